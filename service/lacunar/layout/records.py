@@ -1,0 +1,302 @@
+"""What setting out results in: immutable records, each length a figure with its reason.
+
+Positions are measured from the datum (lower left corner, finished wall faces) along a run. A line
+across a run has a position at each end of it, because rooms are not square: `EndPositions.at_start`
+is where it meets the wall at which the *other* run starts, `at_end` where that run ends. In a
+rectangular room both are equal.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Literal
+
+from lacunar.measure.figure import CountFigure, LengthFigure
+from lacunar.measure.length import Length
+from lacunar.model.beams import BottomJoint
+from lacunar.model.ceiling import Ceiling
+from lacunar.model.faults import FigureValue
+from lacunar.model.grid import WallKind
+from lacunar.model.room import RunName
+from lacunar.model.stock import Stock
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """A place on the ceiling: `x` along the length run, `y` along the width run, from the datum."""
+
+    x: Length
+    y: Length
+
+
+@dataclass(frozen=True, slots=True)
+class EndPositions:
+    """Where a line across a run crosses it, at the start and at the end of the other run."""
+
+    at_start: LengthFigure
+    at_end: LengthFigure
+
+
+class ElementKind(StrEnum):
+    """What a stretch of a run is."""
+
+    SOFFIT = "soffit"
+    WALL_BEAM = "wall_beam"
+    COFFER = "coffer"
+    BEAM = "beam"
+    FIXED_BEAM = "fixed_beam"
+    CASED_BEAM = "cased_beam"
+
+
+@dataclass(frozen=True, slots=True)
+class RunElement:
+    """One stretch of a run, from its near side (towards the datum) to its far side.
+
+    `id` is the beam's or wall beam's id; for a coffer stretch its row letter or column number.
+    """
+
+    kind: ElementKind
+    id: str
+    near: EndPositions
+    far: EndPositions
+
+
+@dataclass(frozen=True, slots=True)
+class Zone:
+    """The space between fixed things: how many coffers it holds and how it is shared.
+
+    `start`, `end`, `clear_total` and `openings` are taken at the start of the other run.
+    """
+
+    number: int
+    start: LengthFigure
+    end: LengthFigure
+    coffers: CountFigure
+    clear_total: LengthFigure
+    openings: tuple[LengthFigure, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class RunLayout:
+    """One run, divided: its span at each end, its zones, and what stands where, in order."""
+
+    name: RunName
+    span: EndPositions
+    zones: tuple[Zone, ...]
+    elements: tuple[RunElement, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class ProfilePart:
+    """One board of a beam profile: what it is, its thickness and width, and the stock it comes from."""
+
+    name: Literal["side", "bottom", "backing"]
+    thickness: LengthFigure
+    width: LengthFigure
+    stock: Stock | None
+    quantity: int
+
+
+@dataclass(frozen=True, slots=True)
+class BeamProfile:
+    """A beam's cross-section, every dimension with its sum.
+
+    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it. `sides` is 2, or 1
+    for a wall beam. `finished_width` lies between finished side faces (for a wall beam: from the wall
+    to its face), `overall_width` between the outermost edges, `drop` from the finished ceiling to the
+    lowest edge, `inside_width` and `inside_depth` within the box, `girth` is the painted surface across.
+    """
+
+    id: str
+    kind: Literal["box", "cased", "wall_half", "wall_full", "soffit"]
+    sides: int
+    bottom_joint: BottomJoint
+    finished_width: LengthFigure
+    overall_width: LengthFigure
+    drop: LengthFigure
+    exposed_side: LengthFigure
+    inside_width: LengthFigure
+    inside_depth: LengthFigure
+    girth: LengthFigure
+    reveal: Length
+    overhang: Length
+    parts: tuple[ProfilePart, ...]
+    used_by: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class BeamPiece:
+    """A stretch of beam between the things that stop it: the clear length between faces."""
+
+    start: LengthFigure
+    end: LengthFigure
+    length: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class CasedMember:
+    """The structural member inside a cased beam: its faces, its drop and how far the casing stands off."""
+
+    name: str
+    near: EndPositions
+    far: EndPositions
+    drop: Length
+    shift: LengthFigure
+    shift_limit: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class Beam:
+    """A beam along a grid line. `on` is the run its position is measured along.
+
+    `through` says whether it runs wall to wall; if not it is cut between the beams it meets, and
+    `pieces` are the clear lengths from the start of the other run.
+    """
+
+    id: str
+    kind: ElementKind
+    on: RunName
+    near: EndPositions
+    far: EndPositions
+    center: EndPositions
+    width: LengthFigure
+    profile: str
+    through: bool
+    pieces: tuple[BeamPiece, ...]
+    member: CasedMember | None
+
+
+@dataclass(frozen=True, slots=True)
+class WallBeam:
+    """What stands at a wall: a half or full beam, or a soffit (which may carry a beam on its face)."""
+
+    id: str
+    wall: str
+    kind: WallKind
+    on: RunName
+    near: EndPositions
+    far: EndPositions
+    width: LengthFigure
+    profile: str
+
+
+@dataclass(frozen=True, slots=True)
+class Coffer:
+    """One panelled recess. `corners` run from the one next the datum, counter-clockwise on the plan."""
+
+    id: str
+    row: int
+    column: int
+    corners: tuple[Point, Point, Point, Point]
+    length: LengthFigure
+    width: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class PanelFit:
+    """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
+
+    A seam runs where a piece exceeds the sheet in a direction; `seams` is pieces along less one,
+    the better of both ways of turning the sheet.
+    """
+
+    coffers: tuple[str, ...]
+    length: LengthFigure
+    width: LengthFigure
+    seams: CountFigure
+
+
+class MarkKind(StrEnum):
+    """What a layout mark stands for."""
+
+    WALL = "wall"
+    FACE = "face"
+    BACKING = "backing"
+    CENTER = "center"
+    MEMBER = "member"
+
+
+@dataclass(frozen=True, slots=True)
+class Mark:
+    """A running position to be put on a pole, floor or ceiling: exact, and rounded once from the datum.
+
+    `side` is `near` or `far` for faces and backing, `at` for centers; `of` is the id it belongs to.
+    `from_framing` is the same place from the framing of the start wall, None where the finish is unknown.
+    """
+
+    kind: MarkKind
+    of: str
+    side: Literal["near", "far", "at"]
+    exact: LengthFigure
+    mark: Length
+    from_framing: LengthFigure | None
+    mark_from_framing: Length | None
+
+
+@dataclass(frozen=True, slots=True)
+class RunMarks:
+    """All marks of one run at one end (`start` or `end` of the other run), in order from the datum."""
+
+    run: RunName
+    end: Literal["start", "end"]
+    marks: tuple[Mark, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Clearance:
+    """Headroom under one beam profile against the limit in the spec."""
+
+    profile: str
+    clear_height: LengthFigure
+    limit: Length
+    enough: bool
+
+
+@dataclass(frozen=True, slots=True)
+class Caution:
+    """Advice about safety, code or craft. A caution is never a fault."""
+
+    code: str
+    text: str
+    figures: Mapping[str, FigureValue]
+    pointer: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class CasingChoice:
+    """A cased beam centered and shifted, side by side: the openings each gives beside it."""
+
+    beam: str
+    chosen: str
+    centered_openings: tuple[Length, ...]
+    shifted_openings: tuple[Length, ...]
+    shift: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Layout:
+    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum."""
+
+    ceiling: Ceiling
+    outline: tuple[Point, ...]
+    length: RunLayout
+    width: RunLayout
+    beams: tuple[Beam, ...]
+    wall_beams: tuple[WallBeam, ...]
+    coffers: tuple[Coffer, ...]
+    profiles: tuple[BeamProfile, ...]
+    panels: tuple[PanelFit, ...]
+    marks: tuple[RunMarks, ...]
+    headroom: tuple[Clearance, ...]
+    casing_choices: tuple[CasingChoice, ...]
+    cautions: tuple[Caution, ...]
+
+    def run(self, name: RunName) -> RunLayout:
+        """The run of that name."""
+        return self.length if name is RunName.LENGTH else self.width
+
+    def profile(self, profile_id: str) -> BeamProfile:
+        """The profile of that id."""
+        return next(p for p in self.profiles if p.id == profile_id)
+
+
