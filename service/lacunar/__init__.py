@@ -1,0 +1,5 @@
+"""Lays out coffered ceilings exactly and plots their shop drawings.
+
+A spec enters as JSON and passes through the folders in this order; each imports only from those
+before it: measure, model, layout, drawing, exchange, workflow, cli.
+"""
