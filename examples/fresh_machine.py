@@ -171,8 +171,8 @@ def bring_system_packages() -> None:
     packages = [need.package for need in missing]
     command = [*before, *install_command(packages)]
     update = [*before, "apt-get", "update"]
-    if not _succeeds(["apt-cache", "show", *packages]):
-        _run_aloud(update)
+    if not _succeeds([*install_command(packages), "--simulate"]):
+        _run_aloud(update)  # the package lists were never fetched
         installed = _run_aloud(command)
     else:
         # The package lists may be old enough to name files that are gone: then fetch them anew.
