@@ -263,7 +263,7 @@ def build(environment: str, stamp: str) -> None:
     import venv  # Debian's bare Python brings it only with the system package
 
     clear(environment)
-    say(f"Making a private environment in {environment} (a minute or two) ...")
+    say(f"Making a private environment in {environment} (about a minute) ...")
     venv.EnvBuilder(with_pip=True, symlinks=True).create(environment)
     say(f"Installing what {os.path.basename(LOCK)} lists ...")
     pip = [python_in(environment), "-m", "pip", "--no-input", "--disable-pip-version-check"]
