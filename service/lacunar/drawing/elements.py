@@ -105,7 +105,7 @@ class Group:
     children: tuple["Element", ...]
     id: str = ""
     title: str = ""
-    data: Mapping[str, str] = field(default=_NO_DATA)
+    data: Mapping[str, str] = field(default_factory=lambda: _NO_DATA)
 
 
 Element = Polyline | Segments | Circle | Text | Group
@@ -121,7 +121,7 @@ class Sheet:
     width: float
     height: float
     children: tuple[Element, ...]
-    data: Mapping[str, str] = field(default=_NO_DATA)
+    data: Mapping[str, str] = field(default_factory=lambda: _NO_DATA)
 
 
 def moved(element: Element, dx: float, dy: float) -> Element:

@@ -1,0 +1,78 @@
+"""Where derived files are kept: one folder per content, written whole or not at all.
+
+A folder appears by renaming a finished one, so two processes that start at once cannot disturb each
+other: the second finds the name taken by the same content and uses that.
+"""
+
+import os
+import shutil
+import sys
+import tempfile
+from collections.abc import Callable, Iterator
+from pathlib import Path
+
+from lacunar.drawing.painters.unavailable import DrawingUnavailable
+
+CACHE_VARIABLE = "LACUNAR_CACHE"
+
+
+def cached_folder(folder_name: str, fill: Callable[[Path], None]) -> Path:
+    """The folder of that name in the cache; where it is in none yet, `fill` writes its files first.
+
+    The cache is the folder that the environment variable LACUNAR_CACHE names; without it the first
+    of these that can be written: `var/lacunar` in the Python environment, `lacunar` in the user's
+    cache folder, `lacunar` in the folder for temporary files. Raises `DrawingUnavailable` where
+    none can be written.
+    """
+    places = tuple(_places())
+    for place in places:
+        if (place / folder_name).is_dir():
+            return place / folder_name
+    failures: list[str] = []
+    for place in places:
+        try:
+            return _written(place, folder_name, fill)
+        except OSError as error:
+            failures.append(f"{place} ({error.strerror or error})")
+    raise DrawingUnavailable(
+        f"The drawing fonts can be kept in no folder: tried {', '.join(failures)}; "
+        f"let the environment variable {CACHE_VARIABLE} name a folder that can be written."
+    )
+
+
+def _places() -> Iterator[Path]:
+    chosen = os.environ.get(CACHE_VARIABLE)
+    if chosen:
+        yield Path(chosen).absolute()
+        return
+    yield Path(sys.prefix, "var", "lacunar")
+    for variable in ("LOCALAPPDATA", "XDG_CACHE_HOME"):
+        if os.environ.get(variable):
+            yield Path(os.environ[variable], "lacunar")
+    home = Path("~").expanduser()
+    if home.is_absolute():
+        yield home / ".cache" / "lacunar"
+    yield Path(tempfile.gettempdir(), "lacunar")
+
+
+def _written(place: Path, folder_name: str, fill: Callable[[Path], None]) -> Path:
+    target = place / folder_name
+    place.mkdir(parents=True, exist_ok=True)
+    unfinished = Path(tempfile.mkdtemp(prefix=f".{folder_name}-", dir=place))
+    try:
+        fill(unfinished)
+        _open_to_readers(unfinished)
+        unfinished.rename(target)
+    except OSError:
+        if not target.is_dir():
+            raise
+    finally:
+        shutil.rmtree(unfinished, ignore_errors=True)
+    return target
+
+
+def _open_to_readers(folder: Path) -> None:
+    """Let other users read what the first one wrote; a temporary folder is private otherwise."""
+    folder.chmod(0o755)
+    for path in folder.rglob("*"):
+        path.chmod(0o755 if path.is_dir() else 0o644)
