@@ -1,0 +1,43 @@
+"""One room's whole job with everything decided: what the layout starts from."""
+
+from dataclasses import dataclass
+
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step
+from lacunar.measure.units import Units
+from lacunar.model.beams import Beams
+from lacunar.model.drawing import Drawing
+from lacunar.model.grid import Grid
+from lacunar.model.panel import Panel
+from lacunar.model.room import Room
+
+
+@dataclass(frozen=True, slots=True)
+class Assumption:
+    """Something the spec left open: where, what was taken for it, and why."""
+
+    pointer: str
+    value: Length | int | str
+    reason: str
+
+
+@dataclass(frozen=True, slots=True)
+class StockRules:
+    """What is true of all stock: the saw's kerf."""
+
+    kerf: Length
+
+
+@dataclass(frozen=True, slots=True)
+class Ceiling:
+    """The resolved spec. The field names are the spec's, so that it reads back as a spec."""
+
+    name: str
+    units: Units
+    mark_to: Step
+    room: Room
+    beams: Beams
+    grid: Grid
+    panel: Panel
+    stock: StockRules
+    drawing: Drawing

@@ -1,0 +1,73 @@
+"""The room and what hangs into it.
+
+Walls are W1, the start wall of the length run (left on the plan), then clockwise: W2 top, W3 right,
+W4 bottom. The datum is the lower left corner, where W1 and W4 meet: both runs start there.
+"""
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+from lacunar.measure.length import Length
+
+
+class RunName(StrEnum):
+    """A line wall to wall along which coffers are counted: length is left to right on the plan."""
+
+    LENGTH = "length"
+    WIDTH = "width"
+
+    @property
+    def other(self) -> "RunName":
+        """The run across this one."""
+        return RunName.WIDTH if self is RunName.LENGTH else RunName.LENGTH
+
+
+START_WALL = {RunName.LENGTH: "W1", RunName.WIDTH: "W4"}
+END_WALL = {RunName.LENGTH: "W3", RunName.WIDTH: "W2"}
+WALLS = ("W1", "W2", "W3", "W4")
+
+
+class MeasuredTo(StrEnum):
+    """What the tape touched: the finished wall face, or the framing before its finish."""
+
+    FINISH = "finish"
+    FRAMING = "framing"
+
+
+class Casing(StrEnum):
+    """How a cased beam stands about its member."""
+
+    CENTERED = "centered"
+    SHIFT_TO_EQUAL = "shift_to_equal"
+
+
+@dataclass(frozen=True, slots=True)
+class Member:
+    """A structural member hanging below the ceiling, running wall to wall, to be cased.
+
+    `on` is the run its place is measured along; `center` from the datum as the room was measured;
+    `drop` below the finished ceiling; `clearance` to be kept on each side and below; `cased_width`
+    is the finished width asked for its casing (None: as the family's beams, or as wide as it must be).
+    """
+
+    name: str
+    on: RunName
+    center: Length
+    width: Length
+    drop: Length
+    casing: Casing
+    clearance: Length
+    cased_width: Length | None
+
+
+@dataclass(frozen=True, slots=True)
+class Room:
+    """A rectangular room. `wall_finish` is a thickness for W1, W2, W3, W4, or None where unknown."""
+
+    length: Length
+    width: Length
+    height: Length
+    measured_to: MeasuredTo
+    wall_finish: tuple[Length, Length, Length, Length] | None
+    headroom: Length
+    members: tuple[Member, ...]

@@ -1,0 +1,153 @@
+"""The ceiling as it was asked for: the spec, with everything the caller may leave open left open.
+
+These records have the field names of the JSON spec. `None` means "not said"; `assumptions.resolve`
+turns a `CeilingSpec` into a `Ceiling` in which everything is decided and lists what it assumed.
+"""
+
+from dataclasses import dataclass
+from fractions import Fraction
+
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step
+from lacunar.measure.units import Units
+from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.drawing import Paper
+from lacunar.model.grid import Parity, WallCondition
+from lacunar.model.panel import PanelKind, Seat, SheetSize
+from lacunar.model.room import Casing, MeasuredTo, RunName
+from lacunar.model.stock import Stock
+
+
+@dataclass(frozen=True, slots=True)
+class MemberSpec:
+    """A structural member below the ceiling, to be cased; see `model.room.Member`."""
+
+    on: RunName | None
+    center: Length | None
+    width: Length | None
+    drop: Length | None
+    name: str | None = None
+    casing: Casing | None = None
+    clearance: Length | None = None
+    cased_width: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RoomSpec:
+    """The room; see `model.room.Room`. Length, width and height are the three numbers that suffice."""
+
+    length: Length | None = None
+    width: Length | None = None
+    height: Length | None = None
+    measured_to: MeasuredTo | None = None
+    wall_finish: tuple[Length, Length, Length, Length] | None = None
+    headroom: Length | None = None
+    members: tuple[MemberSpec, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class BoxSpec:
+    """A box beam family; see `model.beams.Box`."""
+
+    sides: Stock | None = None
+    bottom: Stock | None = None
+    backing: Stock | None = None
+    bottom_joint: BottomJoint | None = None
+    reveal: Length | None = None
+    overhang: Length | None = None
+    allowance: Length | None = None
+    width: Length | None = None
+    drop: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class BeamsSpec:
+    """The two families. `lengthwise` of None is the same as the crosswise family."""
+
+    crosswise: BoxSpec | None = None
+    lengthwise: BoxSpec | None = None
+    through: Through | None = None
+    depth: Depth | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FixedBeamSpec:
+    """A beam that lines up with something; see `model.grid.FixedBeam`."""
+
+    center: Length | None
+    name: str | None = None
+    width: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class RunSpec:
+    """How one run is divided; see `model.grid.Run`.
+
+    At most one of `coffers`, `largest_opening`, `wished_opening` says how many coffers there are;
+    `coffers` is a total or one count per zone.
+    """
+
+    coffers: int | tuple[int, ...] | None = None
+    largest_opening: Length | None = None
+    wished_opening: Length | None = None
+    parity: Parity | None = None
+    weights: tuple[Fraction, ...] | None = None
+    held: Length | None = None
+    start: WallCondition | None = None
+    end: WallCondition | None = None
+    fixed_beams: tuple[FixedBeamSpec, ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class GridSpec:
+    """Both runs."""
+
+    length: RunSpec = RunSpec()
+    width: RunSpec = RunSpec()
+
+
+@dataclass(frozen=True, slots=True)
+class PanelSpec:
+    """What fills a coffer; see `model.panel.Panel`."""
+
+    kind: PanelKind | None = None
+    sheet: SheetSize | None = None
+    thickness: Length | None = None
+    seat: Seat | None = None
+    gap: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class StockSpec:
+    """What is true of all stock: the saw's kerf."""
+
+    kerf: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DrawingSpec:
+    """Paper and title-block fields; see `model.drawing.Drawing`."""
+
+    paper: Paper | None = None
+    number: str | None = None
+    revision: str | None = None
+    date: str | None = None
+    status: str | None = None
+    owner: str | None = None
+    creator: str | None = None
+    approver: str | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class CeilingSpec:
+    """One room's whole job as asked for."""
+
+    room: RoomSpec
+    name: str | None = None
+    units: Units | None = None
+    mark_to: Step | None = None
+    beams: BeamsSpec = BeamsSpec()
+    grid: GridSpec = GridSpec()
+    panel: PanelSpec | None = None
+    stock: StockSpec = StockSpec()
+    drawing: DrawingSpec = DrawingSpec()
