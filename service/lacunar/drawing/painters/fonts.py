@@ -26,7 +26,7 @@ from lacunar.drawing.typeface import Typeface
 _SOURCE_PACKAGE = "fontpkg_ibm_plex_sans_condensed"
 _SOURCE_DISTRIBUTION = "fontpkg-ibm-plex-sans-condensed"
 _LICENSE_FILE = "OFL.txt"
-_FACES_FOLDER = "faces"
+FACES_FOLDER = "faces"
 _WEB_FOLDER = "web"
 _VISIBLE_ASCII = "".join(map(chr, range(0x21, 0x7F)))
 
@@ -132,7 +132,7 @@ def font_folder() -> Path:
 
 def checked_faces() -> dict[Face, bytes]:
     """The TrueType file of each face. Raises `WrongFont` where one is not what it must be."""
-    folder = font_folder() / _FACES_FOLDER
+    folder = font_folder() / FACES_FOLDER
     return {
         face: _checked(folder / f"{derived.stem}.ttf", derived.face_digest)
         for face, derived in _DERIVED.items()
@@ -140,11 +140,11 @@ def checked_faces() -> dict[Face, bytes]:
 
 
 def _fill(folder: Path) -> None:
-    for name in (_FACES_FOLDER, _WEB_FOLDER):
+    for name in (FACES_FOLDER, _WEB_FOLDER):
         (folder / name).mkdir()
     for derived in _DERIVED.values():
         face = derived_face(_source("files", derived.source), derived.family)
-        (folder / _FACES_FOLDER / f"{derived.stem}.ttf").write_bytes(face)
+        (folder / FACES_FOLDER / f"{derived.stem}.ttf").write_bytes(face)
         (folder / _WEB_FOLDER / f"{derived.stem}.woff2").write_bytes(web_face(face))
     (folder / _LICENSE_FILE).write_text(font_license(), encoding="utf-8", newline="\n")
 
