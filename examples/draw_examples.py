@@ -9,7 +9,7 @@ import argparse
 import glob
 import itertools
 import os
-from typing import List, Sequence
+from typing import Sequence
 
 import fresh_machine
 
@@ -17,9 +17,8 @@ CEILINGS = os.path.join(fresh_machine.ROOT, "examples", "ceilings")
 DRAWN = os.path.join(fresh_machine.ROOT, "examples", "drawn")
 
 EPILOG = """\
-A ceiling is a JSON file: a room, its beams and its grid. For each one a folder with the file's
-name is made, and the sheets are put there. To draw one of your own, copy an example, change its
-figures, and name it on the command line.
+A ceiling is a JSON file: a room, its beams and its grid. Its sheets bear the file's name. To draw
+one of your own, copy an example, change its figures, and name it on the command line.
 
 The first run makes a private environment in .venv, from requirements.lock; later runs use it
 again until that file, pyproject.toml or the Python changes. Two system packages are needed,
@@ -31,29 +30,20 @@ After the set-up the command behind this one can be used directly:
 Options that this command does not know, and all that follows them, go to `lacunar draw` as they
 stand; .venv/bin/lacunar draw --help lists them.
 
-Exit codes: 0 all drawn; 1 faults in a ceiling; 2 wrong usage; 3 the machine lacks something;
-4 a drawn sheet failed its own check.
+Exit codes: those of `lacunar draw` (0 all drawn, 1 faults in a ceiling, 2 wrong usage); 3 where
+the machine lacks something.
 """
 
 
-def folder_for(ceiling: str, out: str) -> str:
-    """Return the folder for one ceiling's sheets: named as the ceiling's file."""
-    return os.path.join(out, os.path.splitext(os.path.basename(ceiling))[0])
-
-
 def draw(ceilings: Sequence[str], out: str, more: Sequence[str]) -> int:
-    """Draw each ceiling, going on after a failure; return the highest exit code."""
+    """Draw the ceilings, say where the sheets lie, and return the exit code of `lacunar draw`."""
     lacunar = os.path.join(fresh_machine.ENVIRONMENT, "bin", "lacunar")
-    codes: List[int] = []
-    for ceiling in ceilings:
-        fresh_machine.say(f"Drawing {os.path.relpath(ceiling)}")
-        folder = folder_for(ceiling, out)
-        codes.append(
-            fresh_machine.run_in_environment([lacunar, "draw", ceiling, "--out", folder, *more])
-        )
-    drawn = codes.count(0)
-    fresh_machine.say(f"{drawn} of {len(codes)} ceilings drawn. The sheets lie in {out}")
-    return max(abs(code) for code in codes)  # below zero: ended by a signal
+    code = fresh_machine.run_in_environment([lacunar, "draw", *ceilings, "--out", out, *more])
+    if code == 0:
+        fresh_machine.say(f"The sheets lie in {out}")
+    else:
+        fresh_machine.say(f"Not all was drawn; the lines above say why. What was lies in {out}")
+    return code
 
 
 def main(arguments: Sequence[str]) -> int:
