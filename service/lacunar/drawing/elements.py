@@ -1,10 +1,10 @@
 """What a sheet is made of: immutable elements in millimeters of paper, x to the right, y down.
 
-Views emit these, composition places them, painters paint them and nothing else. A number here is a
-position on paper, so it is a float; the value behind it stays exact in the text and `data` beside it.
+Views emit these, composition places them, painters paint them and nothing else. A number here is
+a position on paper, so it is a float; the value behind it stays exact in the text and `data`.
 
-Every group leaves as `<g id= class=kind data-*= >` with its title, so that a reader of the SVG finds
-the same ids as in the JSON. `data` names are lower case with hyphens, values are plain text.
+Every group leaves as `<g id= class=kind data-*= >` with its title, so that a reader of the SVG
+finds the same ids as in the JSON. `data` names are lower case with hyphens, values are plain text.
 """
 
 from collections.abc import Iterator, Mapping
@@ -86,7 +86,7 @@ class Circle:
 class Text:
     """One line of text. `height` is the capital height [mm]; `at` lies on the baseline.
 
-    `turned` text reads from the right edge of the sheet (a quarter turn counter-clockwise about `at`).
+    `turned` text reads from the right edge of the sheet (a quarter turn counter-clockwise).
     """
 
     at: Pt
@@ -99,7 +99,7 @@ class Text:
 
 @dataclass(frozen=True, slots=True)
 class Group:
-    """Elements that are one thing: `kind` becomes the class, `id` is unique on the sheet or empty."""
+    """Elements that are one thing: `kind` becomes the class, `id` is unique or empty."""
 
     kind: str
     children: tuple["Element", ...]

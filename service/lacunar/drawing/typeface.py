@@ -28,7 +28,7 @@ class Typeface:
         return height / self.cap_height
 
     def width(self, text: str, height: float, face: Face = Face.REGULAR) -> float:
-        """How far `text` advances [mm] at capital height `height` [mm]; unknown letters count as one em."""
+        """How far `text` advances [mm] at capital height `height` [mm]; unknown letters: an em."""
         advances = self.advances[face]
         return sum(advances.get(c, 1.0) for c in text) * self.font_size(height)
 

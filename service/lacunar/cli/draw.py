@@ -1,0 +1,136 @@
+"""`lacunar draw`: the sheets of one or more ceilings as files."""
+
+import argparse
+import os
+import tempfile
+from pathlib import Path
+from typing import Any
+
+from lacunar.cli.speaking import (
+    DONE,
+    ENVIRONMENT,
+    FAULTS,
+    UnreadableSpec,
+    spec_bytes,
+    tell,
+    tell_cautions,
+    tell_faults,
+)
+from lacunar.drawing.painters.unavailable import DrawingUnavailable
+from lacunar.model.faults import SpecRefused
+from lacunar.workflow.draw import DrawingFormat, PaintedFile, compose_sheets, paint
+from lacunar.workflow.prepare import Prepared, prepare
+
+HELP = "draw a ceiling's sheets as SVG and PDF"
+DESCRIPTION = """\
+Draws the sheets of each ceiling into a folder: one PDF with all of them, and each as an SVG.
+Every file appears whole or not at all. The names of the files made are printed, one a line.
+
+  lacunar draw examples/ceilings/music_room.json --out sheets
+  lacunar draw *.json --out sheets --format pdf
+"""
+
+
+def add_to(commands: Any) -> None:
+    """Add this command's arguments."""
+    command = commands.add_parser(
+        "draw",
+        help=HELP,
+        description=DESCRIPTION,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    command.add_argument(
+        "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
+    )
+    command.add_argument(
+        "--out", required=True, metavar="DIR", help="folder for the files, made if missing"
+    )
+    command.add_argument(
+        "--format",
+        action="append",
+        choices=[f.value for f in DrawingFormat],
+        help="only this format; may be given twice (default: both)",
+    )
+    command.add_argument("--quiet", action="store_true", help="no progress and no cautions")
+    command.set_defaults(run=run)
+
+
+def run(options: argparse.Namespace) -> int:
+    """Draw each ceiling, going on after a failure; the highest exit code."""
+    out = Path(options.out)
+    try:
+        out.mkdir(parents=True, exist_ok=True)
+    except OSError as error:
+        tell(f"Cannot make the folder {out}: {error.strerror}.")
+        return ENVIRONMENT
+    return max(_draw_one(name, out, options) for name in options.specs)
+
+
+def _draw_one(name: str, out: Path, options: argparse.Namespace) -> int:
+    """One ceiling: prepare, paint everything, then write; its exit code."""
+    formats = tuple(DrawingFormat(f) for f in options.format or list(DrawingFormat))
+    stem = "ceiling" if name == "-" else Path(name).stem
+    try:
+        prepared = prepare(spec_bytes(name))
+        files, missing = _painted(prepared, stem, formats, quiet=options.quiet)
+    except UnreadableSpec as unreadable:
+        tell(str(unreadable))
+        return FAULTS
+    except SpecRefused as refused:
+        tell_faults(name, refused.faults)
+        return FAULTS
+    try:
+        for file in files:
+            print(write_whole(out / f"{stem}{file.suffix}", file.content))
+    except OSError as error:
+        tell(f"Cannot write into {out}: {error.strerror}.")
+        return ENVIRONMENT
+    if missing:
+        tell(f"{stem}: no PDF. {missing}")
+        return ENVIRONMENT
+    return DONE
+
+
+def _painted(
+    prepared: Prepared, stem: str, formats: tuple[DrawingFormat, ...], *, quiet: bool
+) -> tuple[list[PaintedFile], str]:
+    """Everything painted before anything is written, and why a PDF is missing, if it is.
+
+    SVG needs no cairo, so SVG sheets are kept when the PDF cannot be painted.
+    """
+    sheet_set, typeface = compose_sheets(prepared)
+    if not quiet:
+        tell_cautions(prepared)
+        for caution in sheet_set.cautions:
+            tell(f"  caution: {caution.text}")
+
+    def progress(line: str) -> None:
+        if not quiet:
+            tell(f"{stem}: {line}")
+
+    files: list[PaintedFile] = []
+    try:
+        for file in paint(prepared, sheet_set, typeface, formats, progress):
+            files.append(file)
+    except DrawingUnavailable as unavailable:
+        return files, str(unavailable)
+    return files, ""
+
+
+def write_whole(path: Path, content: bytes) -> Path:
+    """Write a file whole or not at all: beside its place first, then renamed."""
+    handle, beside = tempfile.mkstemp(dir=path.parent, prefix=f".{path.name}.")
+    try:
+        with os.fdopen(handle, "wb") as file:
+            file.write(content)
+            file.flush()
+            os.fsync(file.fileno())
+        # mkstemp makes files private; drawings are to be shared like any other file.
+        umask = os.umask(0)
+        os.umask(umask)
+        os.chmod(beside, 0o666 & ~umask)
+        os.replace(beside, path)
+    except BaseException:
+        os.unlink(beside)
+        raise
+    return path

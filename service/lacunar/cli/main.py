@@ -1,0 +1,67 @@
+"""`lacunar`: draw, layout, check.
+
+Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
+checker found something on a sheet.
+"""
+
+import argparse
+import sys
+from collections.abc import Sequence
+
+from lacunar import __version__
+from lacunar.cli import check, draw, layout
+from lacunar.cli.speaking import DONE, ENVIRONMENT, tell
+from lacunar.drawing.painters.unavailable import DrawingUnavailable
+
+DESCRIPTION = """\
+Lays out coffered ceilings exactly and plots their shop drawings.
+
+A ceiling is a JSON file. Three numbers are enough to begin:
+
+  {"room": {"length": "20' 3 1/2\\"", "width": "14' 10\\"", "height": "9' 1\\""}}
+
+Everything it leaves open is decided sensibly and listed. Lengths are read in any notation
+(48 1/16, 12'-0 3/16", 144.1875, 1220.8 mm); bare ones are in the ceiling's "units", in or mm.
+"""
+
+EPILOG = """\
+exit codes: 0 done, 1 faults in the input (each with its place and remedy), 2 wrong usage,
+3 the machine lacks something (cairo, the typeface, a folder to write to), 4 checker findings
+"""
+
+
+def parser() -> argparse.ArgumentParser:
+    """The command's arguments and its teaching help."""
+    top = argparse.ArgumentParser(
+        prog="lacunar",
+        description=DESCRIPTION,
+        epilog=EPILOG,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    top.add_argument("--version", action="version", version=f"lacunar {__version__}")
+    commands = top.add_subparsers(title="commands", metavar="COMMAND", required=True)
+    for command in (draw, layout, check):
+        command.add_to(commands)
+    return top
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Run the command; its exit code."""
+    options = parser().parse_args(arguments)
+    try:
+        code: int = options.run(options)
+    except DrawingUnavailable as unavailable:
+        tell(str(unavailable))
+        code = ENVIRONMENT
+    except BrokenPipeError:
+        # Whoever was reading has seen enough; Python must not complain again when it closes stdout.
+        sys.stderr.close()
+        code = DONE
+    except KeyboardInterrupt:
+        tell("Interrupted; nothing is half written.")
+        code = 130
+    return code
+
+
+if __name__ == "__main__":
+    sys.exit(main())

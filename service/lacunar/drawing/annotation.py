@@ -1,0 +1,183 @@
+"""Words on the sheet: wrapped paragraphs, tags in their outlines, leaders and arrows.
+
+Everything here measures text by the typeface record and gives back elements with their extent, so
+that composition can keep texts clear of each other before anything is painted.
+"""
+
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import (
+    Circle,
+    Element,
+    Face,
+    Fill,
+    Group,
+    Polyline,
+    Pt,
+    Text,
+    moved,
+)
+from lacunar.drawing.typeface import Typeface
+
+TAG_HEIGHT = 5.2
+TAG_PADDING = 1.3
+
+
+@dataclass(frozen=True, slots=True)
+class Block:
+    """A placed piece of sheet: elements drawn from its own upper left corner, and its size [mm]."""
+
+    width: float
+    height: float
+    children: tuple[Element, ...]
+
+    def at(self, x: float, y: float) -> tuple[Element, ...]:
+        """The block's elements with its upper left corner at x, y [mm]."""
+        return tuple(moved(child, x, y) for child in self.children)
+
+
+def wrapped(text: str, width: float, typeface: Typeface, face: Face = Face.REGULAR) -> list[str]:
+    """The text in lines no wider than `width` [mm]; a word that is wider is cut up."""
+    lines: list[str] = []
+    line = ""
+    for word in _breakable(text, width, typeface, face):
+        longer = f"{line} {word}" if line else word
+        if typeface.width(longer, style.TEXT, face) <= width or not line:
+            line = longer
+        else:
+            lines.append(line)
+            line = word
+    return [*lines, line] if line else lines
+
+
+def _breakable(text: str, width: float, typeface: Typeface, face: Face) -> list[str]:
+    """The words of the text, those wider than a line cut into pieces that fit one."""
+    words: list[str] = []
+    for word in text.split():
+        piece = ""
+        for letter in word:
+            if piece and typeface.width(piece + letter, style.TEXT, face) > width:
+                words.append(piece)
+                piece = ""
+            piece += letter
+        words.append(piece)
+    return words
+
+
+def fitted(text: str, width: float, height: float, typeface: Typeface, face: Face) -> str:
+    """The text, or as much of it as `width` [mm] holds with an ellipsis: never a smaller letter."""
+    if typeface.width(text, height, face) <= width:
+        return text
+    while text and typeface.width(text + "…", height, face) > width:
+        text = text[:-1]
+    return text.rstrip() + "…"
+
+
+def middle_baseline(y: float, height: float) -> float:
+    """The baseline that centers capitals of `height` on `y` [mm]."""
+    return y + height / 2
+
+
+@dataclass(frozen=True, slots=True)
+class Tag:
+    """A label in an outline: a circle (`round`) for walls and views, else a rectangle."""
+
+    of: str
+    text: str
+    round: bool = False
+    turned: bool = False
+
+    def long_side(self, typeface: Typeface) -> float:
+        """The tag's extent along its text [mm]."""
+        if self.round:
+            return 6.4
+        return max(7.0, typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * TAG_PADDING)
+
+    def short_side(self) -> float:
+        """The tag's extent across its text [mm]."""
+        return 6.4 if self.round else TAG_HEIGHT
+
+    def size(self, typeface: Typeface) -> tuple[float, float]:
+        """Width and height on the sheet [mm]."""
+        along, across = self.long_side(typeface), self.short_side()
+        return (across, along) if self.turned else (along, across)
+
+    def drawn(self, center: Pt, typeface: Typeface, *extra: Element) -> Group:
+        """The tag about its center, with `extra` (its leader) in the same group."""
+        width, height = self.size(typeface)
+        outline: Element
+        if self.round:
+            outline = Circle(center, 3.2, style.FINE, Fill.WHITE)
+        else:
+            left, top = center.x - width / 2, center.y - height / 2
+            outline = rectangle(left, top, width, height, fill=Fill.WHITE)
+        half = style.TEXT / 2
+        at = Pt(center.x + half, center.y) if self.turned else Pt(center.x, center.y + half)
+        text = Text(at, self.text, style.TEXT, Face.SEMIBOLD, "middle", self.turned)
+        return Group(
+            "tag",
+            (*extra, outline, text),
+            id=f"tag-{self.of}",
+            data={"of": self.of},
+            title=self.text,
+        )
+
+
+def rectangle(
+    left: float, top: float, width: float, height: float, *, fill: Fill = Fill.NONE
+) -> Polyline:
+    """A closed rectangle in the fine pen."""
+    corners = (
+        Pt(left, top),
+        Pt(left + width, top),
+        Pt(left + width, top + height),
+        Pt(left, top + height),
+    )
+    return Polyline(corners, style.FINE, closed=True, fill=fill)
+
+
+def heading(text: str, width: float) -> tuple[Element, ...]:
+    """A block's heading with the rule under it, from the block's upper left corner."""
+    words = Text(Pt(0, style.HEADING), text, style.HEADING, Face.SEMIBOLD)
+    rule = Polyline((Pt(0, HEADING_RULE), Pt(width, HEADING_RULE)), style.RULE)
+    return (words, rule)
+
+
+HEADING_RULE = 5.4
+HEADING_HEIGHT = 7.0
+
+
+def paragraph_block(
+    kind: str, title: str, items: tuple[str, ...], width: float, typeface: Typeface
+) -> Block:
+    """A headed, numbered list of sentences, wrapped to `width` [mm]."""
+    children: list[Element] = list(heading(title, width))
+    indent = 5.0
+    y = HEADING_HEIGHT
+    for number, item in enumerate(items, start=1):
+        first = Text(Pt(0, y + style.TEXT), f"{number}", style.TEXT, Face.MEDIUM)
+        lines = []
+        for line in wrapped(item, width - indent, typeface):
+            lines.append(Text(Pt(indent, y + style.TEXT), line, style.TEXT))
+            y += style.LINE_PITCH
+        children.append(Group("item", (first, *lines)))
+        y += 0.8
+    return Block(width, y, (Group(kind, tuple(children), id=kind),))
+
+
+def dot(at: Pt) -> Circle:
+    """The end of a leader inside an area."""
+    return Circle(at, 0.55, None, Fill.BLACK)
+
+
+def arrow(tip: Pt, toward: Pt, length: float = 2.4) -> Polyline:
+    """A filled arrowhead with its tip on an edge, lying on the line that goes on to `toward`."""
+    dx, dy = toward.x - tip.x, toward.y - tip.y
+    reach = (dx * dx + dy * dy) ** 0.5
+    ux, uy = dx / reach, dy / reach
+    base = tip.moved(ux * length, uy * length)
+    half = length / 6
+    left = base.moved(-uy * half, ux * half)
+    right = base.moved(uy * half, -ux * half)
+    return Polyline((tip, left, right), None, closed=True, fill=Fill.BLACK)

@@ -1,0 +1,245 @@
+"""Dimension strings: parallel lines outward from the object, each a chain of rounded segments.
+
+A string is laid out along its own axis first: which figures fit between their ticks, which are
+lifted clear of their neighbors and led out, and how far the next string must stand off. Only then
+is it turned onto the paper: above the plan for the length run, left of it for the width run.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Literal
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.typeface import Typeface
+from lacunar.measure.length import Length
+
+LIFT = style.TEXT + 0.9
+LIFT_LIMIT = 3
+FACE = Face.MEDIUM
+
+
+@dataclass(frozen=True, slots=True)
+class Stop:
+    """A place a string stops at: what it is, where on the axis [mm of paper], and its rounded mark.
+
+    `reaches_object` draws an extension line from the object; a center has its own center line.
+    """
+
+    name: str
+    at: float
+    mark: Length
+    exact: Length
+    reaches_object: bool = True
+
+
+@dataclass(frozen=True, slots=True)
+class Segment:
+    """One dimension of a string: from stop to stop, with its printed figure."""
+
+    start: Stop
+    end: Stop
+    text: str
+    value: str
+    exact_mm: str
+
+
+@dataclass(frozen=True, slots=True)
+class String:
+    """One chain of dimensions of a run: `name` is openings, centers or overall."""
+
+    run: str
+    name: str
+    segments: tuple[Segment, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class FigurePlace:
+    """Where a segment's figure stands: its middle along the string [mm] and its level.
+
+    Level 0 stands on the line; higher levels are lifted and led out. `outside` figures stand on the
+    line prolonged beyond the end of the string.
+    """
+
+    middle: float
+    level: int = 0
+    outside: bool = False
+
+    @property
+    def led_out(self) -> bool:
+        """Whether the figure stands somewhere other than between its own ticks."""
+        return self.outside or self.level > 0
+
+
+@dataclass(frozen=True, slots=True)
+class PlacedString:
+    """A string with its distance from the object and the place of each segment's figure."""
+
+    string: String
+    offset: float
+    places: tuple[FigurePlace, ...]
+
+    @property
+    def outer_edge(self) -> float:
+        """How far out the string's own lines and figures reach [mm]."""
+        lifted = max(place.level for place in self.places) * LIFT
+        top = style.TEXT_ABOVE_LINE + style.TEXT + lifted
+        return self.offset + max(top, style.EXTENSION_OVERRUN)
+
+
+class StringsDoNotFit(Exception):
+    """At this scale the figures of a string cannot be kept apart."""
+
+
+def _half_width(segment: Segment, typeface: Typeface) -> float:
+    """Half the room a figure takes along the string, clearance included [mm]."""
+    return typeface.width(segment.text, style.TEXT, FACE) / 2 + style.TEXT_CLEARANCE
+
+
+def figure_places(string: String, typeface: Typeface) -> tuple[FigurePlace, ...]:
+    """A place for each figure: between its ticks, else outside the string's end, else lifted.
+
+    Lifted figures keep within the string: the lines of the strings farther out pass its ends.
+    Errors: `StringsDoNotFit` where more than three lifted levels would be needed.
+    """
+    segments = string.segments
+    limit = segments[-1].end.at
+    reached = [segments[0].start.at] * (LIFT_LIMIT + 1)
+    places: list[FigurePlace] = []
+    for index, segment in enumerate(segments):
+        half = _half_width(segment, typeface)
+        middle = (segment.start.at + segment.end.at) / 2
+        if 2 * (half + style.TICK_REACH) <= segment.end.at - segment.start.at:
+            places.append(FigurePlace(middle))
+        elif index == 0:
+            places.append(FigurePlace(segment.start.at - style.TICK_REACH - half, outside=True))
+        elif index == len(segments) - 1:
+            places.append(FigurePlace(limit + style.TICK_REACH + half, outside=True))
+        else:
+            places.append(_lifted(segment, half, reached, limit))
+    return tuple(places)
+
+
+def _lifted(segment: Segment, half: float, reached: list[float], limit: float) -> FigurePlace:
+    """The lowest lifted place that is free; notes in `reached` how far each level is now taken."""
+    leader = (segment.start.at + segment.end.at) / 2
+    for level in range(1, LIFT_LIMIT + 1):
+        middle = min(max(leader, reached[level] + half), limit - half)
+        under_figure = abs(middle - leader) <= half - style.TEXT_CLEARANCE
+        # The leader to a higher level passes the lower ones and must not meet a figure there.
+        passes = all(reached[n] + 0.3 <= leader for n in range(1, level))
+        if under_figure and passes and middle - half >= reached[level]:
+            reached[level] = middle + half
+            for n in range(1, level):
+                reached[n] = max(reached[n], leader + 0.3)
+            return FigurePlace(middle, level)
+    raise StringsDoNotFit(segment.text)
+
+
+def place_strings(strings: Sequence[String], typeface: Typeface) -> tuple[PlacedString, ...]:
+    """The strings one outside the other, each far enough out for the figures within it."""
+    placed: list[PlacedString] = []
+    offset = style.FIRST_STRING
+    for string in strings:
+        one = PlacedString(string, offset, figure_places(string, typeface))
+        placed.append(one)
+        offset = max(offset + style.STRING_PITCH, one.outer_edge + 2.6)
+    return tuple(placed)
+
+
+@dataclass(frozen=True, slots=True)
+class Axis:
+    """How string coordinates lie on the paper.
+
+    `x`: along the sheet from `start`, outward is up from `edge`. `y`: up the sheet (so that `start`
+    is the paper's y negated), outward is left of `edge`.
+    """
+
+    direction: Literal["x", "y"]
+    edge: float
+    start: float
+
+    def point(self, along: float, out: float) -> Pt:
+        """The paper point at `along` [mm] on the axis, `out` [mm] from the object's edge."""
+        if self.direction == "x":
+            return Pt(self.start + along, self.edge - out)
+        return Pt(self.edge - out, -(self.start + along))
+
+    @property
+    def turned(self) -> bool:
+        """Whether figures read from the right."""
+        return self.direction == "y"
+
+
+def drawn_string(placed: PlacedString, axis: Axis, first_gap: float) -> Group:
+    """The string on paper: dimensions, ticks and extension lines.
+
+    `first_gap` [mm] is where extension lines start, clear of the object's outline.
+    """
+    string = placed.string
+    dimensions = tuple(
+        _drawn_dimension(placed, index, axis) for index in range(len(string.segments))
+    )
+    stops = [string.segments[0].start, *(s.end for s in string.segments)]
+    out = placed.offset
+    extensions = tuple(
+        (
+            axis.point(
+                stop.at, first_gap if stop.reaches_object else out - style.EXTENSION_OVERRUN
+            ),
+            axis.point(stop.at, out + style.EXTENSION_OVERRUN),
+        )
+        for stop in stops
+    )
+    # A 45° tick leans the same way on both axes, as a pencil would draw it.
+    reach = style.TICK_REACH
+    ticks = tuple(
+        (axis.point(s.at, out).moved(-reach, reach), axis.point(s.at, out).moved(reach, -reach))
+        for s in stops
+    )
+    return Group(
+        "dimension-string",
+        (
+            Group("extension-lines", (Segments(extensions, style.DIMENSION),)),
+            *dimensions,
+            Group("ticks", (Segments(ticks, style.TICK),)),
+        ),
+        id=f"string-{string.run}-{string.name}",
+        data={"run": string.run, "string": string.name, "axis": axis.direction},
+    )
+
+
+def _drawn_dimension(placed: PlacedString, index: int, axis: Axis) -> Group:
+    """One dimension: its line from tick to tick, its figure, and a leader where it is led out."""
+    segment = placed.string.segments[index]
+    place = placed.places[index]
+    out = placed.offset
+    start, end = segment.start.at, segment.end.at
+    baseline = out + style.TEXT_ABOVE_LINE + place.level * LIFT
+    figure = Text(
+        axis.point(place.middle, baseline), segment.text, style.TEXT, FACE, "middle", axis.turned
+    )
+    children: list[Element] = [
+        Polyline((axis.point(start, out), axis.point(end, out)), style.DIMENSION)
+    ]
+    if place.outside:
+        near = start if place.middle < start else end
+        far = 2 * place.middle - near
+        children.append(Polyline((axis.point(near, out), axis.point(far, out)), style.LEADER))
+    elif place.level:
+        middle = (start + end) / 2
+        leader = (axis.point(middle, out), axis.point(middle, baseline - 0.5))
+        children.append(Polyline(leader, style.LEADER))
+    return Group(
+        "dimension",
+        (*children, figure),
+        id=f"dim-{placed.string.run}-{placed.string.name}-{index + 1}",
+        title=segment.text,
+        data={
+            "from": segment.start.name,
+            "to": segment.end.name,
+            "value": segment.value,
+            "exact-mm": segment.exact_mm,
+            "led-out": "yes" if place.led_out else "no",
+        },
+    )

@@ -1,0 +1,97 @@
+"""Paper sizes, margins and standard drawing scales.
+
+Sizes: ISO 216 (A series), ANSI/ASME Y14.1 (letter to ANSI D), the ARCH series, landscape [mm].
+Margins: ISO 5457 for the A series (20 mm filing edge left, 10 mm elsewhere); half an inch all round
+for the US sizes (common practice, no source). Scales: ISO 5455 reductions; US customary
+architectural scales. Margins and ISO 5455 from memory of the standards.
+"""
+
+from dataclasses import dataclass
+
+from lacunar.measure.units import Units
+from lacunar.model.drawing import Paper
+
+
+@dataclass(frozen=True, slots=True)
+class PaperSize:
+    """A named paper in landscape: width, height, filing margin and other margins [mm]."""
+
+    paper: Paper
+    text: str
+    width: float
+    height: float
+    filing: float
+    margin: float
+
+
+def _iso(paper: Paper, width: float, height: float) -> PaperSize:
+    return PaperSize(paper, paper.value.upper(), width, height, filing=20.0, margin=10.0)
+
+
+def _us(paper: Paper, text: str, width: float, height: float) -> PaperSize:
+    return PaperSize(paper, text, width * 25.4, height * 25.4, filing=12.7, margin=12.7)
+
+
+PAPER_SIZES: dict[Paper, PaperSize] = {
+    size.paper: size
+    for size in (
+        _us(Paper.LETTER, "LETTER 11 x 8 1/2 in", 11, 8.5),
+        _us(Paper.TABLOID, "TABLOID 17 x 11 in", 17, 11),
+        _us(Paper.ANSI_C, "ANSI C 22 x 17 in", 22, 17),
+        _us(Paper.ANSI_D, "ANSI D 34 x 22 in", 34, 22),
+        _us(Paper.ARCH_C, "ARCH C 24 x 18 in", 24, 18),
+        _us(Paper.ARCH_D, "ARCH D 36 x 24 in", 36, 24),
+        _iso(Paper.A4, 297, 210),
+        _iso(Paper.A3, 420, 297),
+        _iso(Paper.A2, 594, 420),
+        _iso(Paper.A1, 841, 594),
+    )
+}
+
+US_PAPERS = (
+    Paper.LETTER,
+    Paper.TABLOID,
+    Paper.ANSI_C,
+    Paper.ARCH_C,
+    Paper.ANSI_D,
+    Paper.ARCH_D,
+)
+ISO_PAPERS = (Paper.A4, Paper.A3, Paper.A2, Paper.A1)
+
+
+def larger_papers(paper: Paper) -> tuple[Paper, ...]:
+    """The papers of the same family that are larger than this one, smallest first."""
+    family = ISO_PAPERS if paper in ISO_PAPERS else US_PAPERS
+    return family[family.index(paper) + 1 :]
+
+
+@dataclass(frozen=True, slots=True)
+class Scale:
+    """A standard scale: `ratio` millimeters of the thing to one of paper, and how it is written."""
+
+    ratio: int
+    text: str
+
+
+ARCHITECTURAL_SCALES = (
+    Scale(1, "FULL SIZE"),
+    Scale(2, '6" = 1\'-0"'),
+    Scale(4, '3" = 1\'-0"'),
+    Scale(8, '1 1/2" = 1\'-0"'),
+    Scale(12, '1" = 1\'-0"'),
+    Scale(16, '3/4" = 1\'-0"'),
+    Scale(24, '1/2" = 1\'-0"'),
+    Scale(32, '3/8" = 1\'-0"'),
+    Scale(48, '1/4" = 1\'-0"'),
+    Scale(64, '3/16" = 1\'-0"'),
+    Scale(96, '1/8" = 1\'-0"'),
+    Scale(128, '3/32" = 1\'-0"'),
+    Scale(192, '1/16" = 1\'-0"'),
+)
+METRIC_SCALES = tuple(Scale(n, f"1:{n}") for n in (1, 2, 5, 10, 20, 50, 100, 200))
+
+
+def scales(units: Units, *, smallest: int, largest: int) -> tuple[Scale, ...]:
+    """Standard scales with a ratio from `largest` to `smallest`, largest drawing first."""
+    table = ARCHITECTURAL_SCALES if units is Units.INCH else METRIC_SCALES
+    return tuple(s for s in table if largest <= s.ratio <= smallest)

@@ -1,0 +1,161 @@
+"""The sheet set: every page composed, then counted, framed and titled.
+
+Pages are composed before anything is painted, and numbered last, so that "3 of 7" is always true.
+"""
+
+from dataclasses import dataclass, replace
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
+from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.sheets.placing import column_width, frame_box
+from lacunar.drawing.sheets.plan_sheet import Page, PaperTooSmall, PlanSheets, plan_pages
+from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Caution, Layout
+from lacunar.measure.units import Units
+from lacunar.model.drawing import Paper
+from lacunar.model.faults import Fault, SpecRefused
+
+PLAN_SHEET = "Z-101"
+PLAN_TITLE = "Reflected ceiling plan"
+
+
+@dataclass(frozen=True, slots=True)
+class SheetSet:
+    """All sheets of a ceiling in order, and cautions that only drawing brings up."""
+
+    sheets: tuple[Sheet, ...]
+    cautions: tuple[Caution, ...]
+
+
+def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
+    """A layout as composed sheets on the paper its spec names.
+
+    Parameters: `digest` of the resolved spec, printed on every sheet; `typeface`, the widths text
+    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do.
+    """
+    paper = layout.ceiling.drawing.paper
+    try:
+        pages = _pages(layout, digest, typeface, paper)
+    except PaperTooSmall:
+        raise SpecRefused([_too_small(layout, digest, typeface, paper)]) from None
+    size = PAPER_SIZES[paper]
+    total = len(pages)
+    sheets = tuple(
+        _sheet(layout, digest, size, typeface, _counted(page, number, total))
+        for number, page in enumerate(pages, start=1)
+    )
+    return SheetSet(sheets, _letters_not_drawn(sheets, typeface))
+
+
+def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
+    fields = title_fields(layout, digest, PAPER_SIZES[paper])
+    return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
+
+
+def _too_small(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> Fault:
+    """The fault that names the first larger paper on which the plan fits, if there is one."""
+    for larger in larger_papers(paper):
+        try:
+            _pages(layout, digest, typeface, larger)
+        except PaperTooSmall:
+            continue
+        remedy = f'Ask for "{larger.value}" paper: the plan fits it at a standard scale.'
+        break
+    else:
+        remedy = (
+            "No listed paper holds this plan legibly: ask for fewer coffers or a part of the room."
+        )
+    return Fault(
+        code="paper_too_small",
+        pointer="/drawing/paper",
+        message="The plan does not fit this paper at any standard scale with legible figures.",
+        figures={"paper": paper.value},
+        remedy=remedy,
+    )
+
+
+def title_fields(layout: Layout, digest: str, size: PaperSize) -> TitleFields:
+    """What the title block says of a ceiling; scale and page are filled in by page."""
+    ceiling = layout.ceiling
+    drawing = ceiling.drawing
+    return TitleFields(
+        owner=drawing.owner,
+        ceiling=ceiling.name,
+        drawing=PLAN_TITLE,
+        number=drawing.number,
+        date=drawing.date,
+        status=drawing.status,
+        creator=drawing.creator,
+        approver=drawing.approver,
+        scale="",
+        paper=size.text,
+        units="ft-in" if ceiling.units is Units.INCH else "mm",
+        digest=digest[:12],
+        revision=drawing.revision,
+        sheet=PLAN_SHEET,
+        page="",
+    )
+
+
+def _counted(page: Page, number: int, total: int) -> Page:
+    return replace(page, fields=replace(page.fields, page=f"{number} / {total}"))
+
+
+def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, page: Page) -> Sheet:
+    """A page with its frame and title block as a finished sheet."""
+    box = frame_box(size)
+    corners = (
+        Pt(box.left, box.top),
+        Pt(box.right, box.top),
+        Pt(box.right, box.bottom),
+        Pt(box.left, box.bottom),
+    )
+    frame = Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
+    title = title_block(page.fields, column_width(size), typeface)
+    wording = SheetWording.of(layout.ceiling)
+    children: tuple[Element, ...] = (frame, *page.children, *title.at(*page.title_at))
+    name = layout.ceiling.name
+    return Sheet(
+        id=page.fields.sheet,
+        title=f"{page.fields.sheet} {page.fields.drawing}: {name}",
+        description=_description(layout, wording),
+        width=size.width,
+        height=size.height,
+        children=children,
+        data={
+            "sheet": page.fields.sheet,
+            "paper": size.paper.value,
+            "units": wording.units.value,
+            "step": wording.step.text,
+            "digest": digest,
+        },
+    )
+
+
+def _description(layout: Layout, wording: SheetWording) -> str:
+    """The sheet in a sentence, for readers that cannot see it."""
+    room = layout.ceiling.room
+    rows = max(coffer.row for coffer in layout.coffers)
+    columns = max(coffer.column for coffer in layout.coffers)
+    return (
+        f"Reflected ceiling plan of a room {wording.length(room.length)} by "
+        f"{wording.length(room.width)}: {columns} by {rows} coffers, "
+        f"{len(layout.beams)} beams, {len(layout.wall_beams)} wall beams."
+    )
+
+
+def _letters_not_drawn(sheets: tuple[Sheet, ...], typeface: Typeface) -> tuple[Caution, ...]:
+    """A caution for each letter the typeface lacks: it prints as an empty box."""
+    texts = [e.text for sheet in sheets for e in walk(sheet.children) if isinstance(e, Text)]
+    missing = dict.fromkeys(letter for text in texts for letter in typeface.missing(text))
+    return tuple(
+        Caution(
+            code="letter_not_drawn",
+            text=f"The sheet's typeface has no letter U+{ord(letter):04X}; it prints as a box.",
+            figures={"letter": letter},
+        )
+        for letter in missing
+    )

@@ -1,0 +1,157 @@
+"""The blocks beside the plan: legend as used, notes and cautions."""
+
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import (
+    HEADING_HEIGHT,
+    Block,
+    Tag,
+    heading,
+    paragraph_block,
+    wrapped,
+)
+from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Layout
+from lacunar.measure.length import ZERO
+from lacunar.measure.units import Units
+from lacunar.model.room import RunName
+
+SYMBOL_WIDTH = 16.0
+LISTED = 4
+
+
+@dataclass(frozen=True, slots=True)
+class LegendEntry:
+    """A symbol used on the sheet, drawn about a point of its row, and its meaning."""
+
+    name: str
+    meaning: str
+
+
+def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
+    """What the plan uses, and nothing else."""
+    entries = [
+        LegendEntry("wall", "Wall: heavy line is the finished face; its thickness is not shown"),
+        LegendEntry("wall-tag", "Wall, counted clockwise from the left"),
+        LegendEntry("coffer-tag", "Coffer: row letter, column number, A1 at the datum"),
+    ]
+    if any(beam.on is RunName.LENGTH for beam in layout.beams):
+        entries.append(LegendEntry("crosswise", "Crosswise beam, on its center line"))
+    if any(beam.on is RunName.WIDTH for beam in layout.beams):
+        entries.append(LegendEntry("lengthwise", "Lengthwise beam, on its center line"))
+    if layout.wall_beams:
+        entries.append(LegendEntry("wall-beam", "Wall beam or soffit"))
+    if any(beam.member for beam in layout.beams):
+        entries.append(LegendEntry("member", "Structural member inside a cased beam"))
+    entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
+    return tuple(entries)
+
+
+def legend(layout: Layout, width: float, typeface: Typeface) -> Block:
+    """Symbols as used on the plan, each with its meaning."""
+    children: list[Element] = list(heading("LEGEND", width))
+    y = HEADING_HEIGHT + 0.6
+    for entry in _entries(layout):
+        lines = wrapped(entry.meaning, width - SYMBOL_WIDTH - 2.0, typeface)
+        height = max(6.8, style.LINE_PITCH * len(lines) + 1.0)
+        middle = Pt(SYMBOL_WIDTH / 2 - 0.8, y + height / 2)
+        first = middle.y - style.LINE_PITCH * (len(lines) - 1) / 2 + style.TEXT / 2
+        words = tuple(
+            Text(Pt(SYMBOL_WIDTH + 1.0, first + style.LINE_PITCH * n), line, style.TEXT)
+            for n, line in enumerate(lines)
+        )
+        symbol = _symbol(entry.name, middle, layout, typeface)
+        children.append(Group("legend-row", (*symbol, *words), data={"entry": entry.name}))
+        y += height
+    return Block(width, y, (Group("legend", tuple(children), id="legend"),))
+
+
+def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
+    """A legend symbol about the middle of its place, drawn as on the plan."""
+    left, right = middle.x - 6.0, middle.x + 6.0
+    if name == "wall":
+        lines = diagonal_lines(left, middle.y - 1.4, 12.0, 2.5, 1.8)
+        face = Polyline((Pt(left, middle.y + 1.1), Pt(right, middle.y + 1.1)), style.WALL)
+        return (Segments(lines, style.HATCH), face)
+    if name == "member":
+        ends = tuple((Pt(left, middle.y + d), Pt(right, middle.y + d)) for d in (-0.9, 0.9))
+        return tuple(Polyline(pair, style.HIDDEN) for pair in ends)
+    if name == "datum":
+        corner = (Pt(middle.x, middle.y - 2.8), middle, Pt(middle.x + 2.8, middle.y))
+        return (Polyline(corner, style.WALL), Circle(middle, 1.6, style.LEADER, Fill.NONE))
+    tag = _sample_tag(name, layout)
+    sample = tag.drawn(middle, typeface)
+    return sample.children
+
+
+def _sample_tag(name: str, layout: Layout) -> Tag:
+    """The first tag of its kind on the plan."""
+    if name == "wall-tag":
+        return Tag("", "W1", round=True)
+    if name == "coffer-tag":
+        return Tag("", layout.coffers[0].id)
+    if name == "wall-beam":
+        return Tag("", layout.wall_beams[0].id)
+    run = RunName.LENGTH if name == "crosswise" else RunName.WIDTH
+    return Tag("", next(beam.id for beam in layout.beams if beam.on is run))
+
+
+def notes(layout: Layout, width: float, wording: SheetWording, typeface: Typeface) -> Block:
+    """What the figures mean and what was decided, as numbered sentences."""
+    return paragraph_block("notes", "NOTES", tuple(_note_texts(layout, wording)), width, typeface)
+
+
+def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
+    """The notes of a plan, in order of use."""
+    ceiling = layout.ceiling
+    step = f"{wording.step.text} in" if wording.units is Units.INCH else wording.step.text
+    texts = [
+        "Dimensions are to finished faces. Written dimensions govern over scaled ones.",
+        f"Marks are rounded once, from the datum, to {step}. Lay out from the marks; "
+        "do not add up segments.",
+        "Finished beam width governs; backing is worked back from it.",
+        f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
+    ]
+    through = [beam.id for beam in layout.beams if beam.through]
+    if through and len(through) < len(layout.beams):
+        texts.append(f"Run through at crossings: {_listed(through)}. The others are cut between.")
+    texts.extend(_panel_notes(layout, wording))
+    texts.extend(_casing_notes(layout, wording))
+    return texts
+
+
+def _listed(ids: list[str]) -> str:
+    """Ids in a row; a long row by its ends."""
+    return ", ".join(ids) if len(ids) <= LISTED else f"{ids[0]} to {ids[-1]}"
+
+
+def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
+    """One sentence a panel size: how large, in how many coffers, with how many seams."""
+    texts = []
+    for panel in layout.panels:
+        size = f"{wording.length(panel.length.value)} x {wording.length(panel.width.value)}"
+        seams = panel.seams.value
+        joined = "without a seam" if not seams else f"with {seams} seam{'s' if seams > 1 else ''}"
+        texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
+    return texts
+
+
+def _casing_notes(layout: Layout, wording: SheetWording) -> list[str]:
+    """Where casings stand off their members."""
+    return [
+        f"Casing {beam.id} stands {wording.length(abs(beam.member.shift.value))} off the center "
+        f"of {beam.member.name}, {'away from' if beam.member.shift.value > ZERO else 'towards'} "
+        "the datum."
+        for beam in layout.beams
+        if beam.member and beam.member.shift.value
+    ]
+
+
+def cautions(layout: Layout, width: float, typeface: Typeface) -> Block:
+    """The layout's cautions as numbered sentences."""
+    texts = tuple(caution.text for caution in layout.cautions)
+    return paragraph_block("cautions", "CAUTIONS", texts, width, typeface)

@@ -1,0 +1,253 @@
+"""Sheet Z-101: the reflected ceiling plan with its sections, marks, legend, notes and cautions.
+
+The largest standard scale at which everything stands clear is taken. Where the paper cannot hold
+all blocks beside the plan, the rest goes on to continuation sheets (Z-101-2, …); where it cannot
+hold the plan itself, a fault names a paper that would.
+"""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block
+from lacunar.drawing.dimensions import StringsDoNotFit
+from lacunar.drawing.elements import Element, Group, Polyline, Pt
+from lacunar.drawing.paper import PaperSize, scales
+from lacunar.drawing.sheets import blocks as side_blocks
+from lacunar.drawing.sheets.placing import (
+    BLOCK_GAP,
+    COLUMN_GAP,
+    FRAME_PAD,
+    Arrangement,
+    Box,
+    below,
+    beside,
+    column_width,
+    flow,
+    frame_box,
+)
+from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
+from lacunar.drawing.sheets.tables import (
+    marks_in_parts,
+    marks_table,
+    profile_table,
+    rows_that_fit,
+)
+from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.beam_section import SectionOf, beam_section
+from lacunar.drawing.views.reflected_ceiling_plan import PlanView, reflected_ceiling_plan
+from lacunar.drawing.views.reflected_ceiling_plan.tags import TagsDoNotFit
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Layout
+
+PLAN_PAD = 4.0
+TITLE_GAP = 5.0
+LARGEST_PLAN = 10
+SMALLEST_PLAN = 200
+SMALLEST_SECTION = 20
+
+
+class PaperTooSmall(Exception):
+    """The plan does not fit this paper at any standard scale."""
+
+
+@dataclass(frozen=True, slots=True)
+class PlanSheets:
+    """What the pages of one plan are composed from."""
+
+    layout: Layout
+    size: PaperSize
+    fields: TitleFields
+    typeface: Typeface
+
+    @property
+    def wording(self) -> SheetWording:
+        """How lengths are written on them."""
+        return SheetWording.of(self.layout.ceiling)
+
+
+@dataclass(frozen=True, slots=True)
+class Page:
+    """One composed page: its title fields (its page count still to come), and what stands on it."""
+
+    fields: TitleFields
+    children: tuple[Element, ...]
+    title_at: tuple[float, float]
+
+
+def stacked(blocks: Sequence[Block], gap: float) -> Block:
+    """Blocks one under the other as one block."""
+    children: list[Element] = []
+    y = 0.0
+    for block in blocks:
+        children.extend(block.at(0, y))
+        y += block.height + gap
+    return Block(max(b.width for b in blocks), y - gap, tuple(children))
+
+
+def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
+    """The pages of the reflected ceiling plan: one, or one and its continuations.
+
+    Errors: `PaperTooSmall` where no standard scale makes the plan fit and stay legible.
+    """
+    beside_blocks = _blocks(sheets)
+    views = tuple(_plans(sheets))
+    for allow_left_over in (False, True):
+        for view in views:
+            for arrangement in _arrangements(sheets, beside_blocks, allow_left_over):
+                area = arrangement.plan_area
+                if view.block.width <= area.width and view.block.height <= area.height:
+                    return _pages(sheets, view, arrangement)
+    raise PaperTooSmall(sheets.size.text)
+
+
+def _plans(sheets: PlanSheets) -> Iterator[PlanView]:
+    """The titled plan at every standard scale at which it is legible, largest first."""
+    frame = frame_box(sheets.size)
+    units = sheets.wording.units
+    for scale in scales(units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
+        try:
+            view = reflected_ceiling_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
+        except (StringsDoNotFit, TagsDoNotFit):
+            continue
+        if view.block.width <= frame.width and view.block.height <= frame.height:
+            yield _titled(sheets, view)
+
+
+def _titled(sheets: PlanSheets, view: PlanView) -> PlanView:
+    """The plan over its title and scale bar."""
+    notes = (sheets.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR")
+    title = view_title(1, "REFLECTED CEILING PLAN", view.scale, notes, sheets.typeface)
+    bar = scale_bar(1, view.scale.ratio, sheets.wording.units, 80.0)
+    under = stacked((title, bar), 2.0)
+    lower = stacked((view.block, under), TITLE_GAP)
+    return replace(
+        view,
+        block=Block(
+            lower.width + 2 * PLAN_PAD, lower.height + 2 * PLAN_PAD, lower.at(PLAN_PAD, PLAN_PAD)
+        ),
+    )
+
+
+def _arrangements(
+    sheets: PlanSheets, blocks: Sequence[Block], allow_left_over: bool
+) -> Iterator[Arrangement]:
+    """Ways to stand blocks on the page, those that leave the plan most room first."""
+    frame = frame_box(sheets.size)
+    title = title_block(sheets.fields, column_width(sheets.size), sheets.typeface)
+    if allow_left_over:
+        yield beside(frame, 1, blocks, title)
+        return
+    band = below(frame, blocks, title)
+    if band:
+        yield band
+    for count in (1, 2, 3):
+        if frame.width - count * (title.width + COLUMN_GAP) > title.width / 2:
+            arrangement = beside(frame, count, blocks, title)
+            if not arrangement.left_over:
+                yield arrangement
+
+
+def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
+    """Everything that stands beside the plan, in the order a reader needs it."""
+    layout, wording, typeface = sheets.layout, sheets.wording, sheets.typeface
+    width = column_width(sheets.size) - FRAME_PAD
+    frame = frame_box(sheets.size)
+    most = rows_that_fit(frame.height - 2 * FRAME_PAD)
+    tables = tuple(
+        marks_table(part, width, wording)
+        for marks in layout.marks
+        if marks.end == "start"
+        for part in marks_in_parts(marks, most)
+    )
+    return (
+        *_sections(sheets, width),
+        profile_table(layout.profiles, width, wording),
+        *tables,
+        side_blocks.legend(layout, width, typeface),
+        side_blocks.notes(layout, width, wording, typeface),
+        side_blocks.cautions(layout, width, typeface),
+    )
+
+
+def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
+    """A titled section of each box or cased profile, numbered on from the plan."""
+    layout = sheets.layout
+    drawn = [p for p in layout.profiles if p.kind in ("box", "cased")]
+    for number, profile in enumerate(drawn, start=2):
+        beam = next((b for b in layout.beams if b.profile == profile.id and b.member), None)
+        yield _section(sheets, SectionOf(number, profile, beam), width)
+
+
+def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
+    """One section at the largest standard scale that fits the column, over its title and bar."""
+    wording, typeface = sheets.wording, sheets.typeface
+    for scale in scales(wording.units, smallest=SMALLEST_SECTION, largest=2):
+        try:
+            block = beam_section(of, scale, wording, typeface)
+        except StringsDoNotFit:
+            continue
+        if block.width <= width:
+            break
+    else:
+        raise PaperTooSmall(of.profile.id)
+    title = view_title(of.number, f"BEAM SECTION {of.profile.id}", scale, _beams_of(of), typeface)
+    bar = scale_bar(of.number, scale.ratio, wording.units, 40.0)
+    return stacked((block, stacked((title, bar), 2.0)), 3.0)
+
+
+def _beams_of(of: SectionOf) -> tuple[str, ...]:
+    """The line that says which beams a section is of."""
+    ids = of.profile.used_by
+    listed = ", ".join(ids) if len(ids) <= side_blocks.LISTED else f"{ids[0]} TO {ids[-1]}"
+    return (f"BEAMS {listed}",) if len(ids) > 1 else (f"BEAM {listed}",)
+
+
+def _pages(sheets: PlanSheets, view: PlanView, arrangement: Arrangement) -> tuple[Page, ...]:
+    """The plan's page, then continuation pages for what was left over."""
+    area = arrangement.plan_area
+    x = area.left + (area.width - view.block.width) / 2
+    y = area.top + (area.height - view.block.height) / 2
+    fields = replace(sheets.fields, scale=view.scale.text)
+    children = (*view.block.at(x, y), *_placed(arrangement))
+    corner = arrangement.placed[-1]
+    pages = [Page(fields, children, (corner.x, corner.y))]
+    waiting = arrangement.left_over
+    while waiting:
+        page, waiting = _continuation(sheets, waiting, len(pages) + 1)
+        pages.append(page)
+    return tuple(pages)
+
+
+def _placed(arrangement: Arrangement) -> tuple[Element, ...]:
+    """The blocks but for the title block, and the line between them and the plan."""
+    elements = [e for p in arrangement.placed[:-1] for e in p.block.at(p.x, p.y)]
+    line = arrangement.divider
+    if line:
+        ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
+        elements.append(Group("divider", (Polyline(ends, style.RULE),)))
+    return tuple(elements)
+
+
+def _continuation(
+    sheets: PlanSheets, blocks: Sequence[Block], number: int
+) -> tuple[Page, tuple[Block, ...]]:
+    """A page of columns for blocks that had no room, and those that still have none."""
+    frame = frame_box(sheets.size)
+    width = column_width(sheets.size)
+    fields = replace(sheets.fields, scale="AS NOTED", sheet=f"{sheets.fields.sheet}-{number}")
+    title = title_block(fields, width, sheets.typeface)
+    count = int((frame.width - FRAME_PAD + COLUMN_GAP) // (width + COLUMN_GAP))
+    corner = (frame.right - width, frame.bottom - title.height)
+    columns = []
+    for n in range(count):
+        left = frame.left + FRAME_PAD + n * (width + COLUMN_GAP)
+        meets_title = left + width > corner[0] - COLUMN_GAP / 2
+        bottom = corner[1] - BLOCK_GAP if meets_title else frame.bottom - FRAME_PAD
+        columns.append(Box(left, frame.top + FRAME_PAD, left + width, bottom))
+    placed, left_over = flow(blocks, columns)
+    if not placed:
+        raise PaperTooSmall(sheets.size.text)
+    children = tuple(e for p in placed for e in p.block.at(p.x, p.y))
+    return Page(fields, children, corner), left_over

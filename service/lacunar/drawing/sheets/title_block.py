@@ -1,0 +1,155 @@
+"""The title block: the fields of ISO 7200, revision, input digest and projection symbol.
+
+Labels and values are full-size letters: a field that cannot be read on a site print is not a field.
+"""
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block, arrow, fitted, rectangle
+from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.typeface import Typeface
+
+ROW = 9.4
+LAST_ROW = 13.0
+PAD = 1.6
+
+
+@dataclass(frozen=True, slots=True)
+class TitleFields:
+    """What one sheet's title block says; empty text leaves the field blank."""
+
+    owner: str
+    ceiling: str
+    drawing: str
+    number: str
+    date: str
+    status: str
+    creator: str
+    approver: str
+    scale: str
+    paper: str
+    units: str
+    digest: str
+    revision: str
+    sheet: str
+    page: str
+
+
+@dataclass(frozen=True, slots=True)
+class _Cell:
+    """A field's label, its value, and its share of the row's width."""
+
+    name: str
+    label: str
+    value: str
+    share: float
+    face: Face = Face.SEMIBOLD
+
+
+def title_block(fields: TitleFields, width: float, typeface: Typeface) -> Block:
+    """The title block as a block `width` [mm] wide, drawn from its upper left corner."""
+    rows = _rows(fields)
+    height = ROW * len(rows) + LAST_ROW + ROW * 0.62
+    children: list[Element] = [rectangle(0, 0, width, height)]
+    y = 0.0
+    for row in rows:
+        children.extend(_row(row, y, width, typeface))
+        y += ROW
+        children.append(Polyline((Pt(0, y), Pt(width, y)), style.FINE))
+    warning = "VERIFY ALL DIMENSIONS IN THE FIELD. DO NOT SCALE."
+    children.append(Text(Pt(PAD, y + 4.2), warning, style.TEXT, Face.MEDIUM))
+    y += ROW * 0.62
+    children.append(Polyline((Pt(0, y), Pt(width, y)), style.FINE))
+    children.extend(_sheet_row(fields, y, width))
+    group = Group("title-block", tuple(children), id="title-block", title="Title block")
+    return Block(width, height, (group,))
+
+
+def _rows(fields: TitleFields) -> tuple[tuple[_Cell, ...], ...]:
+    return (
+        (_Cell("owner", "OWNER", fields.owner, 1.0),),
+        (_Cell("ceiling", "CEILING", fields.ceiling, 1.0),),
+        (
+            _Cell("drawing", "DRAWING", fields.drawing, 0.64),
+            _Cell("type", "TYPE", "Shop drawing", 0.36),
+        ),
+        (
+            _Cell("number", "NUMBER", fields.number, 0.36),
+            _Cell("date", "DATE", fields.date, 0.28),
+            _Cell("status", "STATUS", fields.status, 0.36),
+        ),
+        (
+            _Cell("creator", "DRAWN BY", fields.creator, 0.5),
+            _Cell("approver", "APPROVED BY", fields.approver, 0.5),
+        ),
+        (
+            _Cell("scale", "SCALE", fields.scale, 0.36),
+            _Cell("paper", "PAPER", fields.paper, 0.64),
+        ),
+        (
+            _Cell("units", "UNITS", fields.units, 0.36),
+            _Cell("digest", "INPUT DIGEST", fields.digest, 0.38),
+            _Cell("projection", "REFLECTED", "", 0.26),
+        ),
+    )
+
+
+def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> list[Element]:
+    """The cells of a row: label over value, with a line between neighbors."""
+    drawn: list[Element] = []
+    left = 0.0
+    for cell in row:
+        room = cell.share * width
+        if left:
+            drawn.append(Polyline((Pt(left, top), Pt(left, top + ROW)), style.FINE))
+        label = Text(Pt(left + PAD, top + 3.5), cell.label, style.TEXT)
+        value = fitted(cell.value, room - 2 * PAD, style.TEXT, typeface, cell.face)
+        texts: tuple[Element, ...] = (label,)
+        if value:
+            texts = (label, Text(Pt(left + PAD, top + 7.9), value, style.TEXT, cell.face))
+        drawn.append(Group("field", texts, data={"field": cell.name, "value": cell.value}))
+        if cell.name == "projection":
+            drawn.append(_projection_symbol(Pt(left + room / 2, top + 6.6)))
+        left += room
+    return drawn
+
+
+def _sheet_row(fields: TitleFields, top: float, width: float) -> list[Element]:
+    """The sheet's number in the largest letters, its revision, and which of how many it is."""
+    first, second = width * 0.50, width * 0.72
+    cells = (
+        ("sheet", "SHEET", fields.sheet, 0.0, style.SHEET_NUMBER),
+        ("revision", "REV", fields.revision, first, style.TITLE),
+        ("page", "PAGE", fields.page, second, style.TITLE),
+    )
+    drawn: list[Element] = [
+        Segments(tuple((Pt(x, top), Pt(x, top + LAST_ROW)) for x in (first, second)), style.FINE)
+    ]
+    for name, label, value, left, height in cells:
+        texts = [Text(Pt(left + PAD, top + 3.5), label, style.TEXT)]
+        if value:
+            texts.append(Text(Pt(left + PAD, top + 11.6), value, height, Face.SEMIBOLD))
+        drawn.append(Group("field", tuple(texts), data={"field": name, "value": value}))
+    return drawn
+
+
+def _projection_symbol(center: Pt) -> Group:
+    """Mirrored projection: two arrows on each side pointing at a chain line, the mirror.
+
+    After ISO 2594 (reflected ceiling plans of building drawings), from memory of its description.
+    """
+    left, right = center.x - 7.0, center.x + 7.0
+    mirror = Polyline((Pt(left, center.y), Pt(right, center.y)), style.CENTER)
+    heads: list[Element] = []
+    for x in (center.x - 3.0, center.x + 3.0):
+        for side in (-1.0, 1.0):
+            tip = Pt(x, center.y + side * 0.3)
+            heads.append(arrow(tip, Pt(x, center.y + side * 2.4), 1.5))
+    return Group(
+        "projection-symbol",
+        (mirror, *heads),
+        id="projection-symbol",
+        title="Reflected plan: as in a mirror on the floor",
+    )

@@ -1,0 +1,268 @@
+"""A beam's cross-section, to scale, with every part named and sized by a leader.
+
+The finished width is dimensioned above it and the drop left of it, so the section and the plan can
+be held against each other.
+"""
+
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block, dot
+from lacunar.drawing.dimensions import Axis, Segment, Stop, String, drawn_string, place_strings
+from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.paper import Scale
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.records import Beam, BeamProfile, CasedMember, ProfilePart
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.beams import BottomJoint
+
+CEILING_BAND = 3.0
+CEILING_REACH = 4.0
+NOTE_GAP = 7.0
+NOTE_PITCH = 5.2
+GRAIN_PITCH = 1.3
+
+
+@dataclass(frozen=True, slots=True)
+class SectionOf:
+    """What is cut: a profile, and for a cased beam the beam whose member stands in it."""
+
+    number: int
+    profile: BeamProfile
+    beam: Beam | None
+
+
+@dataclass(frozen=True, slots=True)
+class _Cut:
+    """The section's scale and the place of the box at the ceiling [mm]."""
+
+    of: SectionOf
+    ratio: int
+    left: float
+    top: float
+
+    def on_paper(self, length: Length) -> float:
+        return float(length.millimeters / self.ratio)
+
+    def board(self, x: Length, y: Length, width: Length, height: Length) -> tuple[Pt, ...]:
+        """A board's corners; x from the box's left face, y down from the ceiling."""
+        left, top = self.left + self.on_paper(x), self.top + self.on_paper(y)
+        right, bottom = left + self.on_paper(width), top + self.on_paper(height)
+        return (Pt(left, top), Pt(right, top), Pt(right, bottom), Pt(left, bottom))
+
+
+@dataclass(frozen=True, slots=True)
+class _Note:
+    """A leader's target in the section and the words at its other end."""
+
+    target: Pt
+    words: str
+
+
+def beam_section(of: SectionOf, scale: Scale, wording: SheetWording, typeface: Typeface) -> Block:
+    """A beam profile as a block: section, two dimensions, leaders, at a scale.
+
+    Errors: `StringsDoNotFit` where a figure cannot be placed at this scale.
+    """
+    profile = of.profile
+    bare = _Cut(of, scale.ratio, 0.0, 0.0)
+    run = place_strings(
+        [_string(bare, "finished-width", profile.finished_width.value, wording)], typeface
+    )[0]
+    drop = place_strings([_string(bare, "drop", profile.drop.value, wording)], typeface)[0]
+    overhang = max(
+        0.0, bare.on_paper(profile.overall_width.value - profile.finished_width.value) / 2
+    )
+    left = drop.outer_edge + 1.0 + overhang
+    cut = _Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
+    notes = _notes(cut, wording)
+    right = cut.left + cut.on_paper(profile.finished_width.value) + overhang
+    note_x = right + NOTE_GAP
+    leaders, note_bottom = _leaders(notes, note_x, cut.top - CEILING_BAND)
+    bottom = max(cut.top + cut.on_paper(profile.drop.value) + 2.0, note_bottom)
+    width = note_x + 1.0 + max(typeface.width(n.words, style.TEXT) for n in notes)
+    strings = (
+        drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
+        drawn_string(drop, _drop_axis(cut, overhang), CEILING_REACH + 1.0),
+    )
+    view = Group(
+        "view",
+        (
+            Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}"),
+            *strings,
+            *leaders,
+        ),
+        id=f"view-{of.number}",
+        title=f"Beam section {profile.id}",
+        data={
+            "view": "beam-section",
+            "profile": profile.id,
+            "scale": str(scale.ratio),
+            "scale-text": scale.text,
+        },
+    )
+    return Block(width, bottom, (view,))
+
+
+def _drop_axis(cut: _Cut, overhang: float) -> Axis:
+    """The drop runs up from the lowest edge to the ceiling, left of the box."""
+    lowest = cut.top + cut.on_paper(cut.of.profile.drop.value)
+    return Axis("y", cut.left - overhang, -lowest)
+
+
+def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> String:
+    """One dimension of the section as a string of one segment."""
+    value = wording.rounded(length)
+    start = Stop("near", 0.0, ZERO, ZERO)
+    end = Stop("far", cut.on_paper(length), value, length)
+    text, exact = wording.length(length), wording.exact(value)
+    segment = Segment(start, end, text, exact, decimal_mm(length))
+    return String(cut.of.profile.id, name, (segment,))
+
+
+def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
+    """Ceiling, member, backing, sides and bottom."""
+    member = cut.of.beam.member if cut.of.beam else None
+    ceiling_left = cut.left - CEILING_REACH
+    top = cut.top - CEILING_BAND
+    band = (
+        Polyline((Pt(ceiling_left, cut.top), Pt(right, cut.top)), style.CUT),
+        Segments(
+            diagonal_lines(ceiling_left, top, right - ceiling_left, CEILING_BAND, 1.8),
+            style.HATCH,
+        ),
+    )
+    inside = _member(cut, member) if member else _backing(cut)
+    return (*band, *inside, *_boards(cut))
+
+
+def _part(profile: BeamProfile, name: str) -> ProfilePart | None:
+    return next((part for part in profile.parts if part.name == name), None)
+
+
+def _backing(cut: _Cut) -> tuple[Element, ...]:
+    """Backing centered in the box against the ceiling: full diagonals mark continuous framing."""
+    backing = _part(cut.of.profile, "backing")
+    if backing is None:
+        return ()
+    width, depth = backing.width.value, cut.of.profile.inside_depth.value
+    x = (cut.of.profile.finished_width.value - width) / 2
+    corners = cut.board(x, ZERO, width, depth)
+    cross = ((corners[0], corners[2]), (corners[1], corners[3]))
+    return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
+
+
+def _member(cut: _Cut, member: CasedMember) -> tuple[Element, ...]:
+    """The structural member in hidden lines, standing off the casing's middle by its shift."""
+    assert cut.of.beam is not None
+    x = member.near.at_start.value - cut.of.beam.near.at_start.value
+    width = member.far.at_start.value - member.near.at_start.value
+    return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
+
+
+def _boards(cut: _Cut) -> tuple[Element, ...]:
+    """Sides and bottom in the cut pen, with grain lines; mitred boards meet on the diagonal."""
+    outlines = _board_outlines(cut)
+    grain = tuple(line for corners in outlines for line in _grain(corners))
+    return (
+        Segments(grain, style.HATCH),
+        *(Polyline(corners, style.CUT, closed=True) for corners in outlines),
+    )
+
+
+def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
+    """The corners of left side, right side and bottom."""
+    profile = cut.of.profile
+    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    assert side is not None
+    assert bottom is not None
+    width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
+    sole = bottom.thickness.value
+    if profile.bottom_joint is BottomJoint.MITRED:
+        left = cut.board(ZERO, ZERO, thickness, drop)
+        right = cut.board(width - thickness, ZERO, thickness, drop)
+        under = cut.board(ZERO, drop - sole, width, sole)
+        inner = cut.board(thickness, ZERO, width - thickness * 2, drop - sole)
+        return (
+            (left[0], left[1], inner[3], left[3]),
+            (right[0], right[1], right[2], inner[2]),
+            (inner[3], inner[2], under[2], under[3]),
+        )
+    if profile.bottom_joint is BottomJoint.UNDER:
+        overhang = (bottom.width.value - width) / 2
+        tall = drop - sole
+        return (
+            cut.board(ZERO, ZERO, thickness, tall),
+            cut.board(width - thickness, ZERO, thickness, tall),
+            cut.board(-overhang, tall, bottom.width.value, sole),
+        )
+    up = drop - profile.reveal - sole
+    return (
+        cut.board(ZERO, ZERO, thickness, drop),
+        cut.board(width - thickness, ZERO, thickness, drop),
+        cut.board(thickness, up, width - thickness * 2, sole),
+    )
+
+
+def _grain(corners: tuple[Pt, ...]) -> tuple[tuple[Pt, Pt], ...]:
+    """Diagonal lines across a cut board: finish wood in section."""
+    left, right = min(p.x for p in corners), max(p.x for p in corners)
+    top, bottom = min(p.y for p in corners), max(p.y for p in corners)
+    return diagonal_lines(left, top, right - left, bottom - top, GRAIN_PITCH)
+
+
+def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
+    """What each leader points at, from the ceiling down."""
+    profile = cut.of.profile
+    width, drop = profile.finished_width.value, profile.drop.value
+    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    assert side is not None
+    assert bottom is not None
+    middle, thickness, sole = width / 2, side.thickness.value, bottom.thickness.value
+    reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
+    at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
+    at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
+    notes = [_Note(Pt(cut.left + cut.on_paper(width) + 2.0, cut.top - CEILING_BAND / 2), "CEILING")]
+    notes.append(_inside_note(cut, middle, wording))
+    notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
+    notes.append(_Note(at_sole, f"BOTTOM {_size(bottom, wording)}"))
+    if reveal:
+        edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
+        notes.append(_Note(edge, f"REVEAL {wording.length(reveal)}"))
+    return tuple(notes)
+
+
+def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
+    """The note on what is inside the box: backing, or the structural member."""
+    profile, beam = cut.of.profile, cut.of.beam
+    if beam is not None and beam.member is not None:
+        member = beam.member
+        x = member.far.at_start.value - beam.near.at_start.value
+        at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
+        return _Note(at, f"{member.name}: STRUCTURAL, DO NOT CUT")
+    backing = _part(profile, "backing")
+    assert backing is not None
+    at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]
+    return _Note(at, f"BACKING {_size(backing, wording)}")
+
+
+def _size(part: ProfilePart, wording: SheetWording) -> str:
+    """Thickness by width, and the stock's name where it has one."""
+    return f"{wording.size(part.thickness.value)} x {wording.size(part.width.value)}"
+
+
+def _leaders(
+    notes: tuple[_Note, ...], note_x: float, top: float
+) -> tuple[tuple[Element, ...], float]:
+    """A column of words, each joined to its place in the section; and where it ends."""
+    drawn: list[Element] = []
+    y = top
+    for note in notes:
+        middle = y + style.TEXT / 2
+        line = (note.target, Pt(note_x - 2.6, middle), Pt(note_x - 0.6, middle))
+        words = Text(Pt(note_x, y + style.TEXT), note.words, style.TEXT)
+        drawn.append(Group("leader", (Polyline(line, style.LEADER), dot(note.target), words)))
+        y += NOTE_PITCH
+    return tuple(drawn), y

@@ -1,0 +1,104 @@
+"""The reflected ceiling plan: the ceiling as in a mirror on the floor, dimensioned on two sides.
+
+Strings stand above the plan for the length run and left of it for the width run, both from the
+datum; beam tags stand below and right of it, wall tags on all four sides.
+"""
+
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block
+from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_strings
+from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
+from lacunar.drawing.paper import Scale
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
+from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Layout
+from lacunar.model.room import RunName
+
+MARGIN = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class PlanView:
+    """The plan with its strings and tags as a block, and the scale it is drawn at."""
+
+    block: Block
+    scale: Scale
+
+
+def reflected_ceiling_plan(
+    layout: Layout, scale: Scale, wording: SheetWording, typeface: Typeface
+) -> PlanView:
+    """The layout as a dimensioned plan at a scale.
+
+    Errors: `StringsDoNotFit`, `TagsDoNotFit` where figures or ids would meet at this scale.
+    """
+    bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
+    placed = {run: place_strings(run_strings(bare, run, wording), typeface) for run in RunName}
+    left = placed[RunName.WIDTH][-1].outer_edge + MARGIN
+    # A narrow first or last segment carries its figure beyond the end of the string.
+    above = max(placed[RunName.LENGTH][-1].outer_edge, _overrun(placed[RunName.WIDTH], "after"))
+    origin = Pt(left, above + MARGIN + bare.span(RunName.WIDTH))
+    frame = PlanFrame(layout, scale.ratio, origin)
+    right = max(
+        tags_reach(layout, RunName.WIDTH, typeface), _overrun(placed[RunName.LENGTH], "after")
+    )
+    below = max(
+        tags_reach(layout, RunName.LENGTH, typeface), _overrun(placed[RunName.WIDTH], "before")
+    )
+    view = Group(
+        "view",
+        (
+            Group("object", ceiling_elements(frame, wording, typeface), id="object-view-1"),
+            *wall_tags(frame, typeface),
+            *beam_tags(frame, typeface),
+            _datum_mark(origin),
+            *_drawn_strings(placed, frame),
+        ),
+        id="view-1",
+        title="Reflected ceiling plan",
+        data={
+            "view": "reflected-ceiling-plan",
+            "scale": str(scale.ratio),
+            "scale-text": scale.text,
+        },
+    )
+    width = left + bare.span(RunName.LENGTH) + right + MARGIN
+    return PlanView(Block(width, origin.y + below + MARGIN, (view,)), scale)
+
+
+def _overrun(strings: tuple[PlacedString, ...], end: str) -> float:
+    """How far figures stand beyond an end of the strings [mm], 0 where none does."""
+    reach = 0.0
+    for placed in strings:
+        segments = placed.string.segments
+        if end == "after" and placed.places[-1].outside:
+            reach = max(reach, 2 * (placed.places[-1].middle - segments[-1].end.at))
+        if end == "before" and placed.places[0].outside:
+            reach = max(reach, 2 * (segments[0].start.at - placed.places[0].middle))
+    return reach
+
+
+def _drawn_strings(
+    placed: dict[RunName, tuple[PlacedString, ...]], frame: PlanFrame
+) -> tuple[Group, ...]:
+    """Both runs' strings, measured outward from the finish faces of W2 (top) and W1 (left)."""
+    top = frame.along(RunName.WIDTH, frame.span(RunName.WIDTH), 0.0)
+    axes = {
+        RunName.LENGTH: Axis("x", top.y, frame.origin.x),
+        RunName.WIDTH: Axis("y", frame.origin.x, -frame.origin.y),
+    }
+    gap = WALL_BAND + style.EXTENSION_GAP
+    return tuple(drawn_string(string, axes[run], gap) for run in RunName for string in placed[run])
+
+
+def _datum_mark(origin: Pt) -> Group:
+    """A ring about the corner both runs are measured from, and the word."""
+    ring = Circle(origin, 1.6, style.LEADER, Fill.NONE)
+    word = Text(origin.moved(1.0, 8.2), "DATUM", style.TEXT, anchor="end")
+    return Group("datum", (ring, word), id="datum", title="Datum: both runs start here")

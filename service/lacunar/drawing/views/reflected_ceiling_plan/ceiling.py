@@ -1,0 +1,179 @@
+"""The ceiling itself on the plan: coffers, beams, members and walls, without dimensions."""
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import TAG_HEIGHT, Tag
+from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
+from lacunar.model.room import END_WALL, START_WALL, RunName
+
+WALL_BAND = 2.5
+HATCH_PITCH = 1.8
+
+
+def ceiling_elements(
+    frame: PlanFrame, wording: SheetWording, typeface: Typeface
+) -> tuple[Element, ...]:
+    """The ceiling itself, in painting order: tinted field, coffers, beams, members, walls."""
+    layout = frame.layout
+    outline = tuple(frame.point(point) for point in layout.outline)
+    sized = _sizes_fit(frame, wording, typeface)
+    return (
+        Polyline(outline, None, closed=True, fill=Fill.TINT),
+        *(_coffer(frame, coffer, sized, wording, typeface) for coffer in layout.coffers),
+        *(_beam(frame, beam) for beam in layout.beams),
+        *(_wall_beam(frame, beam) for beam in layout.wall_beams),
+        *(_member(frame, beam) for beam in layout.beams if beam.member),
+        *_walls(frame),
+    )
+
+
+def _coffer_size(coffer: Coffer, wording: SheetWording) -> str:
+    return f"{wording.length(coffer.length.value)} x {wording.length(coffer.width.value)}"
+
+
+def _sizes_fit(frame: PlanFrame, wording: SheetWording, typeface: Typeface) -> bool:
+    """Whether every coffer has room for its size under its id: all are given it, or none."""
+    return all(
+        typeface.width(_coffer_size(coffer, wording), style.TEXT) + 3.0
+        <= frame.on_paper(coffer.length.value)
+        and frame.on_paper(coffer.width.value) >= 2 * TAG_HEIGHT + 8.0
+        for coffer in frame.layout.coffers
+    )
+
+
+def _coffer(
+    frame: PlanFrame, coffer: Coffer, sized: bool, wording: SheetWording, typeface: Typeface
+) -> Group:
+    """A coffer's clear opening with its id in the middle and, if there is room, its size below."""
+    corners = tuple(frame.point(point) for point in coffer.corners)
+    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    children: list[Element] = [Polyline(corners, None, closed=True, fill=Fill.WHITE)]
+    children.append(Tag(coffer.id, coffer.id).drawn(middle, typeface))
+    if sized:
+        at = Pt(middle.x, middle.y + TAG_HEIGHT / 2 + 1.4 + style.TEXT)
+        size = _coffer_size(coffer, wording)
+        children.append(Text(at, size, style.TEXT, anchor="middle"))
+    return Group(
+        "coffer",
+        tuple(children),
+        id=f"coffer-{coffer.id}",
+        title=f"Coffer {coffer.id}, {_coffer_size(coffer, wording)} clear",
+        data={
+            "id": coffer.id,
+            "row": str(coffer.row),
+            "column": str(coffer.column),
+            "length-mm": decimal_mm(coffer.length.value),
+            "width-mm": decimal_mm(coffer.width.value),
+        },
+    )
+
+
+def _beam(frame: PlanFrame, beam: Beam) -> Group:
+    """Both faces of each piece of a beam, and its center line from wall to wall."""
+    faces = tuple(
+        Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+        for piece in beam.pieces
+        for face in (beam.near, beam.far)
+    )
+    whole = (0.0, frame.span(beam.on.other))
+    center = Polyline(frame.stretch(beam.center, beam.on, whole), style.CENTER)
+    return Group(
+        "beam",
+        (*faces, center),
+        id=f"beam-{beam.id}",
+        title=f"Beam {beam.id}",
+        data={
+            "id": beam.id,
+            "kind": beam.kind.value,
+            "on": beam.on.value,
+            "near-mm": decimal_mm(beam.near.at_start.value),
+            "far-mm": decimal_mm(beam.far.at_start.value),
+        },
+    )
+
+
+def _across(frame: PlanFrame, piece: BeamPiece) -> tuple[float, float]:
+    """A piece's ends along the run it spans [mm of paper]."""
+    return frame.on_paper(piece.start.value), frame.on_paper(piece.end.value)
+
+
+def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
+    """The face of what stands at a wall, from the face of one neighboring wall to the other."""
+    face = beam.far if beam.wall == START_WALL[beam.on] else beam.near
+    other = frame.layout.run(beam.on.other)
+    inner = [e for e in other.elements if e.kind.value not in ("wall_beam", "soffit")]
+    ends = (
+        frame.on_paper(inner[0].near.at_start.value),
+        frame.on_paper(inner[-1].far.at_start.value),
+    )
+    return Group(
+        "wall-beam",
+        (Polyline(frame.stretch(face, beam.on, ends), style.OBJECT),),
+        id=f"wall-beam-{beam.id}",
+        title=f"Wall beam {beam.id} at {beam.wall}",
+        data={
+            "id": beam.id,
+            "wall": beam.wall,
+            "kind": beam.kind.value,
+            "on": beam.on.value,
+            "near-mm": decimal_mm(beam.near.at_start.value),
+            "far-mm": decimal_mm(beam.far.at_start.value),
+        },
+    )
+
+
+def _member(frame: PlanFrame, beam: Beam) -> Group:
+    """The hidden faces of the structural member inside a cased beam, wall to wall."""
+    assert beam.member is not None
+    whole = (0.0, frame.span(beam.on.other))
+    faces = tuple(
+        Polyline(frame.stretch(face, beam.on, whole), style.HIDDEN)
+        for face in (beam.member.near, beam.member.far)
+    )
+    return Group(
+        "member",
+        faces,
+        id=f"member-{beam.member.name}",
+        title=f"Structural member {beam.member.name}, cased by {beam.id}",
+        data={"id": beam.member.name, "beam": beam.id},
+    )
+
+
+def _walls(frame: PlanFrame) -> tuple[Group, ...]:
+    """Each wall's finish face in the heavy pen, with a hatched band outward of it."""
+    length, width = frame.span(RunName.LENGTH), frame.span(RunName.WIDTH)
+    left, bottom = frame.origin.x, frame.origin.y
+    right, top = left + length, bottom - width
+    band = WALL_BAND
+    rows = (
+        (
+            START_WALL[RunName.LENGTH],
+            (Pt(left, bottom), Pt(left, top)),
+            (left - band, top, band, width),
+        ),
+        (
+            END_WALL[RunName.WIDTH],
+            (Pt(left, top), Pt(right, top)),
+            (left, top - band, length, band),
+        ),
+        (END_WALL[RunName.LENGTH], (Pt(right, top), Pt(right, bottom)), (right, top, band, width)),
+        (
+            START_WALL[RunName.WIDTH],
+            (Pt(right, bottom), Pt(left, bottom)),
+            (left, bottom, length, band),
+        ),
+    )
+    return tuple(
+        Group(
+            "wall",
+            (Segments(diagonal_lines(*box, HATCH_PITCH), style.HATCH), Polyline(face, style.WALL)),
+            id=f"wall-{name}",
+            title=f"Wall {name}, finish face",
+            data={"wall": name},
+        )
+        for name, face, box in rows
+    )

@@ -1,0 +1,52 @@
+"""How lengths are written on sheets: one style a set, chosen by units and marking step."""
+
+from dataclasses import dataclass
+
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step, finest_step_holding, round_to
+from lacunar.measure.units import Units
+from lacunar.measure.writing import LengthStyle, decimal_text, write_exact, write_length
+from lacunar.model.ceiling import Ceiling
+
+
+@dataclass(frozen=True, slots=True)
+class SheetWording:
+    """Units and step of a sheet set; writes every length on it."""
+
+    units: Units
+    step: Step
+
+    @classmethod
+    def of(cls, ceiling: Ceiling) -> "SheetWording":
+        """The wording a ceiling's spec asks for."""
+        return cls(ceiling.units, ceiling.mark_to)
+
+    def length(self, length: Length) -> str:
+        """A length rounded to the marking step, as the sheet prints it: `4'-0 1/16"`, `1 220`."""
+        return write_length(length, LengthStyle(self.units, self.step, group_thousands=True))
+
+    def size(self, length: Length) -> str:
+        """A board's thickness or width in inches or mm, to the finer step that holds it exactly."""
+        finer = finest_step_holding(length, self.units) or self.step
+        step = min(finer, self.step, key=lambda s: s.size)
+        return write_length(length, LengthStyle(self.units, step, feet_from=None))
+
+    def rounded(self, length: Length) -> Length:
+        """The length the sheet prints."""
+        return round_to(length, self.step)
+
+    def exact(self, length: Length) -> str:
+        """The exact value for `data-value`."""
+        return write_exact(length, self.units)
+
+    @property
+    def unit_note(self) -> str:
+        """The sentence that says what the figures are."""
+        if self.units is Units.INCH:
+            return f"DIMENSIONS IN FEET AND INCHES, MARKED TO {self.step.text} IN"
+        return f"DIMENSIONS IN MILLIMETERS, MARKED TO {self.step.text}"
+
+
+def decimal_mm(length: Length) -> str:
+    """Millimeters with six decimals for `data-…-mm`: enough to check by, never to build by."""
+    return decimal_text(length.millimeters)
