@@ -34,7 +34,7 @@ class Depth(StrEnum):
 class Box:
     """One family's box beam, before anything is computed.
 
-    `width` is the finished width between side faces and `drop` the depth below the finished ceiling;
+    `width` is the finished width between side faces, `drop` the depth below the finished ceiling;
     None means "as the stock gives". `backing`, if given, decides the width from the inside out.
     `reveal` sets a bottom in (under) or up (between); `overhang` sets an `under` bottom out;
     `allowance` is the play between backing and the sides together.

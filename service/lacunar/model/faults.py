@@ -28,7 +28,7 @@ class Fault:
     pointer: str
     message: str
     remedy: str
-    figures: Mapping[str, FigureValue] = field(default=_NO_FIGURES)
+    figures: Mapping[str, FigureValue] = field(default_factory=lambda: _NO_FIGURES)
 
 
 class SpecRefused(Exception):

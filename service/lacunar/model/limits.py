@@ -5,6 +5,7 @@ A bound is no code rule and no advice: it is where a figure is surely a slip of 
 """
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from lacunar.measure.length import Length
 
@@ -29,6 +30,10 @@ MEMBERS = 20
 FIXED_BEAMS_PER_RUN = 20
 COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
+# Two borders and one coffer between them.
+HELD_COFFERS = 3
+# A share a thousand times as large as another is no coffer beside it.
+WEIGHT = 1000
 
 # Texts, in characters. ISO 7200 proposes lengths for title-block fields (30 for a title, 20 for
 # persons, 2 for a revision index, 16 for an identification number; figures from memory); these are
@@ -41,3 +46,38 @@ STATUS = 24
 PERSON = 40
 LENGTH_TEXT = 40
 STOCK_NAME = 24
+
+
+@dataclass(frozen=True, slots=True)
+class Bounds:
+    """The least and the greatest a length may be, both allowed, and why."""
+
+    least: Length
+    most: Length
+    reason: str
+
+
+def _inches(least: str, most: str, reason: str) -> Bounds:
+    return Bounds(Length.of_inches(Fraction(least)), Length.of_inches(Fraction(most)), reason)
+
+
+ROOM_SIDE = _inches("12", "3600", "a ceiling is laid out from a closet of 1 ft to a hall of 300 ft")
+ROOM_HEIGHT = _inches("48", "720", "ceilings lie from 4 ft to 60 ft above the floor")
+WALL_FINISH = _inches("0", "12", "no wall finish is thicker than 12 in")
+HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
+POSITION = _inches("0", "3600", "places are measured from the datum into the room")
+MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
+MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")
+CLEARANCE = _inches("0", "12", "more air than 12 in about a member is no casing")
+BEAM_WIDTH = _inches("1", "120", "a box beam is from 1 in to 10 ft wide")
+BEAM_DROP = _inches("1/2", "360", "a beam lower than 1/2 in is no beam")
+SMALL_OFFSET = _inches("0", "6", "a reveal or overhang of over 6 in is no detail of a beam")
+ALLOWANCE = _inches("0", "2", "more play than 2 in does not hold the sides")
+OPENING = _inches("1", "3600", "a clear opening is from 1 in to the whole room")
+SOFFIT_WIDTH = _inches("1", "3600", "a soffit is from 1 in wide to as wide as the room")
+STOCK_THICKNESS = _inches("1/16", "12", "boards are from veneer to timber")
+STOCK_WIDTH = _inches("1/4", "240", "boards and strips are from 1/4 in to 20 ft wide")
+SHEET_EDGE = _inches("6", "480", "sheets are from 6 in to 40 ft long")
+SHEET_THICKNESS = _inches("1/32", "4", "sheets are from 1/32 in to 4 in thick")
+GAP = _inches("0", "2", "a gap of over 2 in is not covered by any moulding")
+KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")

@@ -47,7 +47,7 @@ class Member:
 
     `on` is the run its place is measured along; `center` from the datum as the room was measured;
     `drop` below the finished ceiling; `clearance` to be kept on each side and below; `cased_width`
-    is the finished width asked for its casing (None: as the family's beams, or as wide as it must be).
+    is the finished width asked for its casing (None: as its family, or as wide as it must be).
     """
 
     name: str
@@ -62,7 +62,7 @@ class Member:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """A rectangular room. `wall_finish` is a thickness for W1, W2, W3, W4, or None where unknown."""
+    """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown."""
 
     length: Length
     width: Length

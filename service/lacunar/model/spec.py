@@ -34,7 +34,7 @@ class MemberSpec:
 
 @dataclass(frozen=True, slots=True)
 class RoomSpec:
-    """The room; see `model.room.Room`. Length, width and height are the three numbers that suffice."""
+    """The room; see `model.room.Room`. Length, width and height suffice."""
 
     length: Length | None = None
     width: Length | None = None
@@ -104,6 +104,10 @@ class GridSpec:
 
     length: RunSpec = RunSpec()
     width: RunSpec = RunSpec()
+
+    def run(self, name: RunName) -> RunSpec:
+        """The run of that name."""
+        return self.length if name is RunName.LENGTH else self.width
 
 
 @dataclass(frozen=True, slots=True)

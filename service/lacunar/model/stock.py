@@ -7,7 +7,12 @@ from enum import StrEnum
 from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.measure.writing import decimal_text
 from lacunar.model import stock_tables
+
+# Sizes finer than the finest division of a common rule are named by decimals.
+FINEST_FRACTION = 64
 
 
 class StockKind(StrEnum):
@@ -56,7 +61,7 @@ def read_stock(name: str, width: Length | None = None) -> Stock:
 
     Raises `StockNameError`, with a reason and a remedy. Sources: see `stock_tables`.
 
-    >>> read_stock("1x8").width == Length.inches(Fraction("7.25"))
+    >>> read_stock("1x8").width == Length.of_inches(Fraction("7.25"))
     True
     """
     plain = _plain(name)
@@ -73,9 +78,14 @@ def read_stock(name: str, width: Length | None = None) -> Stock:
     )
 
 
-def actual_stock(thickness: Length, width: Length, name: str) -> Stock:
-    """Stock of a size given by the caller, under the name its size is worded by."""
-    return Stock(name, StockKind.ACTUAL, thickness, width)
+def actual_stock(thickness: Length, width: Length, units: Units) -> Stock:
+    """Stock of a size given by the caller, named by its exact size in `units`.
+
+    >>> actual_stock(Length.of_millimeters(18), Length.of_millimeters(140), Units.MILLIMETER).name
+    '18 x 140 mm'
+    """
+    sizes = (_counted(size / Length.of_inches(units.inches_each)) for size in (thickness, width))
+    return Stock(f"{' x '.join(sizes)} {units}", StockKind.ACTUAL, thickness, width)
 
 
 def boards_at_least(width: Length, like: Stock | None = None) -> tuple[Stock, ...]:
@@ -87,9 +97,7 @@ def boards_at_least(width: Length, like: Stock | None = None) -> tuple[Stock, ..
     if like is None or like.kind not in (StockKind.BOARD, StockKind.DIMENSION):
         like = read_stock("1x2")
     thickness_name = like.name.partition("x")[0]
-    return tuple(
-        board for board in _boards_of(thickness_name, like.kind) if board.width >= width
-    )
+    return tuple(board for board in _boards_of(thickness_name, like.kind) if board.width >= width)
 
 
 def same_stock_at_least(stock: Stock, width: Length) -> Stock | None:
@@ -126,7 +134,7 @@ def _plain(name: str) -> str:
 
 
 def _length(inches: Fraction) -> Length:
-    return Length.inches(inches)
+    return Length.of_inches(inches)
 
 
 def _quarter(name: str, width: Length | None) -> Stock:
@@ -195,12 +203,20 @@ def _thickness_names() -> Iterator[str]:
         yield from (_spelled(nominal) for nominal in table)
 
 
-def _mixed(text: str) -> Fraction | None:
-    """`2-1/2` as a fraction; None where it is none."""
+def _counted(number: Fraction) -> str:
+    """A number as it stands in a size: mixed where it is a fraction a rule is divided in."""
+    whole, part = divmod(number, 1)
+    if part and (part.denominator > FINEST_FRACTION or part.denominator & (part.denominator - 1)):
+        return decimal_text(number, places=3)
+    return " ".join(str(each) for each in (whole, part) if each) or "0"
+
+
+def _mixed(text: str) -> Fraction:
+    """`2-1/2` as a fraction; zero, which nothing is as thick as, where it is none."""
     try:
         return sum((Fraction(part) for part in re.split("[ -]", text)), Fraction(0))
     except (ValueError, ZeroDivisionError):
-        return None
+        return Fraction(0)
 
 
 def _spelled(nominal: Fraction) -> str:

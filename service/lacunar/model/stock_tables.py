@@ -1,6 +1,6 @@
 """Published sizes of lumber and sheets, as data, each table with its source.
 
-All sizes are in inches: trade names are names of inch sizes, whatever unit a ceiling is laid out in.
+All sizes are in inches: trade names are names of inch sizes, whatever a ceiling is laid out in.
 """
 
 from collections.abc import Mapping
@@ -24,9 +24,7 @@ def _inches(text: str) -> Inches:
 # dressed sizes of boards, dimension and timbers, columns "dry" (as its size table is reproduced in
 # engineering references; the standard itself was not opened).
 BOARD_THICKNESS = _table({"1": "3/4", "1 1/4": "1", "1 1/2": "1 1/4"})
-DIMENSION_THICKNESS = _table(
-    {"2": "1 1/2", "2 1/2": "2", "3": "2 1/2", "3 1/2": "3", "4": "3 1/2"}
-)
+DIMENSION_THICKNESS = _table({"2": "1 1/2", "2 1/2": "2", "3": "2 1/2", "3 1/2": "3", "4": "3 1/2"})
 FACE_WIDTH = _table(
     {
         "2": "1 1/2",

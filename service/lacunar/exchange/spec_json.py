@@ -1,0 +1,140 @@
+"""The bytes of a spec to a `CeilingSpec`, or every fault in them at once."""
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from marshmallow import ValidationError
+
+from lacunar.exchange.fields import FieldFault, reading_in, wrong_type
+from lacunar.exchange.json_pointer import pointer_to
+from lacunar.exchange.shaped_fields import SAME
+from lacunar.exchange.spec_schema import CeilingSchema
+from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.measure.units import Units
+from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.rules import check
+from lacunar.model.spec import (
+    BeamsSpec,
+    BoxSpec,
+    CeilingSpec,
+    DrawingSpec,
+    FixedBeamSpec,
+    GridSpec,
+    MemberSpec,
+    PanelSpec,
+    RoomSpec,
+    RunSpec,
+    StockSpec,
+)
+
+Parts = Mapping[str, Any]
+
+_SCHEMA = CeilingSchema()
+
+
+def read_spec(document: bytes) -> CeilingSpec:
+    """Turn the bytes of a JSON document into the ceiling as it was asked for.
+
+    Raises `SpecRefused` with all faults at once: either those of the JSON text itself, or those of
+    every value that does not fit the outline together with those the model's rules find in what
+    does.
+
+    >>> read_spec(b'{"room": {"length": "20 ft", "width": 178, "height": 109}}').room.width
+    Length(178 in)
+    """
+    return spec_from(read_json(document))
+
+
+def spec_from(value: JsonValue) -> CeilingSpec:
+    """Turn an already read JSON value into a `CeilingSpec`; raises as `read_spec` does."""
+    if not isinstance(value, dict):
+        raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
+    with reading_in(_units_of(value)):
+        parts, misfits = _fitted(value)
+    spec = _ceiling(parts)
+    faults = (*misfits, *_broken_rules(spec, misfits))
+    if faults:
+        raise SpecRefused(faults)
+    return spec
+
+
+def faults_from(messages: object, path: tuple[str | int, ...] = ()) -> Iterator[Fault]:
+    """The faults in what a `ValidationError` carries, each with the pointer it was found at."""
+    if isinstance(messages, Mapping):
+        for name, below in messages.items():
+            yield from faults_from(below, path if name == "_schema" else (*path, name))
+    elif isinstance(messages, list):
+        for found in messages:
+            assert isinstance(found, FieldFault), found
+            yield Fault(found.code, pointer_to(path), found.message, found.remedy, found.figures)
+
+
+def _units_of(value: dict[str, JsonValue]) -> Units:
+    """The units lengths are read in; an unreadable word is told as a fault of its own."""
+    try:
+        return Units(str(value.get("units", Units.INCH)))
+    except ValueError:
+        return Units.INCH
+
+
+def _fitted(value: dict[str, JsonValue]) -> tuple[Parts, tuple[Fault, ...]]:
+    try:
+        return _SCHEMA.load(value), ()
+    except ValidationError as error:
+        parts = error.valid_data if isinstance(error.valid_data, dict) else {}
+        return parts, tuple(faults_from(error.messages))
+
+
+def _broken_rules(spec: CeilingSpec, misfits: tuple[Fault, ...]) -> tuple[Fault, ...]:
+    unsound = frozenset(fault.pointer for fault in misfits)
+    if "/units" in unsound:
+        return ()  # no bare number can be judged
+    return check(spec, unsound)
+
+
+def _ceiling(parts: Parts) -> CeilingSpec:
+    plain = {name: parts[name] for name in ("name", "units", "mark_to") if name in parts}
+    return CeilingSpec(
+        room=_room(parts.get("room", {})),
+        beams=_beams(parts.get("beams", {})),
+        grid=GridSpec(**{name: _run(run) for name, run in parts.get("grid", {}).items()}),
+        panel=PanelSpec(**parts["panel"]) if "panel" in parts else None,
+        stock=StockSpec(**parts.get("stock", {})),
+        drawing=DrawingSpec(**parts.get("drawing", {})),
+        **plain,
+    )
+
+
+def _room(parts: Parts) -> RoomSpec:
+    members = tuple(
+        MemberSpec(**{**dict.fromkeys(("on", "center", "width", "drop")), **member})
+        for member in parts.get("members", ())
+    )
+    return RoomSpec(**{**parts, "members": members})
+
+
+def _beams(parts: Parts) -> BeamsSpec:
+    crosswise = _box(parts.get("crosswise"))
+    lengthwise = parts.get("lengthwise")
+    return BeamsSpec(
+        crosswise=crosswise,
+        # Told to be the same is more than left open: nothing is assumed then.
+        lengthwise=(crosswise or BoxSpec()) if lengthwise == SAME else _box(lengthwise),
+        through=parts.get("through"),
+        depth=parts.get("depth"),
+    )
+
+
+def _box(parts: Parts | None) -> BoxSpec | None:
+    if parts is None:
+        return None
+    return BoxSpec(**{name: part for name, part in parts.items() if name != "profile"})
+
+
+def _run(parts: Parts) -> RunSpec:
+    fixed = tuple(
+        FixedBeamSpec(**{"center": None, **beam}) for beam in parts.get("fixed_beams", ())
+    )
+    given = {name: part for name, part in parts.items() if name != "weights"}
+    weights = tuple(parts["weights"]) if "weights" in parts else None
+    return RunSpec(**{**given, "weights": weights, "fixed_beams": fixed})

@@ -1,0 +1,183 @@
+"""The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
+
+from collections.abc import Mapping
+from enum import StrEnum
+from typing import Any
+
+from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
+
+from lacunar.exchange import fields, shaped_fields
+from lacunar.exchange.known_names import unknown_name
+from lacunar.measure.units import Units
+from lacunar.model import limits
+from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.drawing import Paper
+from lacunar.model.grid import Parity
+from lacunar.model.panel import PanelKind, Seat
+from lacunar.model.room import Casing, MeasuredTo, RunName
+
+
+class ProfileKind(StrEnum):
+    """The kinds of beam a family can be built as."""
+
+    BOX = "box"
+
+
+class SpecSchema(Schema):
+    """An object of the spec: names it does not know are refused, with the nearest it does."""
+
+    class Meta:
+        """Unknown names are left to `refuse_unknown_names`, which says more about them."""
+
+        unknown = EXCLUDE
+
+    @validates_schema(pass_original=True, skip_on_field_errors=False)
+    def refuse_unknown_names(
+        self, data: dict[str, Any], original: Mapping[str, Any], **_: object
+    ) -> None:
+        """Raise one fault for each name nothing is read from."""
+        del data
+        unknown = {
+            name: unknown_name(name, self.fields).messages
+            for name in original
+            if name not in self.fields
+        }
+        if unknown:
+            raise ValidationError(unknown)
+
+
+class MemberSchema(SpecSchema):
+    """A structural member hanging below the ceiling, to be cased."""
+
+    name = fields.Text("What the member is called on the sheets.", limits.LABEL)
+    on = fields.OneOf("The run its place is measured along.", RunName)
+    center = fields.Distance("Its centerline, from the datum as the room was measured.")
+    width = fields.Distance("Its width.")
+    drop = fields.Distance("How far it hangs below the finished ceiling.")
+    casing = fields.OneOf("How its casing stands about it.", Casing)
+    clearance = fields.Distance("Air kept between member and casing, each side and below.")
+    cased_width = fields.Distance("The finished width wished for its casing.")
+
+
+class RoomSchema(SpecSchema):
+    """The room and what hangs into it."""
+
+    length = fields.Distance("Left to right on the plan, wall W1 to wall W3.")
+    width = fields.Distance("Up the plan, wall W4 to wall W2.")
+    height = fields.Distance("Finished floor to finished ceiling.")
+    measured_to = fields.OneOf("What the tape touched.", MeasuredTo)
+    wall_finish = shaped_fields.WallFinish(
+        "Thickness of the wall finish [length]: one for all walls, or an object with W1 to W4."
+    )
+    headroom = fields.Distance("The least height wished below any beam.")
+    members = fields.ListOf(
+        fields.ObjectOf(MemberSchema, "A structural member to be cased."),
+        "Structural members below the ceiling.",
+        limits.MEMBERS,
+    )
+
+
+class BoxSchema(SpecSchema):
+    """One family's box beam."""
+
+    profile = fields.OneOf("The kind of beam.", ProfileKind)
+    sides = shaped_fields.StockPiece("Stock of the two sides: a trade name, or a real size.")
+    bottom = shaped_fields.StockPiece("Stock of the bottom.")
+    backing = shaped_fields.StockPiece("Framing that decides the width from the inside out.")
+    bottom_joint = fields.OneOf("How the bottom meets the sides.", BottomJoint)
+    reveal = fields.Distance("How far the bottom is set in or up.")
+    overhang = fields.Distance("How far a bottom under the sides is set out.")
+    allowance = fields.Distance("Play between backing and both sides together.")
+    width = fields.Distance("Finished width between the side faces.")
+    drop = fields.Distance("Depth below the finished ceiling.")
+
+
+class BeamsSchema(SpecSchema):
+    """The two families of beams."""
+
+    crosswise = fields.ObjectOf(BoxSchema, "Beams that divide the length run.")
+    lengthwise = shaped_fields.SameOrObject(
+        BoxSchema, 'Beams that divide the width run, or "same" for as the crosswise ones.'
+    )
+    through = fields.OneOf("Which family runs through at crossings.", Through)
+    depth = fields.OneOf("Whether all beams take the deepest drop needed.", Depth)
+
+
+class FixedBeamSchema(SpecSchema):
+    """A beam that lines up with something."""
+
+    name = fields.Text("What the beam is called on the sheets.", limits.LABEL)
+    center = fields.Distance("Its centerline, from the datum as the room was measured.")
+    width = fields.Distance("Its finished width, where it is not its family's.")
+
+
+class RunSchema(SpecSchema):
+    """How one run is divided."""
+
+    coffers = shaped_fields.CofferCounts("How many coffers: a total, or a list, one per zone.")
+    largest_opening = fields.Distance("As few coffers as keep every clear opening within this.")
+    wished_opening = fields.Distance("As many coffers as bring openings nearest to this.")
+    parity = fields.OneOf("Odd centers a coffer in the run, even a beam.", Parity)
+    weights = fields.ListOf(
+        fields.Weight("The share of one coffer."),
+        "Shares of the clear total, one per coffer over the whole run.",
+        limits.COFFERS_PER_RUN,
+    )
+    held = fields.Distance("One size for the inner coffers; the two border coffers take the rest.")
+    start = shaped_fields.AtWall("What stands at the start wall.")
+    end = shaped_fields.AtWall("What stands at the end wall.")
+    fixed_beams = fields.ListOf(
+        fields.ObjectOf(FixedBeamSchema, "A beam whose place is given."),
+        "Beams that line up with something.",
+        limits.FIXED_BEAMS_PER_RUN,
+    )
+
+
+class GridSchema(SpecSchema):
+    """Both runs."""
+
+    length = fields.ObjectOf(RunSchema, "The run from W1 to W3.")
+    width = fields.ObjectOf(RunSchema, "The run from W4 to W2.")
+
+
+class PanelSchema(SpecSchema):
+    """What fills a coffer."""
+
+    kind = fields.OneOf("What fills a coffer.", PanelKind)
+    sheet = shaped_fields.SheetEdges("The sheet as sold: width is its short edge, length its long.")
+    thickness = fields.Distance("Thickness of the sheet.")
+    seat = fields.OneOf("Where a sheet panel goes in the order of fitting.", Seat)
+    gap = fields.Distance("Left open at each edge of a sheet panel.")
+
+
+class StockSchema(SpecSchema):
+    """What is true of all stock."""
+
+    kerf = fields.Distance("Width of the saw's cut.")
+
+
+class DrawingSchema(SpecSchema):
+    """Paper, and the fields of the title block."""
+
+    paper = fields.OneOf("The paper all sheets are laid out on.", Paper)
+    number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
+    revision = fields.Text("Revision index.", limits.REVISION)
+    date = fields.IsoDate("Date of issue, like 2026-03-02.")
+    status = fields.Text("Document status.", limits.STATUS)
+    owner = fields.Text("Legal owner.", limits.PERSON)
+    creator = fields.Text("Who drew it.", limits.PERSON)
+    approver = fields.Text("Who approved it.", limits.PERSON)
+
+
+class CeilingSchema(SpecSchema):
+    """One room's whole job as asked for."""
+
+    name = fields.Text("What the ceiling is called.", limits.CEILING_NAME)
+    units = fields.OneOf("The units of lengths written without one.", Units)
+    mark_to = fields.MarkStep("The step layout marks are rounded to, like 1/16 or 1 mm.")
+    room = fields.ObjectOf(RoomSchema, "The room and what hangs into it.")
+    beams = fields.ObjectOf(BeamsSchema, "The two families of beams.")
+    grid = fields.ObjectOf(GridSchema, "How many coffers, and what stands at the walls.")
+    panel = fields.ObjectOf(PanelSchema, "What fills a coffer.")
+    stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
+    drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

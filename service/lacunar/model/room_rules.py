@@ -1,0 +1,136 @@
+"""Rules about the room and what hangs into it."""
+
+from collections.abc import Iterator
+
+from lacunar.measure.length import ZERO
+from lacunar.model.faults import Fault
+from lacunar.model.room import RunName
+from lacunar.model.rule_case import RuleCase, missing
+from lacunar.model.spec import MemberSpec
+
+
+def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
+    """Length, width and height are all a small spec needs, and none of them can be assumed."""
+    room = case.spec.room
+    for name, size in (("length", room.length), ("width", room.width), ("height", room.height)):
+        if size is None and case.sound(f"/room/{name}"):
+            yield missing(f"/room/{name}", f"The {name} of the room")
+
+
+def headroom_is_below_the_ceiling(case: RuleCase) -> Iterator[Fault]:
+    """Headroom cannot be asked for above the ceiling."""
+    room = case.spec.room
+    if room.height is None or room.headroom is None or not case.sound("/room"):
+        return
+    if room.headroom > room.height:
+        yield Fault(
+            code="headroom_above_ceiling",
+            pointer="/room/headroom",
+            message="More headroom is asked for than there is below the ceiling itself.",
+            remedy="Give a headroom below the height of the room.",
+            figures={"headroom": room.headroom, "height": room.height},
+        )
+
+
+def members_are_described(case: RuleCase) -> Iterator[Fault]:
+    """A member has a run, a place, a width and a drop; none of them can be assumed."""
+    for position, member in enumerate(case.spec.room.members):
+        place = f"/room/members/{position}"
+        for name in ("on", "center", "width", "drop"):
+            if getattr(member, name) is None and case.sound(f"{place}/{name}"):
+                yield missing(f"{place}/{name}", f"The member's {name}")
+
+
+def members_lie_in_the_room(case: RuleCase) -> Iterator[Fault]:
+    """A member runs wall to wall between the walls of the run it is placed on."""
+    for position, member in enumerate(case.spec.room.members):
+        place = f"/room/members/{position}"
+        if case.sound(place, "/room/length", "/room/width"):
+            yield from _member_outside(case, place, member)
+
+
+def _member_outside(case: RuleCase, place: str, member: MemberSpec) -> Iterator[Fault]:
+    room = case.spec.room
+    span = room.width if member.on is RunName.WIDTH else room.length
+    if member.on is None or member.center is None or member.width is None or span is None:
+        return
+    near = member.center - member.width / 2
+    far = member.center + member.width / 2
+    if near < ZERO or far > span:
+        yield Fault(
+            code="member_outside_room",
+            pointer=f"{place}/center",
+            message=f"The member does not lie between the walls of the {member.on} run.",
+            remedy="Measure its center from the datum, the lower left corner of the plan.",
+            figures={"near": near, "far": far, "span": span},
+        )
+
+
+def members_hang_above_the_floor(case: RuleCase) -> Iterator[Fault]:
+    """A member's drop is less than the height of the room."""
+    height = case.spec.room.height
+    for position, member in enumerate(case.spec.room.members):
+        pointer = f"/room/members/{position}/drop"
+        if height is None or member.drop is None or not case.sound(pointer, "/room/height"):
+            continue
+        if member.drop >= height:
+            yield Fault(
+                code="member_reaches_floor",
+                pointer=pointer,
+                message="The member hangs as low as the floor.",
+                remedy="Give its drop from the finished ceiling, not its height from the floor.",
+                figures={"drop": member.drop, "height": height},
+            )
+
+
+def casings_are_wider_than_their_members(case: RuleCase) -> Iterator[Fault]:
+    """The width wished for a casing leaves room for the member and the air about it."""
+    for position, member in enumerate(case.spec.room.members):
+        place = f"/room/members/{position}"
+        if member.cased_width is None or member.width is None or not case.sound(place):
+            continue
+        needed = member.width + (member.clearance or ZERO) * 2
+        if member.cased_width <= needed:
+            yield Fault(
+                code="casing_too_narrow",
+                pointer=f"{place}/cased_width",
+                message="The casing is no wider than the member with the air on both sides.",
+                remedy="Leave cased_width out to have the casing as wide as it must be.",
+                figures={"cased_width": member.cased_width, "more_than": needed},
+            )
+
+
+def names_are_unique(case: RuleCase) -> Iterator[Fault]:
+    """Members and fixed beams are known by their names on sheets and in cautions."""
+    seen: set[str] = set()
+    for pointer, name in _names(case):
+        if name in seen and case.sound(pointer):
+            yield Fault(
+                code="label_doubled",
+                pointer=pointer,
+                message="Another member or fixed beam has the same name.",
+                remedy="Give each its own name, or leave the names out.",
+                figures={"name": name},
+            )
+        seen.add(name)
+
+
+def _names(case: RuleCase) -> Iterator[tuple[str, str]]:
+    for position, member in enumerate(case.spec.room.members):
+        if member.name is not None:
+            yield f"/room/members/{position}/name", member.name
+    for run in RunName:
+        for position, beam in enumerate(case.spec.grid.run(run).fixed_beams):
+            if beam.name is not None:
+                yield f"/grid/{run}/fixed_beams/{position}/name", beam.name
+
+
+ROOM_RULES = (
+    room_has_its_three_sizes,
+    headroom_is_below_the_ceiling,
+    members_are_described,
+    members_lie_in_the_room,
+    members_hang_above_the_floor,
+    casings_are_wider_than_their_members,
+    names_are_unique,
+)

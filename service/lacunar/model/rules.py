@@ -1,0 +1,47 @@
+"""Judges a spec by every rule that needs no setting out, and tells all it finds at once.
+
+The rules are independent of each other and of what was left open: a rule that finds nothing said
+where it looks has nothing to say, but for the few things that cannot be assumed.
+"""
+
+from collections.abc import Iterator
+
+from lacunar.model.beam_rules import BEAM_RULES
+from lacunar.model.faults import Fault
+from lacunar.model.grid_rules import GRID_RULES
+from lacunar.model.room_rules import ROOM_RULES
+from lacunar.model.rule_case import Rule, RuleCase
+from lacunar.model.spec import CeilingSpec
+from lacunar.model.spec_lengths import lengths_in
+
+
+def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
+    """A length beyond its bounds is a slip of the pen, or more than can be laid out."""
+    for found in lengths_in(case.spec):
+        if found.length is None or not case.sound(found.pointer):
+            continue
+        if not found.bounds.least <= found.length <= found.bounds.most:
+            yield Fault(
+                code="length_out_of_bounds",
+                pointer=found.pointer,
+                message=f"The length is out of bounds: {found.bounds.reason}.",
+                remedy="Check the figure and its unit.",
+                figures={
+                    "given": found.length,
+                    "least": found.bounds.least,
+                    "most": found.bounds.most,
+                },
+            )
+
+
+RULES: tuple[Rule, ...] = (lengths_lie_within_bounds, *ROOM_RULES, *BEAM_RULES, *GRID_RULES)
+
+
+def check(spec: CeilingSpec, unsound: frozenset[str] = frozenset()) -> tuple[Fault, ...]:
+    """Every fault the rules find in a spec.
+
+    Parameters: `spec`; `unsound`, the JSON pointers of what could not be read: a rule is silent
+    about what lies at, above or below one of these.
+    """
+    case = RuleCase(spec, unsound)
+    return tuple(fault for rule in RULES for fault in rule(case))

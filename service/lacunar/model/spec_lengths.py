@@ -1,0 +1,98 @@
+"""Every length a spec can hold, with its JSON pointer and the bounds it must lie in."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from lacunar.measure.length import Length
+from lacunar.model import limits
+from lacunar.model.grid import WallCondition
+from lacunar.model.limits import Bounds
+from lacunar.model.room import WALLS, RunName
+from lacunar.model.spec import BoxSpec, CeilingSpec, MemberSpec, PanelSpec, RoomSpec, RunSpec
+from lacunar.model.stock import Stock
+
+
+@dataclass(frozen=True, slots=True)
+class BoundLength:
+    """A length at its place in the spec; None where it was not said."""
+
+    pointer: str
+    length: Length | None
+    bounds: Bounds
+
+
+def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
+    """Every length of a spec, said or not, in the order of the outline."""
+    yield from _in_room(spec.room)
+    for position, member in enumerate(spec.room.members):
+        yield from _in_member(f"/room/members/{position}", member)
+    yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
+    yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
+    for name in RunName:
+        yield from _in_run(f"/grid/{name}", spec.grid.run(name))
+    yield from _in_panel(spec.panel or PanelSpec())
+    yield BoundLength("/stock/kerf", spec.stock.kerf, limits.KERF)
+
+
+def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/room/length", room.length, limits.ROOM_SIDE)
+    yield BoundLength("/room/width", room.width, limits.ROOM_SIDE)
+    yield BoundLength("/room/height", room.height, limits.ROOM_HEIGHT)
+    yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
+    if room.wall_finish is None:
+        return
+    if len(set(room.wall_finish)) == 1:
+        yield BoundLength("/room/wall_finish", room.wall_finish[0], limits.WALL_FINISH)
+        return
+    for wall, finish in zip(WALLS, room.wall_finish, strict=True):
+        yield BoundLength(f"/room/wall_finish/{wall}", finish, limits.WALL_FINISH)
+
+
+def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/center", member.center, limits.POSITION)
+    yield BoundLength(f"{place}/width", member.width, limits.MEMBER_WIDTH)
+    yield BoundLength(f"{place}/drop", member.drop, limits.MEMBER_DROP)
+    yield BoundLength(f"{place}/clearance", member.clearance, limits.CLEARANCE)
+    yield BoundLength(f"{place}/cased_width", member.cased_width, limits.BEAM_WIDTH)
+
+
+def _in_box(place: str, box: BoxSpec) -> Iterator[BoundLength]:
+    yield from _in_stock(f"{place}/sides", box.sides)
+    yield from _in_stock(f"{place}/bottom", box.bottom)
+    yield from _in_stock(f"{place}/backing", box.backing)
+    yield BoundLength(f"{place}/reveal", box.reveal, limits.SMALL_OFFSET)
+    yield BoundLength(f"{place}/overhang", box.overhang, limits.SMALL_OFFSET)
+    yield BoundLength(f"{place}/allowance", box.allowance, limits.ALLOWANCE)
+    yield BoundLength(f"{place}/width", box.width, limits.BEAM_WIDTH)
+    yield BoundLength(f"{place}/drop", box.drop, limits.BEAM_DROP)
+
+
+def _in_stock(place: str, stock: Stock | None) -> Iterator[BoundLength]:
+    if stock is not None:
+        yield BoundLength(f"{place}/thickness", stock.thickness, limits.STOCK_THICKNESS)
+        yield BoundLength(f"{place}/width", stock.width, limits.STOCK_WIDTH)
+
+
+def _in_run(place: str, run: RunSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/largest_opening", run.largest_opening, limits.OPENING)
+    yield BoundLength(f"{place}/wished_opening", run.wished_opening, limits.OPENING)
+    yield BoundLength(f"{place}/held", run.held, limits.OPENING)
+    yield from _at_wall(f"{place}/start", run.start)
+    yield from _at_wall(f"{place}/end", run.end)
+    for position, beam in enumerate(run.fixed_beams):
+        beam_place = f"{place}/fixed_beams/{position}"
+        yield BoundLength(f"{beam_place}/center", beam.center, limits.POSITION)
+        yield BoundLength(f"{beam_place}/width", beam.width, limits.BEAM_WIDTH)
+
+
+def _at_wall(place: str, condition: WallCondition | None) -> Iterator[BoundLength]:
+    if condition is not None:
+        yield BoundLength(f"{place}/soffit", condition.soffit_width, limits.SOFFIT_WIDTH)
+
+
+def _in_panel(panel: PanelSpec) -> Iterator[BoundLength]:
+    if panel.sheet is not None:
+        yield BoundLength("/panel/sheet/width", panel.sheet.width, limits.SHEET_EDGE)
+        yield BoundLength("/panel/sheet/length", panel.sheet.length, limits.SHEET_EDGE)
+    yield BoundLength("/panel/thickness", panel.thickness, limits.SHEET_THICKNESS)
+    yield BoundLength("/panel/gap", panel.gap, limits.GAP)
