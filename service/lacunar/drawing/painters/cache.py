@@ -24,12 +24,8 @@ def cached_folder(folder_name: str, fill: Callable[[Path], None]) -> Path:
     cache folder, `lacunar` in the folder for temporary files. Raises `DrawingUnavailable` where
     none can be written.
     """
-    places = tuple(_places())
-    for place in places:
-        if (place / folder_name).is_dir():
-            return place / folder_name
     failures: list[str] = []
-    for place in places:
+    for place in _places():
         try:
             return _written(place, folder_name, fill)
         except OSError as error:
@@ -57,6 +53,8 @@ def _places() -> Iterator[Path]:
 
 def _written(place: Path, folder_name: str, fill: Callable[[Path], None]) -> Path:
     target = place / folder_name
+    if target.is_dir():
+        return target
     place.mkdir(parents=True, exist_ok=True)
     unfinished = Path(tempfile.mkdtemp(prefix=f".{folder_name}-", dir=place))
     try:

@@ -72,7 +72,7 @@ class _Painter:
         _set_data(drawing, sheet.data)
         drawing.elements[:0] = [title, desc]
         if fonts is not None:
-            drawing.embed_stylesheet(_UNSHAPED + fonts.css(_faces(sheet.children)))
+            drawing.defs.add(drawing.style(_UNSHAPED + fonts.css(_faces(sheet.children))))
         self._paint(drawing, drawing, sheet.children)
         return drawing
 
