@@ -1,7 +1,7 @@
 """Why this machine cannot draw. Each message is one sentence for the person at the terminal."""
 
 
-class DrawingUnavailable(Exception):  # noqa: N818 - a state of the machine, worded as one
+class DrawingUnavailable(Exception):
     """Drawings cannot be made here, whatever is on the sheets."""
 
 
