@@ -1,0 +1,89 @@
+"""Works the formulas of rules out again, apart from the code that computed the figures.
+
+A formula is read as a syntax tree, never run: only what `Rule` promises is understood.
+"""
+
+import ast
+import math
+import operator
+from collections.abc import Callable, Iterable
+from fractions import Fraction
+
+from lacunar.measure.figure import Figure, Operand
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+
+_OPERATIONS: dict[type[ast.operator], Callable[[Fraction, Fraction], Fraction]] = {
+    ast.Add: operator.add,
+    ast.Sub: operator.sub,
+    ast.Mult: operator.mul,
+    ast.Div: operator.truediv,
+}
+_FUNCTIONS: dict[str, Callable[..., Fraction | int]] = {
+    "max": max,
+    "min": min,
+    "ceil": math.ceil,
+    "floor": math.floor,
+}
+
+
+class FormulaError(Exception):
+    """A formula that says what no rule may say, or does not fit its operands."""
+
+
+def number(operand: Operand, units: Units = Units.INCH) -> Fraction:
+    """Turn an operand into the number that stands for it; a length counts `units`."""
+    if isinstance(operand, Length):
+        return operand.inches / units.inches_each
+    return Fraction(operand)
+
+
+def evaluate(
+    formula: str, operands: Iterable[tuple[str, Operand]], units: Units = Units.INCH
+) -> Fraction:
+    """Work a formula out; lengths stand in it as numbers of `units`.
+
+    Raises FormulaError where the formula says anything else than rules may, names an operand that
+    was not given, or leaves one out that was.
+    """
+    numbers = {name: number(operand, units) for name, operand in operands}
+    tree = ast.parse(formula, mode="eval")
+    called = {id(node.func) for node in ast.walk(tree) if isinstance(node, ast.Call)}
+    named = {
+        node.id for node in ast.walk(tree) if isinstance(node, ast.Name) and id(node) not in called
+    }
+    if named != numbers.keys():
+        raise FormulaError(f"{formula!r} names {sorted(named)}, given are {sorted(numbers)}")
+    return _value(tree.body, numbers)
+
+
+def _value(node: ast.expr, numbers: dict[str, Fraction]) -> Fraction:
+    match node:
+        case ast.Constant(value=int() as whole) if not isinstance(whole, bool):
+            return Fraction(whole)
+        case ast.Name(id=name):
+            return numbers[name]
+        case ast.UnaryOp(op=ast.USub(), operand=operand):
+            return -_value(operand, numbers)
+        case ast.BinOp(left=left, op=sign, right=right) if type(sign) in _OPERATIONS:
+            return _OPERATIONS[type(sign)](_value(left, numbers), _value(right, numbers))
+        case ast.Call(func=ast.Name(id=name), args=arguments, keywords=[]) if name in _FUNCTIONS:
+            return Fraction(_FUNCTIONS[name](*(_value(each, numbers) for each in arguments)))
+    raise FormulaError(f"no rule may say {ast.unparse(node)!r}")
+
+
+def contradictions(figure: Figure[Operand]) -> list[str]:
+    """Return a line for each unit system in which a figure is not what its rule gives.
+
+    Working in both finds a formula that is right by chance in one: adding 1 to a length, or taking
+    a width for a ratio.
+    """
+    found = []
+    for units in Units:
+        again = evaluate(figure.rule.formula, figure.operands, units)
+        if again != number(figure.value, units):
+            found.append(
+                f"{figure.rule.name}: {figure.rule.formula} is {again} {units},"
+                f" the figure {number(figure.value, units)}"
+            )
+    return found
