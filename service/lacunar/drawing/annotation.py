@@ -79,6 +79,10 @@ def middle_baseline(y: float, height: float) -> float:
     return y + height / 2
 
 
+class TagsDoNotFit(Exception):
+    """At this scale ids cannot be kept apart."""
+
+
 @dataclass(frozen=True, slots=True)
 class Tag:
     """A label in an outline: a circle (`round`) for walls and views, else a rectangle."""

@@ -88,7 +88,9 @@ ARCHITECTURAL_SCALES = (
     Scale(128, '3/32" = 1\'-0"'),
     Scale(192, '1/16" = 1\'-0"'),
 )
-METRIC_SCALES = tuple(Scale(n, f"1:{n}") for n in (1, 2, 5, 10, 20, 50, 100, 200))
+# 1:25 is not among the reductions ISO 5455 recommends; drawing offices use it for rooms (common
+# practice, no source), and without it many rooms would fall from 1:20 to 1:50.
+METRIC_SCALES = tuple(Scale(n, f"1:{n}") for n in (1, 2, 5, 10, 20, 25, 50, 100, 200))
 
 
 def scales(units: Units, *, smallest: int, largest: int) -> tuple[Scale, ...]:

@@ -1,5 +1,6 @@
 """The blocks beside the plan: legend as used, notes and cautions."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -81,8 +82,9 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
         ends = tuple((Pt(left, middle.y + d), Pt(right, middle.y + d)) for d in (-0.9, 0.9))
         return tuple(Polyline(pair, style.HIDDEN) for pair in ends)
     if name == "datum":
-        corner = (Pt(middle.x, middle.y - 2.8), middle, Pt(middle.x + 2.8, middle.y))
-        return (Polyline(corner, style.WALL), Circle(middle, 1.6, style.LEADER, Fill.NONE))
+        at = middle.moved(-2.0, 1.6)
+        corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
+        return (Polyline(corner, style.WALL), Circle(at, 1.6, style.LEADER, Fill.NONE))
     tag = _sample_tag(name, layout)
     sample = tag.drawn(middle, typeface)
     return sample.children
@@ -116,17 +118,38 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         "Finished beam width governs; backing is worked back from it.",
         f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
     ]
+    texts.extend(_opening_notes(layout, wording))
     through = [beam.id for beam in layout.beams if beam.through]
     if through and len(through) < len(layout.beams):
-        texts.append(f"Run through at crossings: {_listed(through)}. The others are cut between.")
+        texts.append(f"Run through at crossings: {listed(through)}. The others are cut between.")
     texts.extend(_panel_notes(layout, wording))
     texts.extend(_casing_notes(layout, wording))
     return texts
 
 
-def _listed(ids: list[str]) -> str:
-    """Ids in a row; a long row by its ends."""
-    return ", ".join(ids) if len(ids) <= LISTED else f"{ids[0]} to {ids[-1]}"
+def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:
+    """That coffers are equal, and how large they are before marks are rounded."""
+    sizes = {(coffer.length.value, coffer.width.value) for coffer in layout.coffers}
+    if len(sizes) > 1:
+        return []
+    length, width = sizes.pop()
+    return [
+        f"All coffers are equal: {wording.length(length)} x {wording.length(width)} clear. Segments"
+        " between rounded marks may differ from this by one step."
+    ]
+
+
+def listed(ids: Sequence[str]) -> str:
+    """Ids in a row; where that is long, each family by its first and last."""
+    if len(ids) <= LISTED:
+        return ", ".join(ids)
+    families: dict[str, list[str]] = {}
+    for one in ids:
+        families.setdefault(one.split("-", maxsplit=1)[0], []).append(one)
+    return ", ".join(
+        family[0] if len(family) == 1 else f"{family[0]} to {family[-1]}"
+        for family in families.values()
+    )
 
 
 def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:

@@ -72,16 +72,20 @@ def flow(
 ) -> tuple[tuple[Placed, ...], tuple[Block, ...]]:
     """Blocks one under the other down each column in turn, and those for which there was no room.
 
-    The order of the blocks is kept; once one is left over, so are all after it.
+    A column takes the blocks in their order, passing over those too tall for what is left of it.
     """
     placed: list[Placed] = []
     waiting = list(blocks)
     for column in columns:
         y = column.top
-        while waiting and y + waiting[0].height <= column.bottom:
-            placed.append(Placed(waiting[0], column.left, y))
-            y += waiting[0].height + BLOCK_GAP
-            waiting.pop(0)
+        passed_over: list[Block] = []
+        for block in waiting:
+            if y + block.height <= column.bottom:
+                placed.append(Placed(block, column.left, y))
+                y += block.height + BLOCK_GAP
+            else:
+                passed_over.append(block)
+        waiting = passed_over
     return tuple(placed), tuple(waiting)
 
 

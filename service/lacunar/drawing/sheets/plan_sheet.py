@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block
+from lacunar.drawing.annotation import Block, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
@@ -37,7 +37,6 @@ from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.beam_section import SectionOf, beam_section
 from lacunar.drawing.views.reflected_ceiling_plan import PlanView, reflected_ceiling_plan
-from lacunar.drawing.views.reflected_ceiling_plan.tags import TagsDoNotFit
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 
@@ -92,9 +91,10 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     Errors: `PaperTooSmall` where no standard scale makes the plan fit and stay legible.
     """
     beside_blocks = _blocks(sheets)
-    views = tuple(_plans(sheets))
+    plans = tuple(_plans(sheets))
     for allow_left_over in (False, True):
-        for view in views:
+        for plan in plans:
+            view = _titled(sheets, plan, continued=allow_left_over)
             for arrangement in _arrangements(sheets, beside_blocks, allow_left_over):
                 area = arrangement.plan_area
                 if view.block.width <= area.width and view.block.height <= area.height:
@@ -103,7 +103,7 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
 
 
 def _plans(sheets: PlanSheets) -> Iterator[PlanView]:
-    """The titled plan at every standard scale at which it is legible, largest first."""
+    """The plan at every standard scale at which it is legible, largest first."""
     frame = frame_box(sheets.size)
     units = sheets.wording.units
     for scale in scales(units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
@@ -112,15 +112,17 @@ def _plans(sheets: PlanSheets) -> Iterator[PlanView]:
         except (StringsDoNotFit, TagsDoNotFit):
             continue
         if view.block.width <= frame.width and view.block.height <= frame.height:
-            yield _titled(sheets, view)
+            yield view
 
 
-def _titled(sheets: PlanSheets, view: PlanView) -> PlanView:
-    """The plan over its title and scale bar."""
-    notes = (sheets.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR")
-    title = view_title(1, "REFLECTED CEILING PLAN", view.scale, notes, sheets.typeface)
+def _titled(sheets: PlanSheets, view: PlanView, *, continued: bool) -> PlanView:
+    """The plan over its title and scale bar; `continued` tells where to look for the rest."""
+    notes = [sheets.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR"]
+    if continued:
+        notes.append(f"CAUTIONS, MARKS AND NOTES: SEE {sheets.fields.sheet}-2")
+    title = view_title(1, "REFLECTED CEILING PLAN", view.scale, tuple(notes), sheets.typeface)
     bar = scale_bar(1, view.scale.ratio, sheets.wording.units, 80.0)
-    under = stacked((title, bar), 2.0)
+    under = _side_by_side(title, bar, view.block.width) or stacked((title, bar), 2.0)
     lower = stacked((view.block, under), TITLE_GAP)
     return replace(
         view,
@@ -128,6 +130,18 @@ def _titled(sheets: PlanSheets, view: PlanView) -> PlanView:
             lower.width + 2 * PLAN_PAD, lower.height + 2 * PLAN_PAD, lower.at(PLAN_PAD, PLAN_PAD)
         ),
     )
+
+
+def _side_by_side(left: Block, right: Block, width: float) -> Block | None:
+    """Two blocks at the ends of a row `width` [mm] wide, on one bottom line; None if they meet."""
+    if left.width + right.width + COLUMN_GAP > width:
+        return None
+    height = max(left.height, right.height)
+    places = (
+        *left.at(0, height - left.height),
+        *right.at(width - right.width, height - right.height),
+    )
+    return Block(width, height, places)
 
 
 def _arrangements(
@@ -200,8 +214,7 @@ def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
 def _beams_of(of: SectionOf) -> tuple[str, ...]:
     """The line that says which beams a section is of."""
     ids = of.profile.used_by
-    listed = ", ".join(ids) if len(ids) <= side_blocks.LISTED else f"{ids[0]} TO {ids[-1]}"
-    return (f"BEAMS {listed}",) if len(ids) > 1 else (f"BEAM {listed}",)
+    return (f"BEAM{'S' if len(ids) > 1 else ''} {side_blocks.listed(ids).upper()}",)
 
 
 def _pages(sheets: PlanSheets, view: PlanView, arrangement: Arrangement) -> tuple[Page, ...]:

@@ -12,7 +12,7 @@ from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segment
 from lacunar.drawing.typeface import Typeface
 
 ROW = 9.4
-LAST_ROW = 13.0
+LAST_ROW = 14.4
 PAD = 1.6
 
 
@@ -58,7 +58,7 @@ def title_block(fields: TitleFields, width: float, typeface: Typeface) -> Block:
         children.extend(_row(row, y, width, typeface))
         y += ROW
         children.append(Polyline((Pt(0, y), Pt(width, y)), style.FINE))
-    warning = "VERIFY ALL DIMENSIONS IN THE FIELD. DO NOT SCALE."
+    warning = "VERIFY IN THE FIELD. DO NOT SCALE."
     children.append(Text(Pt(PAD, y + 4.2), warning, style.TEXT, Face.MEDIUM))
     y += ROW * 0.62
     children.append(Polyline((Pt(0, y), Pt(width, y)), style.FINE))
@@ -130,7 +130,7 @@ def _sheet_row(fields: TitleFields, top: float, width: float) -> list[Element]:
     for name, label, value, left, height in cells:
         texts = [Text(Pt(left + PAD, top + 3.5), label, style.TEXT)]
         if value:
-            texts.append(Text(Pt(left + PAD, top + 11.6), value, height, Face.SEMIBOLD))
+            texts.append(Text(Pt(left + PAD, top + 12.6), value, height, Face.SEMIBOLD))
         drawn.append(Group("field", tuple(texts), data={"field": name, "value": value}))
     return drawn
 

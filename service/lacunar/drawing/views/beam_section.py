@@ -241,7 +241,7 @@ def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
         member = beam.member
         x = member.far.at_start.value - beam.near.at_start.value
         at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
-        return _Note(at, f"{member.name}: STRUCTURAL, DO NOT CUT")
+        return _Note(at, f"{member.name}: DO NOT CUT OR DRILL")
     backing = _part(profile, "backing")
     assert backing is not None
     at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]

@@ -54,7 +54,7 @@ def reflected_ceiling_plan(
     view = Group(
         "view",
         (
-            Group("object", ceiling_elements(frame, wording, typeface), id="object-view-1"),
+            Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
             *wall_tags(frame, typeface),
             *beam_tags(frame, typeface),
             _datum_mark(origin),

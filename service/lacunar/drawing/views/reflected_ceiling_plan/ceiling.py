@@ -1,12 +1,12 @@
 """The ceiling itself on the plan: coffers, beams, members and walls, without dimensions."""
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag
-from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.annotation import Tag, TagsDoNotFit
+from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import diagonal_lines
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
@@ -14,16 +14,13 @@ WALL_BAND = 2.5
 HATCH_PITCH = 1.8
 
 
-def ceiling_elements(
-    frame: PlanFrame, wording: SheetWording, typeface: Typeface
-) -> tuple[Element, ...]:
+def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...]:
     """The ceiling itself, in painting order: tinted field, coffers, beams, members, walls."""
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
-    sized = _sizes_fit(frame, wording, typeface)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
-        *(_coffer(frame, coffer, sized, wording, typeface) for coffer in layout.coffers),
+        *(_coffer(frame, coffer, typeface) for coffer in layout.coffers),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
@@ -31,37 +28,18 @@ def ceiling_elements(
     )
 
 
-def _coffer_size(coffer: Coffer, wording: SheetWording) -> str:
-    return f"{wording.length(coffer.length.value)} x {wording.length(coffer.width.value)}"
-
-
-def _sizes_fit(frame: PlanFrame, wording: SheetWording, typeface: Typeface) -> bool:
-    """Whether every coffer has room for its size under its id: all are given it, or none."""
-    return all(
-        typeface.width(_coffer_size(coffer, wording), style.TEXT) + 3.0
-        <= frame.on_paper(coffer.length.value)
-        and frame.on_paper(coffer.width.value) >= 2 * TAG_HEIGHT + 8.0
-        for coffer in frame.layout.coffers
-    )
-
-
-def _coffer(
-    frame: PlanFrame, coffer: Coffer, sized: bool, wording: SheetWording, typeface: Typeface
-) -> Group:
-    """A coffer's clear opening with its id in the middle and, if there is room, its size below."""
+def _coffer(frame: PlanFrame, coffer: Coffer, typeface: Typeface) -> Group:
+    """A coffer's clear opening with its id in the middle."""
     corners = tuple(frame.point(point) for point in coffer.corners)
     middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    children: list[Element] = [Polyline(corners, None, closed=True, fill=Fill.WHITE)]
-    children.append(Tag(coffer.id, coffer.id).drawn(middle, typeface))
-    if sized:
-        at = Pt(middle.x, middle.y + TAG_HEIGHT / 2 + 1.4 + style.TEXT)
-        size = _coffer_size(coffer, wording)
-        children.append(Text(at, size, style.TEXT, anchor="middle"))
+    tag = Tag(coffer.id, coffer.id)
+    if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
+        raise TagsDoNotFit(coffer.id)
     return Group(
         "coffer",
-        tuple(children),
+        (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(middle, typeface)),
         id=f"coffer-{coffer.id}",
-        title=f"Coffer {coffer.id}, {_coffer_size(coffer, wording)} clear",
+        title=f"Coffer {coffer.id}",
         data={
             "id": coffer.id,
             "row": str(coffer.row),

@@ -5,7 +5,7 @@ center lines, below the plan for crosswise beams and right of it for lengthwise 
 """
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag, dot
+from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot
 from lacunar.drawing.elements import Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
@@ -16,10 +16,6 @@ WALL_ROW = 7.0
 BEAM_ROW = 11.0
 TAG_GAP = 1.4
 CLEAR = 0.7
-
-
-class TagsDoNotFit(Exception):
-    """At this scale ids cannot be kept apart."""
 
 
 def tags_reach(layout: Layout, run: RunName, typeface: Typeface) -> float:

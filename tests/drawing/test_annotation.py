@@ -1,0 +1,34 @@
+"""Words on the sheet."""
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import fitted, wrapped
+from lacunar.drawing.elements import Face
+from lacunar.drawing.hatching import diagonal_lines
+from tests.drawing.test_dimensions import EVEN
+
+words = st.text(alphabet="0123456789 ", max_size=120)
+
+
+@given(words, st.floats(6, 60))
+def test_wrapped_lines_fit_and_lose_no_letter(text, width):
+    lines = wrapped(text, width, EVEN)
+    assert all(EVEN.width(line, style.TEXT) <= width for line in lines)
+    assert "".join("".join(lines).split()) == "".join(text.split())
+
+
+def test_a_text_too_long_for_its_field_ends_in_an_ellipsis_at_full_height():
+    shown = fitted("0123456789" * 5, 30.0, style.TEXT, EVEN, Face.REGULAR)
+    assert shown.endswith("…")
+    assert EVEN.width(shown, style.TEXT) <= 30.0
+
+
+@given(st.floats(1, 80), st.floats(1, 80))
+def test_hatching_stays_within_its_rectangle_at_45_degrees(width, height):
+    for low, high in diagonal_lines(10.0, 20.0, width, height, 1.8):
+        for point in (low, high):
+            assert 10 - 1e-9 <= point.x <= 10 + width + 1e-9
+            assert 20 - 1e-9 <= point.y <= 20 + height + 1e-9
+        assert abs((high.x - low.x) - (low.y - high.y)) < 1e-9

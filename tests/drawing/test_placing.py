@@ -1,0 +1,62 @@
+"""Blocks on a page."""
+
+from hypothesis import given
+from hypothesis import strategies as st
+
+from lacunar.drawing.annotation import Block
+from lacunar.drawing.paper import PAPER_SIZES
+from lacunar.drawing.sheets.placing import BLOCK_GAP, Box, below, beside, flow, frame_box
+from lacunar.model.drawing import Paper
+
+FRAME = frame_box(PAPER_SIZES[Paper.ARCH_D])
+TITLE = Block(96.0, 90.0, ())
+
+heights = st.lists(st.floats(5, 200), max_size=12)
+
+
+def blocks_of(heights):
+    return [Block(91.0, height, ()) for height in heights]
+
+
+def overlaps(one, other):
+    return (
+        one.x < other.x + other.block.width
+        and other.x < one.x + one.block.width
+        and one.y < other.y + other.block.height
+        and other.y < one.y + one.block.height
+    )
+
+
+def held(placed):
+    for n, one in enumerate(placed):
+        assert FRAME.left <= one.x
+        assert one.x + one.block.width <= FRAME.right
+        assert FRAME.top <= one.y
+        assert one.y + one.block.height <= FRAME.bottom
+        assert not any(overlaps(one, other) for other in placed[n + 1 :])
+
+
+@given(heights, st.integers(1, 3))
+def test_columns_beside_a_plan_keep_blocks_apart_and_in_the_frame(heights, count):
+    arrangement = beside(FRAME, count, blocks_of(heights), TITLE)
+    held(arrangement.placed)
+    assert len(arrangement.placed) - 1 + len(arrangement.left_over) == len(heights)
+    assert all(one.x >= arrangement.plan_area.right for one in arrangement.placed)
+
+
+@given(heights)
+def test_a_band_below_a_plan_holds_every_block_or_is_not_made(heights):
+    arrangement = below(FRAME, blocks_of(heights), TITLE)
+    if arrangement is None:
+        return
+    held(arrangement.placed)
+    assert len(arrangement.placed) == len(heights) + 1
+    assert all(one.y >= arrangement.plan_area.bottom for one in arrangement.placed)
+
+
+def test_a_column_passes_over_what_is_too_tall_and_takes_what_fits():
+    blocks = blocks_of([60, 80, 20])
+    placed, left_over = flow(blocks, [Box(0, 0, 91, 100)])
+    assert [p.block for p in placed] == [blocks[0], blocks[2]]
+    assert placed[1].y == 60 + BLOCK_GAP
+    assert left_over == (blocks[1],)
