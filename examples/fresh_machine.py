@@ -108,11 +108,7 @@ def install_command(packages: Sequence[str]) -> List[str]:
 
 
 def line_to_run(packages: Sequence[str]) -> str:
-    """Return the line a person with the right to install can run as it stands.
-
-    >>> line_to_run(["libcairo2"])
-    'apt-get update && apt-get install -y --no-install-recommends libcairo2'
-    """
+    """Return the line a person with the right to install can run as it stands."""
     return "apt-get update && " + " ".join(install_command(packages))
 
 
