@@ -16,8 +16,10 @@ from lacunar.drawing.painters.unavailable import DrawingUnavailable
 CACHE_VARIABLE = "LACUNAR_CACHE"
 
 
-def cached_folder(folder_name: str, fill: Callable[[Path], None]) -> Path:
+def cached_folder(folder_name: str, fill: Callable[[Path, Path], None]) -> Path:
     """The folder of that name in the cache; where it is in none yet, `fill` writes its files first.
+
+    `fill` is given the folder to write into and the one it will become.
 
     The cache is the folder that the environment variable LACUNAR_CACHE names; without it the first
     of these that can be written: `var/lacunar` in the Python environment, `lacunar` in the user's
@@ -51,14 +53,14 @@ def _places() -> Iterator[Path]:
     yield Path(tempfile.gettempdir(), "lacunar")
 
 
-def _written(place: Path, folder_name: str, fill: Callable[[Path], None]) -> Path:
+def _written(place: Path, folder_name: str, fill: Callable[[Path, Path], None]) -> Path:
     target = place / folder_name
     if target.is_dir():
         return target
     place.mkdir(parents=True, exist_ok=True)
     unfinished = Path(tempfile.mkdtemp(prefix=f".{folder_name}-", dir=place))
     try:
-        fill(unfinished)
+        fill(unfinished, target)
         _open_to_readers(unfinished)
         unfinished.rename(target)
     except OSError:

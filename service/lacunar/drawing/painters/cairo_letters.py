@@ -10,13 +10,16 @@ import os
 import sys
 import tempfile
 from collections.abc import Iterator
-from importlib import import_module
 from pathlib import Path
 from typing import Any
-from xml.sax.saxutils import escape
 
 from lacunar.drawing.elements import Face
-from lacunar.drawing.painters.fonts import FACES_FOLDER, checked_faces, font_folder
+from lacunar.drawing.painters.fonts import (
+    CONFIGURATION_FILE,
+    checked_faces,
+    font_configuration,
+    font_folder,
+)
 from lacunar.drawing.painters.unavailable import CairoMissing, WrongFont
 from lacunar.drawing.typeface import Typeface
 
@@ -29,16 +32,6 @@ _TOLERANCE = 0.01
 
 _VISIBLE_ASCII = "".join(map(chr, range(0x21, 0x7F)))
 
-_CONFIGURATION = """\
-<?xml version="1.0"?>
-<!DOCTYPE fontconfig SYSTEM "urn:fontconfig:fonts.dtd">
-<fontconfig>
-<dir>{faces}</dir>
-<cachedir>{cache}</cachedir>
-<config><rescan><int>0</int></rescan></config>
-</fontconfig>
-"""
-
 _INSTALL = {
     "linux": "install the package libcairo2 (apt-get install libcairo2; on Fedora: cairo)",
     "darwin": "install cairo (brew install cairo)",
@@ -50,7 +43,7 @@ def load_cairo() -> Any:
     """The module cairocffi with the cairo library behind it. Raises `CairoMissing`."""
     remedy = _INSTALL.get(sys.platform, _INSTALL["linux"])
     try:
-        cairo = import_module("cairocffi")
+        import cairocffi as cairo
     except OSError as error:
         raise CairoMissing(
             f"PDF sheets are painted with the cairo library, which is not on this machine: {remedy}"
@@ -84,12 +77,9 @@ def lettering_cairo(typeface: Typeface) -> Any:
 
 
 def _configuration(folder: Path) -> Path:
-    """The fontconfig file for the faces in the folder, written unless it already says just that."""
-    path = folder / "fonts.conf"
-    text = _CONFIGURATION.format(
-        faces=escape(str(folder / FACES_FOLDER)), cache=escape(str(folder / "fontconfig"))
-    )
-    content = text.encode("utf-8", "surrogateescape")
+    """The folder's fontconfig file, written anew where the folder was moved or the file changed."""
+    path = folder / CONFIGURATION_FILE
+    content = font_configuration(folder)
     try:
         if not path.is_file() or path.read_bytes() != content:
             _replace(path, content)

@@ -7,6 +7,7 @@ every text on a sheet, and so the sheet itself, depends on them.
 
 import base64
 import hashlib
+import os
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
@@ -14,6 +15,7 @@ from importlib import resources
 from io import BytesIO
 from pathlib import Path
 from types import MappingProxyType
+from xml.sax.saxutils import escape
 
 from fontTools.ttLib import TTFont
 
@@ -26,8 +28,9 @@ from lacunar.drawing.typeface import Typeface
 _SOURCE_PACKAGE = "fontpkg_ibm_plex_sans_condensed"
 _SOURCE_DISTRIBUTION = "fontpkg-ibm-plex-sans-condensed"
 _LICENSE_FILE = "OFL.txt"
-FACES_FOLDER = "faces"
+_FACES_FOLDER = "faces"
 _WEB_FOLDER = "web"
+CONFIGURATION_FILE = "fonts.conf"
 _VISIBLE_ASCII = "".join(map(chr, range(0x21, 0x7F)))
 
 
@@ -82,6 +85,17 @@ the original.
 
 """
 
+_CONFIGURATION = """\
+<?xml version="1.0"?>
+<!DOCTYPE fontconfig SYSTEM "urn:fontconfig:fonts.dtd">
+<fontconfig>
+<dir>{faces}</dir>
+<cachedir>{cache}</cachedir>
+<cachedir prefix="xdg">fontconfig</cachedir>
+<config><rescan><int>0</int></rescan></config>
+</fontconfig>
+"""
+
 
 @dataclass(frozen=True, slots=True)
 class FontStyles:
@@ -130,22 +144,35 @@ def font_folder() -> Path:
     return cached_folder(f"fonts-{FONT_DIGEST[:16]}", _fill)
 
 
+def font_configuration(folder: Path) -> bytes:
+    """The fontconfig file that shows nothing but the faces in that folder, and keeps them so.
+
+    Fontconfig's own index goes into the folder as well, or where that is shared and cannot be
+    written, into the user's.
+    """
+    text = _CONFIGURATION.format(
+        faces=escape(str(folder / _FACES_FOLDER)), cache=escape(str(folder / "fontconfig"))
+    )
+    return os.fsencode(text)
+
+
 def checked_faces() -> dict[Face, bytes]:
     """The TrueType file of each face. Raises `WrongFont` where one is not what it must be."""
-    folder = font_folder() / FACES_FOLDER
+    folder = font_folder() / _FACES_FOLDER
     return {
         face: _checked(folder / f"{derived.stem}.ttf", derived.face_digest)
         for face, derived in _DERIVED.items()
     }
 
 
-def _fill(folder: Path) -> None:
-    for name in (FACES_FOLDER, _WEB_FOLDER):
+def _fill(folder: Path, target: Path) -> None:
+    for name in (_FACES_FOLDER, _WEB_FOLDER):
         (folder / name).mkdir()
     for derived in _DERIVED.values():
         face = derived_face(_source("files", derived.source), derived.family)
-        (folder / FACES_FOLDER / f"{derived.stem}.ttf").write_bytes(face)
+        (folder / _FACES_FOLDER / f"{derived.stem}.ttf").write_bytes(face)
         (folder / _WEB_FOLDER / f"{derived.stem}.woff2").write_bytes(web_face(face))
+    (folder / CONFIGURATION_FILE).write_bytes(font_configuration(target))
     (folder / _LICENSE_FILE).write_text(font_license(), encoding="utf-8", newline="\n")
 
 
