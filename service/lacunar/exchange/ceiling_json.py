@@ -1,0 +1,198 @@
+"""A decided ceiling as a spec that says everything, and the digest ceilings are told apart by."""
+
+import hashlib
+import json
+from dataclasses import dataclass, fields
+from typing import Any
+
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.measure.writing import write_exact
+from lacunar.model.beams import Box
+from lacunar.model.ceiling import Ceiling
+from lacunar.model.grid import (
+    CoffersInAll,
+    CoffersPerZone,
+    CountRule,
+    FixedBeam,
+    LargestOpening,
+    Run,
+    WallCondition,
+    WallKind,
+    WishedOpening,
+)
+from lacunar.model.panel import Panel
+from lacunar.model.room import WALLS, Member, Room
+from lacunar.model.stock import Stock, StockKind
+
+Json = dict[str, Any]
+
+SHORT_DIGEST_CHARACTERS = 12
+
+
+def ceiling_to_json(ceiling: Ceiling) -> Json:
+    """Turn a ceiling into the spec that leaves nothing open.
+
+    Lengths are exact text with their unit, so that `read_spec` takes the spec back to the same
+    ceiling without assuming anything. What a ceiling may be without (a wall finish nobody gave, a
+    casing as wide as it must be) is left out.
+    """
+    write = _Writer(ceiling.units)
+    return {
+        "name": ceiling.name,
+        "units": str(ceiling.units),
+        "mark_to": ceiling.mark_to.text,
+        "room": write.room(ceiling.room),
+        "beams": {
+            "crosswise": write.box(ceiling.beams.crosswise),
+            "lengthwise": write.box(ceiling.beams.lengthwise),
+            "through": str(ceiling.beams.through),
+            "depth": str(ceiling.beams.depth),
+        },
+        "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
+        "panel": write.panel(ceiling.panel),
+        "stock": {"kerf": write.length(ceiling.stock.kerf)},
+        "drawing": {
+            field.name: str(getattr(ceiling.drawing, field.name))
+            for field in fields(ceiling.drawing)
+        },
+    }
+
+
+def canonical_bytes(value: object) -> bytes:
+    """Turn a JSON value into the one sequence of bytes it has: names sorted, no spaces, UTF-8.
+
+    Equal values give equal bytes as long as they hold no fractional numbers, which the spec of
+    `ceiling_to_json` does not.
+
+    >>> canonical_bytes({"b": [1, "x"], "a": True})
+    b'{"a":true,"b":[1,"x"]}'
+    """
+    text = json.dumps(
+        value, ensure_ascii=False, allow_nan=False, sort_keys=True, separators=(",", ":")
+    )
+    return text.encode("utf-8")
+
+
+def digest(ceiling: Ceiling) -> str:
+    """Turn a ceiling into 64 hexadecimal digits that are equal only for equal ceilings.
+
+    SHA-256 over the canonical bytes of the resolved spec without its `drawing` section: all that
+    decides sizes, and the name, the units and the marking step they are told in; not paper, issue
+    or the persons in the title block. So a set drawn again under another revision or on other paper
+    has the digest of what is built, and one that differs in it is another ceiling.
+    """
+    spec = ceiling_to_json(ceiling)
+    del spec["drawing"]
+    return hashlib.sha256(canonical_bytes(spec)).hexdigest()
+
+
+def short_digest(full: str) -> str:
+    """The first digits of a digest, enough to compare two sheets by eye.
+
+    >>> short_digest("3f786850e387550fdab836ed7e6dc881de23001b0000000000000000000000ff")
+    '3f786850e387'
+    """
+    return full[:SHORT_DIGEST_CHARACTERS]
+
+
+@dataclass(frozen=True, slots=True)
+class _Writer:
+    """Writes the parts of a ceiling in its units; what is None is left out."""
+
+    units: Units
+
+    def length(self, length: Length) -> str:
+        return write_exact(length, self.units)
+
+    def lengths(self, **named: Length | None) -> Json:
+        return {name: self.length(length) for name, length in named.items() if length is not None}
+
+    def room(self, room: Room) -> Json:
+        finish = room.wall_finish
+        return {
+            **self.lengths(
+                length=room.length, width=room.width, height=room.height, headroom=room.headroom
+            ),
+            "measured_to": str(room.measured_to),
+            **({"wall_finish": self.wall_finish(finish)} if finish else {}),
+            "members": [self.member(member) for member in room.members],
+        }
+
+    def wall_finish(self, finish: tuple[Length, ...]) -> Json:
+        return {wall: self.length(each) for wall, each in zip(WALLS, finish, strict=True)}
+
+    def member(self, member: Member) -> Json:
+        return {
+            "name": member.name,
+            "on": str(member.on),
+            "casing": str(member.casing),
+            **self.lengths(
+                center=member.center,
+                width=member.width,
+                drop=member.drop,
+                clearance=member.clearance,
+                cased_width=member.cased_width,
+            ),
+        }
+
+    def box(self, box: Box) -> Json:
+        return {
+            "sides": self.stock(box.sides),
+            "bottom": self.stock(box.bottom),
+            **({"backing": self.stock(box.backing)} if box.backing else {}),
+            "bottom_joint": str(box.bottom_joint),
+            **self.lengths(
+                reveal=box.reveal,
+                overhang=box.overhang,
+                allowance=box.allowance,
+                width=box.width,
+                drop=box.drop,
+            ),
+        }
+
+    def stock(self, stock: Stock) -> str | Json:
+        if stock.kind in (StockKind.BOARD, StockKind.DIMENSION):
+            return stock.name
+        if stock.kind is StockKind.ACTUAL:
+            return self.lengths(thickness=stock.thickness, width=stock.width)
+        return {"nominal": stock.name, "width": self.length(stock.width)}
+
+    def run(self, run: Run) -> Json:
+        return {
+            **self.count(run.count),
+            **({"parity": str(run.parity)} if run.parity else {}),
+            **({"weights": [str(weight) for weight in run.weights]} if run.weights else {}),
+            **self.lengths(held=run.held),
+            "start": self.wall_condition(run.start),
+            "end": self.wall_condition(run.end),
+            "fixed_beams": [self.fixed_beam(beam) for beam in run.fixed_beams],
+        }
+
+    def count(self, rule: CountRule) -> Json:
+        match rule:
+            case CoffersPerZone():
+                return {"coffers": list(rule.counts)}
+            case CoffersInAll():
+                return {"coffers": rule.count}
+            case LargestOpening():
+                return {"largest_opening": self.length(rule.opening)}
+            case WishedOpening():
+                return {"wished_opening": self.length(rule.opening)}
+
+    def wall_condition(self, condition: WallCondition) -> str | Json:
+        if condition.kind is not WallKind.SOFFIT:
+            return str(condition.kind)
+        return {**self.lengths(soffit=condition.soffit_width), "then": str(condition.then)}
+
+    def fixed_beam(self, beam: FixedBeam) -> Json:
+        return {"name": beam.name, **self.lengths(center=beam.center, width=beam.width)}
+
+    def panel(self, panel: Panel) -> Json:
+        return {
+            "kind": str(panel.kind),
+            "sheet": self.lengths(width=panel.sheet.width, length=panel.sheet.length),
+            "thickness": self.length(panel.thickness),
+            "seat": str(panel.seat),
+            "gap": self.length(panel.gap),
+        }

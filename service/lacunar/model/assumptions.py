@@ -1,0 +1,262 @@
+"""Decides everything a spec leaves open, and lists what it decided and why."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass, fields
+from itertools import count
+
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.model.assuming import Assuming
+from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
+from lacunar.model.ceiling import Assumption, Ceiling, StockRules
+from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
+from lacunar.model.drawing import Drawing
+from lacunar.model.grid import (
+    CoffersInAll,
+    CoffersPerZone,
+    CountRule,
+    FixedBeam,
+    Grid,
+    LargestOpening,
+    Run,
+    WallCondition,
+    WallKind,
+    WishedOpening,
+)
+from lacunar.model.panel import Panel, PanelKind, Seat, SheetSize
+from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
+from lacunar.model.spec import (
+    CeilingSpec,
+    DrawingSpec,
+    FixedBeamSpec,
+    GridSpec,
+    MemberSpec,
+    PanelSpec,
+    RoomSpec,
+    RunSpec,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Resolution:
+    """A ceiling with nothing open, and what was assumed to close it."""
+
+    ceiling: Ceiling
+    assumptions: tuple[Assumption, ...]
+
+
+def resolve(spec: CeilingSpec) -> Resolution:
+    """Turn a spec that has passed the rules into a ceiling.
+
+    Every place that was left open and matters is filled and listed as an `Assumption`. A resolved
+    ceiling read back as a spec assumes nothing and gives the same ceiling.
+    """
+    assuming = Assuming()
+    units = assuming.settle(
+        spec.units, "/units", Units.INCH, "no units are given, and inches are the trade's"
+    )
+    usual = DEFAULTS[units]
+    name = assuming.settle(spec.name, "/name", NAME, "the ceiling has no name")
+    mark_to = assuming.settle(
+        spec.mark_to, "/mark_to", usual.mark_to, "as fine as a common tape is read"
+    )
+    room = _room(spec.room, usual, assuming)
+    grid = _grid(spec.grid, usual, assuming)
+    beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
+    ceiling = Ceiling(
+        name=name,
+        units=units,
+        mark_to=mark_to,
+        room=room,
+        beams=beams,
+        grid=grid,
+        panel=_panel(spec.panel, usual, assuming),
+        stock=StockRules(
+            assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
+        ),
+        drawing=_drawing(spec.drawing, usual, assuming),
+    )
+    return Resolution(ceiling, assuming.made)
+
+
+def _stated(value: Length | None, pointer: str) -> Length:
+    """A length the rules require, so that only a spec they have not passed can lack it."""
+    if value is None:
+        raise ValueError(f"{pointer} is open: the spec has not passed the rules")
+    return value
+
+
+def _room(room: RoomSpec, usual: Defaults, assuming: Assuming) -> Room:
+    measured_to = assuming.settle(
+        room.measured_to,
+        "/room/measured_to",
+        MeasuredTo.FINISH,
+        "sizes are taken to be between finished walls",
+    )
+    wall_finish = room.wall_finish
+    if wall_finish is None and measured_to is MeasuredTo.FRAMING:
+        finish = usual.wall_finish
+        assuming.note("/room/wall_finish", finish, "a usual wallboard on each wall")
+        wall_finish = (finish, finish, finish, finish)
+    return Room(
+        length=_stated(room.length, "/room/length"),
+        width=_stated(room.width, "/room/width"),
+        height=_stated(room.height, "/room/height"),
+        measured_to=measured_to,
+        wall_finish=wall_finish,
+        headroom=assuming.settle(
+            room.headroom,
+            "/room/headroom",
+            usual.headroom,
+            "the least ceiling height of a model code (International Residential Code, R305);"
+            " the local code governs",
+        ),
+        members=_members(room.members, usual, assuming),
+    )
+
+
+def _members(
+    members: tuple[MemberSpec, ...], usual: Defaults, assuming: Assuming
+) -> tuple[Member, ...]:
+    names = _Names("S", (member.name for member in members))
+    return tuple(
+        _member(f"/room/members/{position}", member, names, usual, assuming)
+        for position, member in enumerate(members)
+    )
+
+
+def _member(
+    place: str, member: MemberSpec, names: "_Names", usual: Defaults, assuming: Assuming
+) -> Member:
+    if member.on is None:
+        raise ValueError(f"{place}/on is open: the spec has not passed the rules")
+    return Member(
+        name=names.settle(member.name, place, assuming),
+        on=member.on,
+        center=_stated(member.center, f"{place}/center"),
+        width=_stated(member.width, f"{place}/width"),
+        drop=_stated(member.drop, f"{place}/drop"),
+        casing=assuming.settle(
+            member.casing, f"{place}/casing", Casing.CENTERED, "the casing stands about the middle"
+        ),
+        clearance=assuming.settle(
+            member.clearance,
+            f"{place}/clearance",
+            usual.clearance,
+            "air for a member that is not straight",
+        ),
+        cased_width=member.cased_width,
+    )
+
+
+class _Names:
+    """Free names with one letter and a number, for things that have none."""
+
+    def __init__(self, letter: str, given: Iterable[str | None]) -> None:
+        taken = set(given)
+        self._free = (name for n in count(1) if (name := f"{letter}{n}") not in taken)
+
+    def settle(self, said: str | None, place: str, assuming: Assuming) -> str:
+        """The name said, or the next free one as an assumption."""
+        if said is not None:
+            return said
+        return assuming.settle(None, f"{place}/name", next(self._free), "the next free name")
+
+
+def _grid(grid: GridSpec, usual: Defaults, assuming: Assuming) -> Grid:
+    beams = (*grid.length.fixed_beams, *grid.width.fixed_beams)
+    names = _Names("F", (beam.name for beam in beams))
+    length, width = (_run(run, grid.run(run), names, usual, assuming) for run in RunName)
+    return Grid(length, width)
+
+
+def _run(name: RunName, run: RunSpec, names: _Names, usual: Defaults, assuming: Assuming) -> Run:
+    place = f"/grid/{name}"
+    half = WallCondition(WallKind.HALF)
+    reason = "a half beam frames the border coffers like all others"
+    return Run(
+        name=name,
+        count=_count(place, run, usual, assuming),
+        parity=run.parity,
+        weights=run.weights,
+        held=run.held,
+        start=assuming.settle(run.start, f"{place}/start", half, reason),
+        end=assuming.settle(run.end, f"{place}/end", half, reason),
+        fixed_beams=tuple(
+            _fixed_beam(f"{place}/fixed_beams/{position}", beam, names, assuming)
+            for position, beam in enumerate(run.fixed_beams)
+        ),
+    )
+
+
+def _count(place: str, run: RunSpec, usual: Defaults, assuming: Assuming) -> CountRule:
+    if isinstance(run.coffers, tuple):
+        return CoffersPerZone(run.coffers)
+    if run.coffers is not None:
+        return CoffersInAll(run.coffers)
+    if run.largest_opening is not None:
+        return LargestOpening(run.largest_opening)
+    if run.wished_opening is not None:
+        return WishedOpening(run.wished_opening)
+    if run.weights is not None:
+        coffers = len(run.weights)
+        assuming.note(f"{place}/coffers", coffers, "one coffer for each weight")
+        return CoffersInAll(coffers)
+    opening = run.held or usual.wished_opening
+    reason = "border coffers near the held ones" if run.held else "a usual size of coffer"
+    assuming.note(f"{place}/wished_opening", opening, reason)
+    return WishedOpening(opening)
+
+
+def _fixed_beam(place: str, beam: FixedBeamSpec, names: _Names, assuming: Assuming) -> FixedBeam:
+    name = names.settle(beam.name, place, assuming)
+    return FixedBeam(name, _stated(beam.center, f"{place}/center"), beam.width)
+
+
+def _panel(panel: PanelSpec | None, usual: Defaults, assuming: Assuming) -> Panel:
+    said = panel or PanelSpec()
+    described = (said.sheet, said.thickness, said.seat, said.gap)
+    describes_sheet = any(part is not None for part in described)
+    kind = assuming.settle(
+        said.kind,
+        "/panel/kind",
+        PanelKind.SHEET_GOODS if describes_sheet else PanelKind.EXISTING,
+        "a sheet is described" if describes_sheet else "the ceiling that is there shows",
+    )
+    # What a sheet would be like matters to nothing where there is none, so nothing is assumed.
+    noted = assuming if kind is PanelKind.SHEET_GOODS else Assuming()
+    return Panel(
+        kind=kind,
+        sheet=said.sheet or _sheet(usual, noted),
+        thickness=noted.settle(
+            said.thickness, "/panel/thickness", usual.sheet_thickness, "a usual thickness"
+        ),
+        seat=noted.settle(
+            said.seat, "/panel/seat", Seat.BETWEEN_SIDES, "panels go up after the sides"
+        ),
+        gap=noted.settle(said.gap, "/panel/gap", usual.gap, "room to get the panel in"),
+    )
+
+
+def _sheet(usual: Defaults, assuming: Assuming) -> SheetSize:
+    assuming.note("/panel/sheet/width", usual.sheet.width, "a usual sheet")
+    assuming.note("/panel/sheet/length", usual.sheet.length, "a usual sheet")
+    return usual.sheet
+
+
+def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawing:
+    """Paper and title block. A field left out is left blank on the sheet: nothing is assumed."""
+    texts = {
+        field.name: getattr(drawing, field.name) or ""
+        for field in fields(DrawingSpec)
+        if field.name not in ("paper", "revision")
+    }
+    return Drawing(
+        paper=assuming.settle(
+            drawing.paper, "/drawing/paper", usual.paper, "a sheet any office can print"
+        ),
+        revision=assuming.settle(
+            drawing.revision, "/drawing/revision", REVISION, "not revised yet"
+        ),
+        **texts,
+    )

@@ -1,0 +1,84 @@
+"""What is taken for everything a spec leaves open, in inches and in millimeters, each with why.
+
+The metric figures are not the inch ones converted: they are what is sold and marked there.
+"""
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step
+from lacunar.measure.units import Units
+from lacunar.model.drawing import Paper
+from lacunar.model.panel import SheetSize
+from lacunar.model.stock import Stock, actual_stock, read_stock
+
+NAME = "Coffered ceiling"
+REVISION = "-"
+
+
+@dataclass(frozen=True, slots=True)
+class Defaults:
+    """One unit system's figures. `width_step` rounds up widths of unlisted stock."""
+
+    mark_to: Step
+    wall_finish: Length
+    headroom: Length
+    clearance: Length
+    sides: Stock
+    bottom: Stock
+    width_step: Length
+    reveal: Length
+    wished_opening: Length
+    sheet: SheetSize
+    sheet_thickness: Length
+    gap: Length
+    kerf: Length
+    paper: Paper
+
+
+def _inches(amount: str) -> Length:
+    return Length.of_inches(Fraction(amount))
+
+
+def _millimeters(amount: str) -> Length:
+    return Length.of_millimeters(Fraction(amount))
+
+
+# Everything here is common practice, no source, but for the headroom: the least ceiling height in
+# the International Residential Code, section R305 (from memory), which local codes change.
+_INCHES = Defaults(
+    mark_to=Step.read("1/16", Units.INCH),
+    wall_finish=_inches("1/2"),
+    headroom=_inches("84"),
+    clearance=_inches("1/4"),
+    sides=read_stock("1x6"),
+    bottom=read_stock("1x6"),
+    width_step=_inches("1/4"),
+    reveal=_inches("1/4"),
+    wished_opening=_inches("48"),
+    sheet=SheetSize(_inches("48"), _inches("96")),
+    sheet_thickness=_inches("1/2"),
+    gap=_inches("1/32"),
+    kerf=_inches("1/8"),
+    paper=Paper.TABLOID,
+)
+_MILLIMETERS = Defaults(
+    mark_to=Step.read("1 mm", Units.MILLIMETER),
+    wall_finish=_millimeters("12.5"),
+    headroom=_millimeters("2134"),
+    clearance=_millimeters("6"),
+    sides=actual_stock(_millimeters("18"), _millimeters("140"), Units.MILLIMETER),
+    bottom=actual_stock(_millimeters("18"), _millimeters("120"), Units.MILLIMETER),
+    width_step=_millimeters("10"),
+    reveal=_millimeters("6"),
+    wished_opening=_millimeters("1200"),
+    sheet=SheetSize(_millimeters("1220"), _millimeters("2440")),
+    sheet_thickness=_millimeters("12"),
+    gap=_millimeters("1"),
+    kerf=_millimeters("3"),
+    paper=Paper.A3,
+)
+
+DEFAULTS: Mapping[Units, Defaults] = {Units.INCH: _INCHES, Units.MILLIMETER: _MILLIMETERS}
