@@ -83,7 +83,7 @@ def contradictions(figure: Figure[Operand]) -> list[str]:
         again = evaluate(figure.rule.formula, figure.operands, units)
         if again != number(figure.value, units):
             found.append(
-                f"{figure.rule.name}: {figure.rule.formula} is {again} {units},"
-                f" the figure {number(figure.value, units)}"
+                f"{figure.rule.name}: counting {units}, {figure.rule.formula} is {again},"
+                f" the figure is {number(figure.value, units)}"
             )
     return found
