@@ -1,0 +1,219 @@
+"""A layout in sentences: every figure with the sum it came from, in the carpenter's units.
+
+No figure is worked out here. A sentence is a label, the rule's formula with what stood for each
+name, the value, and the rule's name, all as the layout gives them.
+"""
+
+from collections.abc import Callable, Iterable, Iterator
+from dataclasses import dataclass
+from typing import TypeVar
+
+from lacunar.exchange.formula_words import sum_in_words, value_in_words
+from lacunar.exchange.length_json import length_in_words
+from lacunar.layout.records import (
+    Beam,
+    BeamProfile,
+    CasingChoice,
+    Clearance,
+    Coffer,
+    ElementKind,
+    EndPositions,
+    Layout,
+    PanelFit,
+    RunElement,
+    RunLayout,
+    RunMarks,
+    WallBeam,
+    Zone,
+)
+from lacunar.measure.figure import GIVEN, CountFigure, LengthFigure
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.model.room import RunName
+
+_PROFILE_FIGURES = (
+    "finished_width",
+    "overall_width",
+    "drop",
+    "exposed_side",
+    "inside_width",
+    "inside_depth",
+    "girth",
+)
+
+Lines = Iterator[str]
+Part = TypeVar("Part")
+
+
+def explain(layout: Layout, units: Units) -> str:
+    """Turn a layout into the text of all its sums, a heading to each part of it.
+
+    Positions are from the datum, the lower left corner of the plan. A figure that stands in several
+    places of the layout is told once.
+    """
+    word = _Wording(units)
+    parts: list[tuple[str, Iterable[str]]] = [
+        *((f"The {name} run", word.run(layout.run(name))) for name in RunName),
+        *((f"Profile {profile.id}", word.profile(profile)) for profile in layout.profiles),
+        ("Beams", word.each(word.beam, layout.beams)),
+        ("Wall beams", word.each(word.wall_beam, layout.wall_beams)),
+        ("Casings", word.each(word.casing_choice, layout.casing_choices)),
+        ("Coffers", word.coffers(layout.coffers)),
+        ("Panels", word.each(word.panel, layout.panels)),
+        ("Headroom", word.each(word.clearance, layout.headroom)),
+        ("From the framing", word.each(word.framing_marks, layout.marks)),
+        ("Cautions", (caution.text for caution in layout.cautions)),
+    ]
+    return "\n".join(_told(parts))
+
+
+def _told(parts: Iterable[tuple[str, Iterable[str]]]) -> Iterator[str]:
+    said: set[str] = set()
+    for heading, lines in parts:
+        fresh = [line for line in dict.fromkeys(lines) if line not in said]
+        said.update(fresh)
+        if fresh:
+            yield from (heading, *(f"  {line}" for line in fresh), "")
+
+
+@dataclass(frozen=True, slots=True)
+class _Wording:
+    """Words the parts of a layout in one unit system."""
+
+    units: Units
+
+    def each(self, tell: Callable[[Part], Lines], parts: Iterable[Part]) -> Lines:
+        """What is told of each of several parts, one after the other."""
+        for part in parts:
+            yield from tell(part)
+
+    def figure(self, label: str, figure: LengthFigure | CountFigure) -> str:
+        """One figure in a sentence."""
+        value = value_in_words(figure.value, self.units)
+        if figure.rule == GIVEN:
+            return f"{label}: {value}, as given."
+        if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:
+            return f"{label}: {value} ({figure.rule.name})."
+        if not figure.operands:
+            return f"{label}: {value} ({figure.rule.name})."
+        return f"{label}: {sum_in_words(figure, self.units)} = {value} ({figure.rule.name})."
+
+    def length(self, length: Length) -> str:
+        """A length that is no figure."""
+        return length_in_words(length, self.units)
+
+    def ends(self, label: str, ends: EndPositions) -> Lines:
+        """A line across a run, once where it is square to it."""
+        if ends.at_start.value == ends.at_end.value:
+            yield self.figure(label, ends.at_start)
+        else:
+            yield self.figure(f"{label} at the start", ends.at_start)
+            yield self.figure(f"{label} at the end", ends.at_end)
+
+    def run(self, run: RunLayout) -> Lines:
+        """A run: its span, its zones, and what stands where."""
+        yield from self.ends(f"Span of the {run.name} run", run.span)
+        for zone in run.zones:
+            yield from self.zone(zone)
+        for element in run.elements:
+            yield from self.element(element)
+
+    def zone(self, zone: Zone) -> Lines:
+        """A zone: where it lies, how many coffers it has and how they share it."""
+        name = f"zone {zone.number}"
+        yield self.figure(f"Start of {name}", zone.start)
+        yield self.figure(f"End of {name}", zone.end)
+        yield self.figure(f"Coffers in {name}", zone.coffers)
+        yield self.figure(f"Clear total of {name}", zone.clear_total)
+        equal = len({opening.value for opening in zone.openings}) == 1
+        for number, opening in enumerate(zone.openings[: 1 if equal else None], start=1):
+            which = "Each opening" if equal else f"Opening {number}"
+            yield self.figure(f"{which} of {name}", opening)
+
+    def element(self, element: RunElement) -> Lines:
+        """A stretch of a run, by its two sides."""
+        name = element.id
+        if element.kind is ElementKind.COFFER:
+            name = f"Coffers {element.id}"
+        yield from self.ends(f"{name}, near face", element.near)
+        yield from self.ends(f"{name}, far face", element.far)
+
+    def profile(self, profile: BeamProfile) -> Lines:
+        """A profile: its sizes, then its boards."""
+        yield f"A {profile.kind.replace('_', ' ')} profile, for {', '.join(profile.used_by)}."
+        for name in _PROFILE_FIGURES:
+            label = name.replace("_", " ").capitalize()
+            yield self.figure(f"{label} of {profile.id}", getattr(profile, name))
+        for part in profile.parts:
+            stock = f", from {part.stock.name}" if part.stock else ""
+            label = f"{part.name.capitalize()} of {profile.id}, {part.quantity} wanted{stock}"
+            yield self.figure(f"{label}, thickness", part.thickness)
+            yield self.figure(f"{label}, width", part.width)
+
+    def beam(self, beam: Beam) -> Lines:
+        """A beam: width, faces, center, its member, and its pieces between what stops them."""
+        yield self.figure(f"{beam.id}, width", beam.width)
+        yield from self.ends(f"{beam.id}, near face", beam.near)
+        yield from self.ends(f"{beam.id}, center", beam.center)
+        yield from self.ends(f"{beam.id}, far face", beam.far)
+        if beam.member is not None:
+            member = f"{beam.id}, member {beam.member.name}"
+            yield from self.ends(f"{member}, near face", beam.member.near)
+            yield from self.ends(f"{member}, far face", beam.member.far)
+            yield self.figure(f"{member}, shift of the casing", beam.member.shift)
+            yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
+        for number, piece in enumerate(beam.pieces, start=1):
+            label = f"{beam.id}, piece {number}"
+            yield self.figure(f"{label}, from", piece.start)
+            yield self.figure(f"{label}, to", piece.end)
+            yield self.figure(f"{label}, clear length", piece.length)
+
+    def wall_beam(self, beam: WallBeam) -> Lines:
+        """What stands at a wall."""
+        label = f"{beam.id} at {beam.wall}"
+        yield self.figure(f"{label}, width", beam.width)
+        yield from self.ends(f"{label}, near face", beam.near)
+        yield from self.ends(f"{label}, far face", beam.far)
+
+    def casing_choice(self, choice: CasingChoice) -> Lines:
+        """What a cased beam gives centered and what it gives shifted."""
+        centered = ", ".join(self.length(opening) for opening in choice.centered_openings)
+        shifted = ", ".join(self.length(opening) for opening in choice.shifted_openings)
+        yield f"{choice.beam} centered on its member leaves openings of {centered} beside it."
+        yield (
+            f"{choice.beam} shifted by {self.length(choice.shift)} leaves {shifted}."
+            f" Chosen: {choice.chosen.replace('_', ' ')}."
+        )
+
+    def coffers(self, coffers: Iterable[Coffer]) -> Lines:
+        """Coffers of one size together, in the order of the first of each size."""
+        alike: dict[tuple[Length, Length], list[Coffer]] = {}
+        for coffer in coffers:
+            alike.setdefault((coffer.length.value, coffer.width.value), []).append(coffer)
+        for group in alike.values():
+            ids = ", ".join(coffer.id for coffer in group)
+            yield self.figure(f"{ids}, length", group[0].length)
+            yield self.figure(f"{ids}, width", group[0].width)
+
+    def panel(self, panel: PanelFit) -> Lines:
+        """One size of panel."""
+        label = f"Panel for {', '.join(panel.coffers)}"
+        yield self.figure(f"{label}, length", panel.length)
+        yield self.figure(f"{label}, width", panel.width)
+        yield self.figure(f"{label}, seams", panel.seams)
+
+    def clearance(self, clearance: Clearance) -> Lines:
+        """Headroom under one profile."""
+        yield self.figure(f"Clear height under {clearance.profile}", clearance.clear_height)
+        verdict = "enough" if clearance.enough else "not enough"
+        yield (
+            f"Headroom of {self.length(clearance.limit)} is asked for:"
+            f" under {clearance.profile} there is {verdict}."
+        )
+
+    def framing_marks(self, marks: RunMarks) -> Lines:
+        """The marks of a run at one end as measured from the framing, where that is known."""
+        for mark in marks.marks:
+            if mark.from_framing is not None:
+                place = f"{mark.of}, {mark.side} {mark.kind}, {marks.run} run at its {marks.end}"
+                yield self.figure(place, mark.from_framing)

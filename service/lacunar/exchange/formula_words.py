@@ -1,0 +1,79 @@
+"""A rule's formula, with what stood for its names, as words: the sum a carpenter can do again."""
+
+import ast
+from collections.abc import Mapping
+from fractions import Fraction
+
+from lacunar.exchange.length_json import length_in_words
+from lacunar.measure.figure import Figure, Operand
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.measure.writing import decimal_text
+
+_SIGNS: Mapping[type[ast.operator], tuple[str, int]] = {
+    ast.Add: ("plus", 1),
+    ast.Sub: ("less", 1),
+    ast.Mult: ("x", 2),
+    ast.Div: ("divided by", 2),
+}
+_FUNCTIONS = {
+    "max": "the greatest of",
+    "min": "the least of",
+    "ceil": "rounded up to a whole number,",
+    "floor": "rounded down to a whole number,",
+}
+_ATOM = 3
+
+
+def value_in_words(value: Operand, units: Units) -> str:
+    """Turn what a figure or operand is worth into words."""
+    if isinstance(value, Length):
+        return length_in_words(value, units)
+    return decimal_text(value) if isinstance(value, Fraction) else str(value)
+
+
+def sum_in_words(figure: Figure[Operand], units: Units) -> str:
+    """Turn a figure's formula into words, each name followed by what stood for it.
+
+    >>> from lacunar.measure.figure import Rule
+    >>> rest = Rule("what is left", "space - (coffers - 1) * beam_width")
+    >>> inches = Length.of_inches
+    >>> figure = rest.gives(inches(46), space=inches(60), coffers=3, beam_width=inches(7))
+    >>> print(sum_in_words(figure, Units.INCH))
+    space 5'-0" less (coffers 3 less 1) x beam width 7"
+    """
+    tree = ast.parse(figure.rule.formula, mode="eval").body
+    return _Wording(dict(figure.operands), units).words(tree)[0]
+
+
+class _Wording:
+    """Words one formula; each part comes with how tightly it holds together."""
+
+    def __init__(self, operands: Mapping[str, Operand], units: Units) -> None:
+        self.operands = operands
+        self.units = units
+
+    def words(self, node: ast.expr) -> tuple[str, int]:
+        match node:
+            case ast.Name(id=name):
+                return self.named(name), _ATOM
+            case ast.Constant(value=number):
+                return str(number), _ATOM
+            case ast.UnaryOp(operand=operand):
+                return f"minus {self.within(operand, _ATOM)}", 1
+            case ast.BinOp(left=left, op=sign, right=right):
+                word, binding = _SIGNS[type(sign)]
+                # A difference or quotient on the right would be read as part of the chain.
+                later = self.within(right, binding + isinstance(sign, ast.Sub | ast.Div))
+                return f"{self.within(left, binding)} {word} {later}", binding
+            case ast.Call(func=ast.Name(id=name), args=arguments):
+                told = ", ".join(self.words(each)[0] for each in arguments)
+                return f"{_FUNCTIONS[name]} ({told})", _ATOM
+        raise ValueError(f"no rule may say {ast.unparse(node)}")
+
+    def within(self, node: ast.expr, binding: int) -> str:
+        words, own = self.words(node)
+        return words if own >= binding else f"({words})"
+
+    def named(self, name: str) -> str:
+        return f"{name.replace('_', ' ')} {value_in_words(self.operands[name], self.units)}"

@@ -1,0 +1,101 @@
+"""A layout as JSON: every length exact and in decimals, and with `trace` the reason of each."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, fields, is_dataclass
+from enum import Enum
+from fractions import Fraction
+from typing import Any
+
+from lacunar.exchange.ceiling_json import ceiling_to_json
+from lacunar.exchange.length_json import decimal_number, length_to_json
+from lacunar.layout.records import Layout
+from lacunar.measure.figure import Figure
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step
+from lacunar.model.ceiling import Assumption
+from lacunar.model.room import RunName
+from lacunar.model.stock import Stock, thickness_range
+
+Json = dict[str, Any]
+
+
+def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace: bool) -> Json:
+    """Turn a layout into JSON values; the same layout always gives the same.
+
+    The records of `layout.records` become objects under their own field names. A length, figure or
+    not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
+    is `{"count": 4}`. With `trace` each figure also has its `rule`, `formula` and `operands`.
+    """
+    write = _Writer(layout.ceiling.mark_to, trace)
+    return {
+        "ceiling": ceiling_to_json(layout.ceiling),
+        "outline": write.value(layout.outline),
+        "runs": {str(name): write.value(layout.run(name)) for name in RunName},
+        "beams": write.value(layout.beams),
+        "wall_beams": write.value(layout.wall_beams),
+        "coffers": write.value(layout.coffers),
+        "profiles": write.value(layout.profiles),
+        "panel": {"kind": str(layout.ceiling.panel.kind), "pieces": write.value(layout.panels)},
+        "headroom": write.value(layout.headroom),
+        "marks": write.value(layout.marks),
+        "casing_choices": write.value(layout.casing_choices),
+        "cautions": write.value(layout.cautions),
+        "assumptions": write.value(assumptions),
+    }
+
+
+@dataclass(frozen=True, slots=True)
+class _Writer:
+    """Turns the values records are made of into JSON values."""
+
+    step: Step
+    trace: bool
+
+    def value(self, value: object) -> Any:
+        match value:
+            case Figure():
+                return self.figure(value)
+            case Length():
+                return length_to_json(value, self.step)
+            case Mapping():
+                return {name: self.value(each) for name, each in value.items()}
+            case tuple():
+                return [self.value(each) for each in value]
+        return self.plain(value)
+
+    def plain(self, value: object) -> Any:
+        match value:
+            case Enum():
+                return str(value.value)
+            case None | bool() | int() | str():
+                return value
+            case Stock():
+                return self.stock(value)
+        return self.record(value)
+
+    def record(self, record: object) -> Json:
+        if not is_dataclass(record) or isinstance(record, type):
+            raise TypeError(f"a {type(record).__name__} has no JSON form")
+        return {field.name: self.value(getattr(record, field.name)) for field in fields(record)}
+
+    def stock(self, stock: Stock) -> Json:
+        written = self.record(stock)
+        if (bounds := thickness_range(stock)) is not None:
+            least, most = bounds
+            written["thickness_range"] = {"least": self.value(least), "most": self.value(most)}
+        return written
+
+    def figure(self, figure: Figure[Any]) -> Json:
+        written = self.operand(figure.value)
+        if self.trace:
+            written["rule"] = figure.rule.name
+            written["formula"] = figure.rule.formula
+            written["operands"] = {name: self.operand(each) for name, each in figure.operands}
+        return written
+
+    def operand(self, value: Length | Fraction | int) -> Json:
+        if isinstance(value, Length):
+            return length_to_json(value, self.step)
+        if isinstance(value, int):
+            return {"count": value}
+        return {"exact": str(value), "decimal": decimal_number(value)}
