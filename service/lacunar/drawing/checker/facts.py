@@ -1,0 +1,180 @@
+"""What the layout's JSON says that a sheet can be held against, in exact millimeters.
+
+Only the JSON is read, as any other program would get it: its `exact` figures, not its decimals.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+MILLIMETERS = {"in": Fraction("25.4"), "mm": Fraction(1)}
+WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
+
+
+class UnexpectedJson(Exception):
+    """The layout's JSON lacks what the checker needs; names the place."""
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """A line across a run: how far from the datum at the start and at the end of the other run."""
+
+    at_start: Fraction
+    at_end: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class BeamFacts:
+    """A beam, a wall beam (`wall` is its wall) or a member: two faces along the run `on`.
+
+    `pieces` are where a beam starts and ends along the other run; empty where nothing is said.
+    """
+
+    id: str
+    on: str
+    near: Line
+    far: Line
+    center: Line | None = None
+    wall: str = ""
+    pieces: tuple[tuple[Fraction, Fraction], ...] = ()
+
+
+@dataclass(frozen=True, slots=True)
+class CofferFacts:
+    """A coffer and its corners (along the length run, along the width run)."""
+
+    id: str
+    row: str
+    column: str
+    corners: tuple[tuple[Fraction, Fraction], ...]
+
+
+@dataclass(frozen=True, slots=True)
+class MarkFacts:
+    """A running mark: whose it is, which side of it, and its rounded place from the datum."""
+
+    kind: str
+    of: str
+    side: str
+    mark: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class LayoutFacts:
+    """One layout. `marks` are those at the start of the other run, by run."""
+
+    step: Fraction
+    spans: Mapping[str, Line]
+    beams: tuple[BeamFacts, ...]
+    wall_beams: tuple[BeamFacts, ...]
+    members: tuple[BeamFacts, ...]
+    coffers: tuple[CofferFacts, ...]
+    marks: Mapping[str, tuple[MarkFacts, ...]]
+
+
+def exact_millimeters(text: str) -> Fraction:
+    """An exact value such as `769/16 in` in millimeters; `ValueError` for anything else."""
+    number, _, unit = text.partition(" ")
+    if unit not in MILLIMETERS:
+        raise ValueError(text)
+    return Fraction(number) * MILLIMETERS[unit]
+
+
+def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
+    """Turn the layout's JSON into what sheets are held against. Errors: `UnexpectedJson`."""
+    root = _Node(layout, "")
+    ceiling = root["ceiling"]
+    beams = list(root["beams"])
+    unit = ceiling["units"].text
+    step = ceiling["mark_to"].text
+    return LayoutFacts(
+        step=ceiling["mark_to"].exact_of(step if " " in step else f"{step} {unit}"),
+        spans={run: _line(root["runs"][run]["span"]) for run in WALLS_OF_RUN},
+        beams=tuple(_beam(beam) for beam in beams),
+        wall_beams=tuple(_wall_beam(beam) for beam in root["wall_beams"]),
+        members=tuple(_member(beam) for beam in beams if beam["member"].given),
+        coffers=tuple(_coffer(coffer) for coffer in root["coffers"]),
+        marks={
+            marks["run"].text: tuple(_mark(mark) for mark in marks["marks"])
+            for marks in root["marks"]
+            if marks["end"].text == "start"
+        },
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class _Node:
+    """A place in the JSON: what stands there, and the way to it to say where something is amiss."""
+
+    value: object
+    pointer: str
+
+    def __getitem__(self, name: str) -> "_Node":
+        if not isinstance(self.value, Mapping) or name not in self.value:
+            raise UnexpectedJson(f"{self.pointer}/{name}: nothing is there")
+        return _Node(self.value[name], f"{self.pointer}/{name}")
+
+    def __iter__(self) -> Iterator["_Node"]:
+        if not isinstance(self.value, list | tuple):
+            raise UnexpectedJson(f"{self.pointer}: no list")
+        for place, item in enumerate(self.value):
+            yield _Node(item, f"{self.pointer}/{place}")
+
+    @property
+    def given(self) -> bool:
+        return self.value is not None
+
+    @property
+    def text(self) -> str:
+        if not isinstance(self.value, str):
+            raise UnexpectedJson(f"{self.pointer}: no text")
+        return self.value
+
+    @property
+    def length(self) -> Fraction:
+        """The exact value of a length [mm]."""
+        return self.exact_of(self["exact"].text)
+
+    def exact_of(self, text: str) -> Fraction:
+        try:
+            return exact_millimeters(text)
+        except ValueError as error:
+            raise UnexpectedJson(f"{self.pointer}: no exact length: {text}") from error
+
+
+def _line(node: _Node) -> Line:
+    return Line(node["at_start"].length, node["at_end"].length)
+
+
+def _beam(node: _Node) -> BeamFacts:
+    return BeamFacts(
+        node["id"].text,
+        node["on"].text,
+        _line(node["near"]),
+        _line(node["far"]),
+        _line(node["center"]),
+        pieces=tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"]),
+    )
+
+
+def _wall_beam(node: _Node) -> BeamFacts:
+    wall = node["wall"].text
+    return BeamFacts(
+        node["id"].text, node["on"].text, _line(node["near"]), _line(node["far"]), wall=wall
+    )
+
+
+def _member(beam: _Node) -> BeamFacts:
+    node = beam["member"]
+    near, far = _line(node["near"]), _line(node["far"])
+    return BeamFacts(node["name"].text, beam["on"].text, near, far)
+
+
+def _coffer(node: _Node) -> CofferFacts:
+    corners = tuple((corner["x"].length, corner["y"].length) for corner in node["corners"])
+    row, column = (str(node[name].value) for name in ("row", "column"))
+    return CofferFacts(node["id"].text, row, column, corners)
+
+
+def _mark(node: _Node) -> MarkFacts:
+    return MarkFacts(node["kind"].text, node["of"].text, node["side"].text, node["mark"].length)

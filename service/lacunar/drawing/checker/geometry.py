@@ -1,0 +1,179 @@
+"""Points on the drawing as a drawing: all is where the layout has it, at the scale it says."""
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from math import dist
+
+from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, CofferFacts
+from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, plan_views, wall_face
+from lacunar.drawing.checker.records import Finding, GroupRead
+from lacunar.drawing.checker.shapes import Spot
+from lacunar.drawing.checker.subject import Subject
+
+# A hair is 0.05 mm wide; coordinates are written to a thousandth.
+TOLERANCE = 0.05
+
+Line = tuple[Spot, ...]
+
+
+def plan_as_laid_out(subject: Subject) -> Iterator[Finding]:
+    """Point 16: walls, coffers, beams and members lie where the layout has them, never flipped."""
+    frames = list(plan_frames(subject.sheet))
+    if len(frames) != len(list(plan_views(subject.sheet))):
+        message = "a plan without a scale, or without faces of W1 and W4 to measure it from"
+        yield subject.sheet.finding(16, subject.sheet.id, message)
+    for frame in frames:
+        yield from _walls(subject, frame)
+        yield from _same_ids(subject, frame)
+        yield from _coffers(subject, frame)
+        yield from _beams(subject, frame)
+        yield from _wall_beams(subject, frame)
+        yield from _members(subject, frame)
+
+
+def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    spans, zero = subject.facts.spans, Fraction(0)
+    for run, walls in WALLS_OF_RUN.items():
+        other = spans["width" if run == "length" else "length"]
+        for wall, along in zip(walls, (zero, spans[run].at_start), strict=True):
+            expected = (frame.on(run, along, zero), frame.on(run, along, other.at_start))
+            drawn = wall_face(subject.sheet, frame.view, wall)
+            if not _same_line(drawn, expected):
+                message = "the finish face is not where the layout has it"
+                yield subject.sheet.finding(16, f"wall-{wall}", message)
+
+
+def _same_line(drawn: Line, expected: Line) -> bool:
+    return len(drawn) == len(expected) and any(
+        all(dist(one, other) <= TOLERANCE for one, other in zip(order, expected, strict=True))
+        for order in (drawn, drawn[::-1])
+    )
+
+
+def _same_ids(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    """Whatever the layout has is drawn once, and nothing else is."""
+    sheet, facts = subject.sheet, subject.facts
+    for kind, records in (
+        ("coffer", facts.coffers),
+        ("beam", facts.beams),
+        ("wall-beam", facts.wall_beams),
+        ("member", facts.members),
+    ):
+        wanted = Counter(record.id for record in records)
+        drawn = Counter(group.data.get("id", "") for group in sheet.of_kind(kind, frame.view))
+        for identity in sorted((wanted - drawn).keys() | (drawn - wanted).keys()):
+            count, due = drawn[identity], wanted[identity]
+            message = f"drawn {count} times, the layout has {due}"
+            yield sheet.finding(16, f"{kind}-{identity}", message)
+
+
+def _drawn(
+    subject: Subject, frame: PlanFrame, kind: str
+) -> Iterator[tuple[GroupRead, str, list[Line]]]:
+    """Each group of a kind with its id and its lines in the pen an object's edges are drawn in."""
+    sheet = subject.sheet
+    for group in sheet.of_kind(kind, frame.view):
+        pen = "hidden" if kind == "member" else "object"
+        paths = sheet.own_paths(group)
+        lines = [path.spots for path in paths if path.pen and path.pen.name == pen]
+        yield group, group.data.get("id", ""), lines
+
+
+def _coffers(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    sheet = subject.sheet
+    records: dict[str, CofferFacts] = {record.id: record for record in subject.facts.coffers}
+    for group in sheet.of_kind("coffer", frame.view):
+        record = records.get(group.data.get("id", ""))
+        outlines = [path for path in sheet.own_paths(group) if path.closed]
+        if record is None:
+            continue
+        expected = [frame.spot(x, y) for x, y in record.corners]
+        if not outlines or not _same_corners(outlines[0].spots, expected):
+            message = "the clear opening is not where the layout has it"
+            yield sheet.finding(16, group.id, message)
+        if (group.data.get("row"), group.data.get("column")) != (record.row, record.column):
+            yield sheet.finding(16, group.id, "row and column are not the layout's")
+
+
+def _same_corners(drawn: Sequence[Spot], expected: Sequence[Spot]) -> bool:
+    return len(drawn) == len(expected) and all(
+        any(dist(corner, one) <= TOLERANCE for one in drawn) for corner in expected
+    )
+
+
+def _beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    records = {record.id: record for record in subject.facts.beams}
+    for group, identity, lines in _drawn(subject, frame, "beam"):
+        if identity not in records:
+            continue
+        record = records[identity]
+        expected = [
+            tuple(_on_face(subject, frame, record, side, across) for across in piece)
+            for piece in record.pieces
+            for side in ("near", "far")
+        ]
+        yield from _compared(subject, group, lines, expected)
+
+
+def _members(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    records = {record.id: record for record in subject.facts.members}
+    for group, identity, lines in _drawn(subject, frame, "member"):
+        if identity not in records:
+            continue
+        record = records[identity]
+        whole = (Fraction(0), _across(subject, record))
+        expected = [
+            tuple(_on_face(subject, frame, record, side, across) for across in whole)
+            for side in ("near", "far")
+        ]
+        yield from _compared(subject, group, lines, expected)
+
+
+def _across(subject: Subject, record: BeamFacts) -> Fraction:
+    """The span of the run that a beam lies along."""
+    return subject.facts.spans["width" if record.on == "length" else "length"].at_start
+
+
+def _on_face(
+    subject: Subject, frame: PlanFrame, record: BeamFacts, side: str, across: Fraction
+) -> Spot:
+    """Where a beam's face stands on paper, so far along the beam; a face is straight."""
+    line = record.near if side == "near" else record.far
+    share = across / _across(subject, record)
+    return frame.on(record.on, line.at_start + (line.at_end - line.at_start) * share, across)
+
+
+def _compared(
+    subject: Subject, group: GroupRead, drawn: Sequence[Line], expected: Sequence[Line]
+) -> Iterator[Finding]:
+    """A finding where the drawn lines are not the expected ones, in whatever order."""
+    missing = [line for line in expected if not any(_same_line(one, line) for one in drawn)]
+    strange = [line for line in drawn if not any(_same_line(line, one) for one in expected)]
+    if missing or strange:
+        message = f"{len(missing)} faces missing, {len(strange)} where the layout has none"
+        yield subject.sheet.finding(16, group.id, message)
+
+
+def _wall_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    """The face away from the wall; how far it reaches along the wall is its neighbors' matter."""
+    records = {record.id: record for record in subject.facts.wall_beams}
+    for group, identity, lines in _drawn(subject, frame, "wall-beam"):
+        if identity not in records:
+            continue
+        record = records[identity]
+        side = "near" if record.wall == WALLS_OF_RUN[record.on][1] else "far"
+        line = (
+            _on_face(subject, frame, record, side, Fraction(0)),
+            _on_face(subject, frame, record, side, _across(subject, record)),
+        )
+        if len(lines) != 1 or not all(_within(spot, line) for spot in lines[0]):
+            yield subject.sheet.finding(16, group.id, "the face is not where the layout has it")
+
+
+def _within(spot: Spot, line: tuple[Spot, Spot]) -> bool:
+    """Whether a place lies on a line between its ends: the way over it is no detour."""
+    (x1, y1), (x2, y2) = line
+    length = dist(*line)
+    off = abs((x2 - x1) * (spot.y - y1) - (y2 - y1) * (spot.x - x1)) / length
+    return off <= TOLERANCE and dist(line[0], spot) + dist(spot, line[1]) <= length + 2 * TOLERANCE

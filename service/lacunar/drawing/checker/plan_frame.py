@@ -1,0 +1,62 @@
+"""Where a plan has its datum on paper, read off the walls, and what belongs where from there."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from fractions import Fraction
+
+from lacunar.drawing.checker.records import GroupRead, SheetRead
+from lacunar.drawing.checker.shapes import Spot
+
+PLAN = "reflected-ceiling-plan"
+
+
+@dataclass(frozen=True, slots=True)
+class PlanFrame:
+    """A plan: its group, how much smaller than life it is, and its datum on paper."""
+
+    view: GroupRead
+    ratio: float
+    datum: Spot
+
+    def spot(self, along_length: Fraction, along_width: Fraction) -> Spot:
+        """Where a place on the ceiling belongs on paper: to the right and up from the datum."""
+        return Spot(
+            self.datum.x + float(along_length) / self.ratio,
+            self.datum.y - float(along_width) / self.ratio,
+        )
+
+    def on(self, run: str, along: Fraction, across: Fraction) -> Spot:
+        """Where a place `along` a run and `across` along the other belongs on paper."""
+        return self.spot(along, across) if run == "length" else self.spot(across, along)
+
+
+def ratio(view: GroupRead) -> float | None:
+    """How much smaller than life a view says it is; None where it says nothing of use."""
+    try:
+        number = float(view.data.get("scale", ""))
+    except ValueError:
+        return None
+    return number if number > 0 else None
+
+
+def plan_views(sheet: SheetRead) -> Iterator[GroupRead]:
+    """The views that say they are plans."""
+    return (view for view in sheet.of_kind("view") if view.data.get("view") == PLAN)
+
+
+def plan_frames(sheet: SheetRead) -> Iterator[PlanFrame]:
+    """The plans with a scale, and a datum where the faces of the left and the lower wall meet."""
+    for view in plan_views(sheet):
+        scale, left, lower = ratio(view), wall_face(sheet, view, "W1"), wall_face(sheet, view, "W4")
+        if scale and left and lower:
+            yield PlanFrame(view, scale, Spot(left[0].x, lower[0].y))
+
+
+def wall_face(sheet: SheetRead, view: GroupRead, wall: str) -> tuple[Spot, ...]:
+    """The ends of a wall's finish face, the line in the wall pen; empty where it is not drawn."""
+    for group in sheet.of_kind("wall", view):
+        if group.data.get("wall") == wall:
+            for path in sheet.own_paths(group):
+                if path.pen and path.pen.name == "wall":
+                    return path.spots
+    return ()

@@ -1,0 +1,110 @@
+"""The catalog of points, and the check of a sheet and of a set against all of them.
+
+A point's number stands on every finding and keeps its meaning: new points take new numbers.
+"""
+
+from collections.abc import Callable, Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from lacunar.drawing.checker import (
+    document,
+    figures,
+    geometry,
+    legibility,
+    placement,
+    scales,
+    tables,
+)
+from lacunar.drawing.checker.facts import LayoutFacts, read_facts
+from lacunar.drawing.checker.reading import NotASheet, read_sheet
+from lacunar.drawing.checker.records import Finding
+from lacunar.drawing.checker.subject import Subject
+from lacunar.drawing.typeface import Typeface
+
+
+@dataclass(frozen=True, slots=True)
+class Point:
+    """One point: its number, what holds where it is kept, and the check of one sheet."""
+
+    number: int
+    title: str
+    check: Callable[[Subject], Iterator[Finding]]
+
+
+@dataclass(frozen=True, slots=True)
+class SetPoint:
+    """A point that one sheet need not keep alone, but a set of sheets must."""
+
+    number: int
+    title: str
+    check: Callable[[Sequence[Subject]], Iterator[Finding]]
+
+
+UNREADABLE = 61
+
+POINTS = (
+    Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
+    Point(10, "The overall is the finished span", figures.overall_is_span),
+    Point(11, "Marks table, layout marks and segments agree", figures.marks_agree),
+    Point(12, "Both faces of every beam are dimensioned from the datum", figures.faces_from_datum),
+    Point(13, "Each string goes from wall to wall", figures.strings_wall_to_wall),
+    Point(16, "The plan lies as it is laid out, never flipped", geometry.plan_as_laid_out),
+    Point(18, "Dimension lines are as long as they say", scales.dimensions_to_scale),
+    Point(19, "Each view's scale is stated and its bar is true", scales.scale_bars_true),
+    Point(20, "The page has the size of its paper", scales.page_of_named_size),
+    Point(31, "Capitals are at least 2.5 mm tall", legibility.capitals_tall_enough),
+    Point(32, "Lines are at least 0.18 mm wide, of a listed width", legibility.lines_wide_enough),
+    Point(33, "No text lies on another", legibility.texts_apart),
+    Point(34, "No line crosses a text", legibility.texts_clear_of_lines),
+    Point(35, "All is in the frame, the title block to itself", placement.everything_in_its_place),
+    Point(36, "Figures fit their lines or are led out", placement.figures_fit),
+    Point(37, "Dimension lines keep their distance", placement.dimension_lines_apart),
+    Point(38, "Only listed pens and dashes are used", legibility.pens_as_listed),
+    Point(39, "Dimension figures are of one height", legibility.one_dimension_height),
+    Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
+    Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
+)
+
+SET_POINTS = (
+    SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
+    SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
+)
+
+
+def check_sheet(svg: str, layout: Mapping[str, object], typeface: Typeface) -> tuple[Finding, ...]:
+    """What is wrong with one sheet by itself, from its SVG text and the layout's JSON alone.
+
+    Tables may go on on other sheets, so that they are complete is checked by `check_set`.
+    Errors: `UnexpectedJson` where the layout's JSON is not one.
+    """
+    try:
+        subject = Subject(read_sheet(svg, typeface), read_facts(layout), typeface)
+    except NotASheet as error:
+        return (Finding(UNREADABLE, "", "", str(error)),)
+    return _sheet_findings(subject)
+
+
+def check_set(
+    svgs: Sequence[str], layout: Mapping[str, object], typeface: Typeface
+) -> tuple[Finding, ...]:
+    """What is wrong with a set of sheets: with each by itself, and with all together.
+
+    Errors: `UnexpectedJson` where the layout's JSON is not one.
+    """
+    facts: LayoutFacts = read_facts(layout)
+    findings: list[Finding] = []
+    subjects: list[Subject] = []
+    for svg in svgs:
+        try:
+            subjects.append(Subject(read_sheet(svg, typeface), facts, typeface))
+        except NotASheet as error:
+            findings.append(Finding(UNREADABLE, "", "", str(error)))
+    for subject in subjects:
+        findings.extend(_sheet_findings(subject))
+    for point in SET_POINTS if subjects else ():
+        findings.extend(point.check(subjects))
+    return tuple(findings)
+
+
+def _sheet_findings(subject: Subject) -> tuple[Finding, ...]:
+    return tuple(finding for point in POINTS for finding in point.check(subject))
