@@ -88,7 +88,7 @@ class RunLayout:
 
 @dataclass(frozen=True, slots=True)
 class ProfilePart:
-    """One board of a beam profile: what it is, its thickness and width, and the stock it comes from."""
+    """One board of a beam profile: what it is, its thickness and width, and its stock."""
 
     name: Literal["side", "bottom", "backing"]
     thickness: LengthFigure
@@ -101,10 +101,11 @@ class ProfilePart:
 class BeamProfile:
     """A beam's cross-section, every dimension with its sum.
 
-    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it. `sides` is 2, or 1
-    for a wall beam. `finished_width` lies between finished side faces (for a wall beam: from the wall
-    to its face), `overall_width` between the outermost edges, `drop` from the finished ceiling to the
-    lowest edge, `inside_width` and `inside_depth` within the box, `girth` is the painted surface across.
+    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it. `sides` is 2, or
+    1 for a wall beam. `finished_width` lies between finished side faces (for a wall beam: from the
+    wall to its face), `overall_width` between the outermost edges, `drop` from the finished ceiling
+    to the lowest edge, `inside_width` and `inside_depth` within the box, `girth` is the painted
+    surface across.
     """
 
     id: str
@@ -135,7 +136,7 @@ class BeamPiece:
 
 @dataclass(frozen=True, slots=True)
 class CasedMember:
-    """The structural member inside a cased beam: its faces, its drop and how far the casing stands off."""
+    """The member inside a cased beam: its faces, its drop and how far the casing stands off it."""
 
     name: str
     near: EndPositions
@@ -168,7 +169,7 @@ class Beam:
 
 @dataclass(frozen=True, slots=True)
 class WallBeam:
-    """What stands at a wall: a half or full beam, or a soffit (which may carry a beam on its face)."""
+    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face)."""
 
     id: str
     wall: str
@@ -182,7 +183,7 @@ class WallBeam:
 
 @dataclass(frozen=True, slots=True)
 class Coffer:
-    """One panelled recess. `corners` run from the one next the datum, counter-clockwise on the plan."""
+    """One panelled recess. `corners` run from the one next the datum, counter-clockwise."""
 
     id: str
     row: int
@@ -218,10 +219,11 @@ class MarkKind(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Mark:
-    """A running position to be put on a pole, floor or ceiling: exact, and rounded once from the datum.
+    """A running position for a pole, floor or ceiling: exact, and rounded once from the datum.
 
     `side` is `near` or `far` for faces and backing, `at` for centers; `of` is the id it belongs to.
-    `from_framing` is the same place from the framing of the start wall, None where the finish is unknown.
+    `from_framing` is the same place from the framing of the start wall, None where the finish is
+    unknown.
     """
 
     kind: MarkKind
@@ -235,7 +237,7 @@ class Mark:
 
 @dataclass(frozen=True, slots=True)
 class RunMarks:
-    """All marks of one run at one end (`start` or `end` of the other run), in order from the datum."""
+    """All marks of one run at one end (`start` or `end` of the other run), in order."""
 
     run: RunName
     end: Literal["start", "end"]

@@ -233,6 +233,11 @@ _BEAMS = {
         "A sheet's width is its short edge.",
         "Exchange width and length.",
     ),
+    "gap_too_large": FaultMeaning(
+        "Gap too large",
+        "The gaps at the edges of a panel leave nothing of it.",
+        "Give a smaller gap.",
+    ),
 }
 
 _GRID = {

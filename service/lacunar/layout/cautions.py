@@ -1,0 +1,79 @@
+"""Advice about safety, code and craft that goes with every layout. None of it is ever a fault."""
+
+from collections.abc import Iterator
+
+from lacunar.layout.craft_cautions import craft_cautions
+from lacunar.layout.headroom_cautions import headroom_cautions
+from lacunar.layout.mark_cautions import mark_cautions
+from lacunar.layout.records import Caution, Layout
+from lacunar.model.grid import WallKind
+
+
+def cautions(layout: Layout) -> Iterator[Caution]:
+    """Everything a careful hand would say about a layout, the gravest first."""
+    yield from _structure(layout)
+    yield from headroom_cautions(layout)
+    yield from _standing()
+    yield from _soffits(layout)
+    yield from mark_cautions(layout)
+    yield from craft_cautions(layout)
+
+
+def _structure(layout: Layout) -> Iterator[Caution]:
+    if layout.ceiling.room.members:
+        yield Caution(
+            code="members_are_structure",
+            text="The cased members carry the building. Never cut, drill, notch or shim them; fix"
+            " the casing beside them, and ask a licensed engineer before touching one.",
+            figures={},
+            pointer="/room/members",
+        )
+    if len({member.on for member in layout.ceiling.room.members}) > 1:
+        yield Caution(
+            code="members_cross",
+            text="Cased members cross. Where they do, the casing of the family that runs through"
+            " is drawn through; see how the members themselves meet before cutting the other.",
+            figures={},
+            pointer="/room/members",
+        )
+
+
+def _standing() -> Iterator[Caution]:
+    """What holds for every ceiling."""
+    yield Caution(
+        code="verify_in_field",
+        text="Verify all sizes in the field before cutting: rooms are seldom square, nor ceilings"
+        " flat.",
+        figures={},
+    )
+    yield Caution(
+        code="overhead_work",
+        text="Beams overhead must be held by framing: find the joists, choose fasteners for the"
+        " weight, and have the fixing of heavy beams judged by a licensed engineer.",
+        figures={},
+    )
+    yield Caution(
+        code="wiring_in_ceiling",
+        text="Find wiring, pipes and ducts before driving a fastener into the ceiling; electrical"
+        " work is for a licensed electrician. In older houses have paint and textures tested for"
+        " lead and asbestos before disturbing them.",
+        figures={},
+    )
+    yield Caution(
+        code="detectors_and_sprinklers",
+        text="Beams form pockets that change where smoke and heat detectors and sprinklers must"
+        " stand. The local code and a licensed designer decide their places; none may be covered"
+        " or painted.",
+        figures={},
+    )
+
+
+def _soffits(layout: Layout) -> Iterator[Caution]:
+    if any(beam.kind is WallKind.SOFFIT for beam in layout.wall_beams):
+        yield Caution(
+            code="soffit_depth_assumed",
+            text="The depth of a soffit is not in the spec: it is laid out as deep as the beams"
+            " that meet it.",
+            figures={},
+            pointer="/grid",
+        )

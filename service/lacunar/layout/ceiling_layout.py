@@ -1,0 +1,210 @@
+"""Sets out a whole ceiling: the one function other stages call."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, replace
+
+from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
+from lacunar.layout.casing_choices import casing_choices
+from lacunar.layout.cautions import cautions
+from lacunar.layout.coffers import coffers
+from lacunar.layout.drops import Drops, DropTask, drops
+from lacunar.layout.families import Family, beam_families
+from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.fixed_things import FixedThing, fixed_things
+from lacunar.layout.frame import run_frame
+from lacunar.layout.headroom import floor_faults, headroom
+from lacunar.layout.marks import run_marks
+from lacunar.layout.panel_stack import panel_stack
+from lacunar.layout.panels import PanelRun, panels
+from lacunar.layout.profile_book import (
+    ProfileBook,
+    beam_orders,
+    family_orders,
+    profile_book,
+    wall_order,
+)
+from lacunar.layout.records import Beam, BeamPiece, Layout, Point, WallBeam
+from lacunar.layout.run_division import RunPlan, RunTask, divide_run, plan_run
+from lacunar.layout.run_faults import grid_faults
+from lacunar.layout.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.measure.length import ZERO
+from lacunar.model.ceiling import Ceiling
+from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
+
+
+@dataclass(frozen=True, slots=True)
+class _SetOut:
+    """A ceiling half way: both runs divided, nothing built yet."""
+
+    ceiling: Ceiling
+    families: Mapping[RunName, Family]
+    strips: Mapping[str, tuple[WallStrip, ...]]
+    tasks: Mapping[RunName, RunTask]
+    plans: Mapping[RunName, RunPlan]
+    ends: Mapping[RunName, DividedEnds]
+
+
+def lay_out(ceiling: Ceiling) -> Layout:
+    """Turn a decided ceiling into where everything stands.
+
+    Raises SpecRefused with every fault of the stage that fails: beam widths; then both runs
+    together with the beams' stock; then what is built on them.
+    """
+    families = beam_families(ceiling.beams)
+    faults = FaultGathering()
+    set_out = _divide(ceiling, families, faults)
+    if set_out is None:
+        _judge_boxes(ceiling, families, faults)
+        faults.refuse_if_any()
+        raise AssertionError("runs that cannot be divided leave faults")
+    book = _build(set_out, faults)
+    faults.refuse_if_any()
+    return _layout(set_out, book)
+
+
+def _divide(
+    ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
+) -> _SetOut | None:
+    strips = wall_strips(ceiling.grid, families)
+    tasks: dict[RunName, RunTask] = {}
+    plans: dict[RunName, RunPlan] = {}
+    for name in RunName:
+        task = faults.attempt(_task, ceiling, families[name], strips)
+        plan = None if task is None else faults.attempt(plan_run, task)
+        if task is not None and plan is not None:
+            tasks[name], plans[name] = task, plan
+    if len(plans) < len(RunName):
+        return None
+    refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
+    ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
+    return _SetOut(ceiling, families, strips, tasks, plans, ends)
+
+
+def _task(
+    ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]
+) -> RunTask:
+    frame = run_frame(ceiling.room, family.run)
+    return RunTask(
+        run=ceiling.grid.run(family.run),
+        frame=frame,
+        family=family,
+        start_strips=strips[START_WALL[family.run]],
+        end_strips=strips[END_WALL[family.run]],
+        things=fixed_things(ceiling, frame, family),
+    )
+
+
+def _both_ends(task: RunTask, plan: RunPlan) -> DividedEnds:
+    """A rectangle's run is the same at both ends, so it is divided once."""
+    divided = divide_run(task, plan)
+    return DividedEnds(task.frame, divided, divided)
+
+
+def _judge_boxes(
+    ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
+) -> None:
+    """Find what is wrong with the beams themselves, though the runs could not be divided."""
+    stack = panel_stack(ceiling.panel)
+    none_cased: dict[RunName, tuple[FixedThing, ...]] = dict.fromkeys(RunName, ())
+    depths = drops(DropTask(ceiling.beams.depth, list(families.values()), none_cased, stack))
+    profile_book(family_orders(families, depths), stack, faults)
+
+
+def _used_families(set_out: _SetOut) -> list[Family]:
+    """The families that have a beam anywhere, at a wall or between."""
+    return [
+        family
+        for name, family in set_out.families.items()
+        if set_out.ends[name].at_start.beams
+        or set_out.tasks[name].start_strips
+        or set_out.tasks[name].end_strips
+    ]
+
+
+def _drops(set_out: _SetOut) -> Drops:
+    casings = {
+        name: [thing for thing in task.things if thing.member is not None]
+        for name, task in set_out.tasks.items()
+    }
+    stack = panel_stack(set_out.ceiling.panel)
+    depth = set_out.ceiling.beams.depth
+    return drops(DropTask(depth, _used_families(set_out), casings, stack))
+
+
+def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
+    depths = _drops(set_out)
+    families = set_out.families
+    orders = [
+        order
+        for name in RunName
+        for order in beam_orders(set_out.ends[name], families[name], depths)
+    ]
+    for wall in WALLS:
+        family = families[run_of_wall(wall)]
+        orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
+    return profile_book(orders, panel_stack(set_out.ceiling.panel), faults)
+
+
+def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
+    ceiling, ends = set_out.ceiling, set_out.ends
+    clearances = headroom(ceiling.room, book.profiles)
+    refuse(list(floor_faults(clearances)))
+    divided = {name: ends[name].at_start for name in RunName}
+    found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
+    panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    layout = Layout(
+        ceiling=ceiling,
+        outline=_outline(ends),
+        length=run_layout(ends[RunName.LENGTH]),
+        width=run_layout(ends[RunName.WIDTH]),
+        beams=tuple(_beams(set_out, book)),
+        wall_beams=_wall_beams(ends, book),
+        coffers=found,
+        profiles=book.profiles,
+        panels=panels(ceiling.panel, panel_runs, found),
+        marks=tuple(
+            marks
+            for name in RunName
+            for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
+        ),
+        headroom=clearances,
+        casing_choices=tuple(
+            choice
+            for name in RunName
+            for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
+        ),
+        cautions=(),
+    )
+    return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
+    length = ends[RunName.LENGTH].frame.span.value
+    width = ends[RunName.WIDTH].frame.span.value
+    return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)
+
+
+def _wall_beams(ends: Mapping[RunName, DividedEnds], book: ProfileBook) -> tuple[WallBeam, ...]:
+    found = [beam for name in RunName for beam in wall_beams(ends[name], book.of)]
+    ids = list(book.of)
+    return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))
+
+
+def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
+    """Every beam with its pieces, which beams of a family that are stopped alike share."""
+    ends = set_out.ends
+    runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
+    through = through_family(set_out.ceiling.beams.through, runs)
+    for name in RunName:
+        along = runs[name.other]
+        cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
+        for beam in ends[name].beams:
+            stopping = tuple(
+                index
+                for index, crossing in enumerate(along.crossed)
+                if stops(crossing, beam[1], family_runs_through=through is name.other)
+            )
+            if stopping not in cut:
+                cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
+            yield beam_record(beam, name, book.of[beam[0]], cut[stopping])

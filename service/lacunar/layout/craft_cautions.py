@@ -1,0 +1,83 @@
+"""Cautions about how the coffers will look beside each other."""
+
+from collections.abc import Iterator
+from fractions import Fraction
+
+from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
+from lacunar.model.beams import Depth
+
+# A border less than half of what is next to it reads as a mistake: the tile setter's rule for edge
+# pieces (common practice, no source).
+_SMALL_BORDER = Fraction(1, 2)
+# From where coffers of one run read as unlike, and a coffer as a slot (this project's choice).
+_UNLIKE = Fraction(3, 2)
+_LONG = Fraction(2)
+
+
+def craft_cautions(layout: Layout) -> Iterator[Caution]:
+    """Cautions of small borders, unlike or long coffers, and boards ripped to a common depth."""
+    for run in (layout.length, layout.width):
+        yield from _openings(run)
+    yield from _long_coffers(layout)
+    yield from _ripped_sides(layout)
+
+
+def _openings(run: RunLayout) -> Iterator[Caution]:
+    openings = [opening.value for zone in run.zones for opening in zone.openings]
+    borders = min(openings[0], openings[-1])
+    inner = max(openings[1:-1], default=borders)
+    largest, smallest = max(openings), min(openings)
+    if borders < inner * _SMALL_BORDER:
+        yield Caution(
+            code="small_border_coffer",
+            text=f"A coffer at a wall of the {run.name} run is less than half as large as one"
+            " beside it. One coffer fewer, or beams at the walls, may look better.",
+            figures={"border": borders, "inner": inner},
+            pointer=f"/grid/{run.name}",
+        )
+    elif largest >= smallest * _UNLIKE:
+        yield Caution(
+            code="unlike_coffers",
+            text=f"The coffers of the {run.name} run differ enough to be seen. Another split over"
+            " its zones, or shifted casings, may make them more alike.",
+            figures={"largest": largest, "smallest": smallest},
+            pointer=f"/grid/{run.name}",
+        )
+
+
+def _long_coffers(layout: Layout) -> Iterator[Caution]:
+    longest = max(layout.coffers, key=_shape)
+    if _shape(longest) > _LONG:
+        yield Caution(
+            code="long_coffers",
+            text="There are coffers more than twice as long as wide. Another count in one of the"
+            " runs brings them nearer to squares.",
+            figures={
+                "coffer": longest.id,
+                "length": longest.length.value,
+                "width": longest.width.value,
+            },
+            pointer="/grid",
+        )
+
+
+def _shape(coffer: Coffer) -> Fraction:
+    length, width = coffer.length.value, coffer.width.value
+    return max(length, width) / min(length, width)
+
+
+def _ripped_sides(layout: Layout) -> Iterator[Caution]:
+    """Families of unlike boards were brought to one depth, though none was asked for."""
+    beams = layout.ceiling.beams
+    boxes = (beams.crosswise, beams.lengthwise)
+    if beams.depth is Depth.STEPPED or any(box.drop is not None for box in boxes):
+        return
+    crosswise, lengthwise = boxes
+    if crosswise.sides.width != lengthwise.sides.width:
+        yield Caution(
+            code="sides_ripped_to_equal_depth",
+            text="The two families have sides of unlike width, and equal depth was asked for: the"
+            " wider sides are ripped. With stepped depth each family keeps its own.",
+            figures={"crosswise": crosswise.sides.width, "lengthwise": lengthwise.sides.width},
+            pointer="/beams/depth",
+        )

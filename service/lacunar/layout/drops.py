@@ -1,0 +1,143 @@
+"""How deep the beams hang below the finished ceiling."""
+
+from collections.abc import Collection, Mapping, Sequence
+from dataclasses import dataclass
+
+from lacunar.layout.families import Family
+from lacunar.layout.fixed_things import FixedThing
+from lacunar.layout.panel_stack import PanelStack
+from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.model.beams import BottomJoint, Depth
+from lacunar.model.room import Member, RunName
+
+SIDE_GIVES = Rule("drop as the side boards give", "side + panel_above_sides")
+SIDE_AND_BOTTOM_GIVE = Rule(
+    "drop as the side boards and the bottom under them give",
+    "side + bottom_thickness + panel_above_sides",
+)
+MEMBER_NEEDS_BETWEEN = Rule(
+    "drop that a member needs inside: its own, the clearance, the bottom and its reveal",
+    "member_drop + clearance + bottom_thickness + reveal",
+)
+MEMBER_NEEDS = Rule(
+    "drop that a member needs inside: its own, the clearance and the bottom",
+    "member_drop + clearance + bottom_thickness",
+)
+
+FAMILY_NAMES = {RunName.LENGTH: "crosswise", RunName.WIDTH: "lengthwise"}
+
+
+@dataclass(frozen=True, slots=True)
+class Drops:
+    """The drop of each family, and of each cased beam by the pointer of its member."""
+
+    families: Mapping[RunName, LengthFigure]
+    casings: Mapping[str, LengthFigure]
+
+
+@dataclass(frozen=True, slots=True)
+class DropTask:
+    """The families that have beams, the cased beams in each run, and the panel above."""
+
+    depth: Depth
+    families: Sequence[Family]
+    casings: Mapping[RunName, Sequence[FixedThing]]
+    stack: PanelStack
+
+
+def drops(task: DropTask) -> Drops:
+    """Turn what is asked for, what members need and what boards give into the drop of every beam.
+
+    A family's own drop is the one asked for, else what its side boards give unripped. Stepped
+    depth: each family its own; a cased beam its family's, or deeper if its member needs it. Equal
+    depth: all take the deepest drop asked for or needed by a member; if none is asked for, the
+    shallower of what the two families' boards give, so that the deeper boards are ripped to it.
+    """
+    own = {family.run: _own_drop(family, task.stack) for family in task.families}
+    needs = {
+        thing.pointer: _member_needs(family, thing.member)
+        for family in task.families
+        for thing in task.casings[family.run]
+        if thing.member is not None
+    }
+    if task.depth is Depth.STEPPED:
+        return _stepped(task, own, needs)
+    if not own:
+        return Drops({}, {})
+    equal = _of_several("max", [("beams", _asked_or_given(task, own)), *_named(needs.values())])
+    return Drops(dict.fromkeys(own, equal), dict.fromkeys(needs, equal))
+
+
+def _named(needs: Collection[LengthFigure]) -> list[tuple[str, LengthFigure]]:
+    return [(f"casing_{number}", need) for number, need in enumerate(needs, start=1)]
+
+
+def _own_drop(family: Family, stack: PanelStack) -> LengthFigure:
+    box, above = family.box, stack.above_sides
+    if box.drop is not None:
+        return given(box.drop)
+    side = box.sides.width
+    if box.bottom_joint is BottomJoint.UNDER:
+        thickness = box.bottom.thickness
+        return SIDE_AND_BOTTOM_GIVE.gives(
+            side + thickness + above,
+            side=side,
+            bottom_thickness=thickness,
+            panel_above_sides=above,
+        )
+    return SIDE_GIVES.gives(side + above, side=side, panel_above_sides=above)
+
+
+def _member_needs(family: Family, member: Member) -> LengthFigure:
+    box = family.box
+    below = member.drop + member.clearance + box.bottom.thickness
+    operands = {
+        "member_drop": member.drop,
+        "clearance": member.clearance,
+        "bottom_thickness": box.bottom.thickness,
+    }
+    if box.bottom_joint is BottomJoint.BETWEEN:
+        return MEMBER_NEEDS_BETWEEN.gives(below + box.reveal, **operands, reveal=box.reveal)
+    return MEMBER_NEEDS.gives(below, **operands)
+
+
+def _stepped(
+    task: DropTask, own: Mapping[RunName, LengthFigure], needs: Mapping[str, LengthFigure]
+) -> Drops:
+    casings = {
+        thing.pointer: _of_several(
+            "max", [("beams", own[family.run]), ("casing", needs[thing.pointer])]
+        )
+        for family in task.families
+        for thing in task.casings[family.run]
+        if thing.pointer in needs
+    }
+    return Drops(own, casings)
+
+
+def _asked_or_given(task: DropTask, own: Mapping[RunName, LengthFigure]) -> LengthFigure:
+    asked = [
+        (FAMILY_NAMES[family.run], own[family.run])
+        for family in task.families
+        if family.box.drop is not None
+    ]
+    if asked:
+        return _of_several("max", asked)
+    return _of_several("min", [(FAMILY_NAMES[run], drop) for run, drop in own.items()])
+
+
+def _of_several(choice: str, candidates: Sequence[tuple[str, LengthFigure]]) -> LengthFigure:
+    """The largest (`max`) or smallest (`min`) of some figures; one alone stays as it is.
+
+    Equal figures that came about in the same way count as one.
+    """
+    figures = [figure for _, figure in candidates]
+    if all(figure == figures[0] for figure in figures):
+        return figures[0]
+    values = {name: figure.value for name, figure in candidates}
+    rule = Rule(
+        "the deepest drop needed" if choice == "max" else "the shallower of what the boards give",
+        f"{choice}({', '.join(values)})",
+    )
+    value = max(values.values()) if choice == "max" else min(values.values())
+    return rule.gives(value, **values)

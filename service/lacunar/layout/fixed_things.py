@@ -1,0 +1,144 @@
+"""Beams whose place is given: those that case a structural member, and those that line up."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from lacunar.layout.families import Family
+from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.frame import RunFrame
+from lacunar.layout.records import ElementKind
+from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.ceiling import Ceiling
+from lacunar.model.faults import Fault
+from lacunar.model.grid import FixedBeam
+from lacunar.model.room import Casing, Member
+
+CASED_WIDTH = Rule(
+    "width of a cased beam: as its family, or as the member, its clearances and both sides need",
+    "max(beam_width, member + 2 * clearance + 2 * side)",
+)
+SHIFT_LIMIT = Rule(
+    "how far a casing may stand off its member: half the room inside it, less the clearance",
+    "(width - 2 * side - member) / 2 - clearance",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class FixedThing:
+    """A beam with a given place: its center or its member's, its finished width, and its play.
+
+    `shift_limit` is how far the beam may stand to either side of `center`; nothing for a beam that
+    lines up with something. `shifts` says whether it was asked to.
+    """
+
+    kind: ElementKind
+    name: str
+    pointer: str
+    center: LengthFigure
+    width: LengthFigure
+    shift_limit: LengthFigure
+    shifts: bool
+    member: Member | None
+
+
+def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[FixedThing, ...]:
+    """Turn a run's members and fixed beams into beams with a place, in order from the datum.
+
+    Raises SpecRefused where a width that was asked for is less than is needed.
+    """
+    faults: list[Fault] = []
+    things: list[FixedThing] = []
+    for position, member in enumerate(ceiling.room.members):
+        if member.on is frame.name:
+            pointer = f"/room/members/{position}"
+            things.append(_cased(member, pointer, frame, family))
+            faults.extend(_casing_too_narrow(member, pointer, family))
+    for position, beam in enumerate(ceiling.grid.run(frame.name).fixed_beams):
+        pointer = f"/grid/{frame.name}/fixed_beams/{position}"
+        things.append(_lined_up(beam, pointer, frame, family))
+        faults.extend(_fixed_too_narrow(beam, pointer, family))
+    refuse(faults)
+    return tuple(sorted(things, key=lambda thing: thing.center.value))
+
+
+def _cased(member: Member, pointer: str, frame: RunFrame, family: Family) -> FixedThing:
+    side, clearance = family.box.sides.thickness, member.clearance
+    width = _cased_width(member, family)
+    limit = SHIFT_LIMIT.gives(
+        (width.value - side * 2 - member.width) / 2 - clearance,
+        width=width.value,
+        side=side,
+        member=member.width,
+        clearance=clearance,
+    )
+    return FixedThing(
+        kind=ElementKind.CASED_BEAM,
+        name=member.name,
+        pointer=pointer,
+        center=frame.place(member.center),
+        width=width,
+        shift_limit=limit,
+        shifts=member.casing is Casing.SHIFT_TO_EQUAL,
+        member=member,
+    )
+
+
+def _needed(member: Member, family: Family) -> Length:
+    return member.width + member.clearance * 2 + family.box.sides.thickness * 2
+
+
+def _cased_width(member: Member, family: Family) -> LengthFigure:
+    if member.cased_width is not None:
+        return given(member.cased_width)
+    return CASED_WIDTH.gives(
+        max(family.width.value, _needed(member, family)),
+        beam_width=family.width.value,
+        member=member.width,
+        clearance=member.clearance,
+        side=family.box.sides.thickness,
+    )
+
+
+def _casing_too_narrow(member: Member, pointer: str, family: Family) -> Iterator[Fault]:
+    needed = _needed(member, family)
+    if member.cased_width is not None and member.cased_width < needed:
+        yield Fault(
+            code="casing_too_narrow",
+            pointer=f"{pointer}/cased_width",
+            message="The casing does not go round the member with its clearance and both sides.",
+            remedy="Leave cased_width out to have the casing as wide as it must be, or give at"
+            " least the width needed.",
+            figures={
+                "cased_width": member.cased_width,
+                "needed": needed,
+                "member": member.width,
+                "clearance": member.clearance,
+                "side": family.box.sides.thickness,
+            },
+        )
+
+
+def _lined_up(beam: FixedBeam, pointer: str, frame: RunFrame, family: Family) -> FixedThing:
+    return FixedThing(
+        kind=ElementKind.FIXED_BEAM,
+        name=beam.name,
+        pointer=pointer,
+        center=frame.place(beam.center),
+        width=family.width if beam.width is None else given(beam.width),
+        shift_limit=given(ZERO),
+        shifts=False,
+        member=None,
+    )
+
+
+def _fixed_too_narrow(beam: FixedBeam, pointer: str, family: Family) -> Iterator[Fault]:
+    sides = family.box.sides.thickness * 2
+    if beam.width is not None and beam.width <= sides:
+        yield Fault(
+            code="beam_too_narrow",
+            pointer=f"{pointer}/width",
+            message="The beam is no wider than its two sides together: it has no inside.",
+            remedy="Make the beam wider, or leave its width out to have it as its family.",
+            figures={"beam_width": beam.width, "more_than": sides},
+        )

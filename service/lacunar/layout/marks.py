@@ -1,0 +1,143 @@
+"""Running marks: every place to be put on a pole, floor or ceiling, rounded once from the datum."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Literal
+
+from lacunar.layout.frame import RunFrame, datum
+from lacunar.layout.records import ElementKind, Mark, MarkKind, RunMarks
+from lacunar.layout.run_division import BeamStretch, DividedRun, WallStretch
+from lacunar.layout.run_records import DividedEnds, member_faces
+from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.rounding import Step, round_to
+from lacunar.model.beams import Box
+from lacunar.model.room import END_WALL, START_WALL
+
+FROM_FRAMING = Rule(
+    "place from the framing: from the datum, plus the start wall's finish",
+    "from_datum + start_finish",
+)
+BACKING_NEAR = Rule(
+    "near edge of the backing: inside the side and half the play", "near + side + allowance / 2"
+)
+BACKING_FAR = Rule(
+    "far edge of the backing: inside the side and half the play", "far - side - allowance / 2"
+)
+WALL_BACKING_NEAR = Rule(
+    "edge of the backing of a wall beam: inside its side and the play", "near + side + allowance"
+)
+WALL_BACKING_FAR = Rule(
+    "edge of the backing of a wall beam: inside its side and the play", "far - side - allowance"
+)
+
+Side = Literal["near", "far", "at"]
+
+
+@dataclass(frozen=True, slots=True)
+class _Place:
+    """A place to be marked."""
+
+    kind: MarkKind
+    of: str
+    side: Side
+    exact: LengthFigure
+
+
+def run_marks(ends: DividedEnds, box: Box, step: Step) -> tuple[RunMarks, RunMarks]:
+    """Turn a divided run into its marks at both ends, in order from the datum.
+
+    Parameters: `ends`; `box` of the family that divides the run; `step` marks are rounded to. Each
+    mark is the exact place rounded once, a tie away from the datum; from framing, the exact place
+    from there rounded once. A cased beam's member is marked in place of backing.
+    """
+    ids = [beam_id for beam_id, _, _ in ends.beams]
+    start = _marks(ends.frame, _places(ends.frame, ends.at_start, (box, ids)), step)
+    end = start
+    if ends.at_end is not ends.at_start:
+        end = _marks(ends.frame, _places(ends.frame, ends.at_end, (box, ids)), step)
+    name = ends.frame.name
+    return RunMarks(name, "start", start), RunMarks(name, "end", end)
+
+
+def _marks(frame: RunFrame, places: Iterator[_Place], step: Step) -> tuple[Mark, ...]:
+    ordered = sorted(places, key=lambda place: place.exact.value)
+    return tuple(_mark(frame, place, step) for place in ordered)
+
+
+def _mark(frame: RunFrame, place: _Place, step: Step) -> Mark:
+    exact, finish = place.exact.value, frame.start_finish
+    framing = None
+    if finish is not None:
+        framing = FROM_FRAMING.gives(exact + finish, from_datum=exact, start_finish=finish)
+    return Mark(
+        kind=place.kind,
+        of=place.of,
+        side=place.side,
+        exact=place.exact,
+        mark=round_to(exact, step),
+        from_framing=framing,
+        mark_from_framing=None if framing is None else round_to(framing.value, step),
+    )
+
+
+def _places(
+    frame: RunFrame, divided: DividedRun, beams: tuple[Box, list[str]]
+) -> Iterator[_Place]:
+    box, ids = beams
+    middle = divided.zones[0].start.value
+    yield _Place(MarkKind.WALL, START_WALL[frame.name], "at", datum())
+    beam_ids = iter(ids)
+    for stretch in divided.stretches:
+        if isinstance(stretch, WallStretch):
+            yield from _at_wall(stretch, box, at_start=stretch.far.value <= middle)
+        elif isinstance(stretch, BeamStretch):
+            yield from _of_beam(next(beam_ids), stretch, box)
+    yield _Place(MarkKind.WALL, END_WALL[frame.name], "at", frame.span)
+
+
+def _at_wall(stretch: WallStretch, box: Box, *, at_start: bool) -> Iterator[_Place]:
+    """The face into the room of what stands at a wall, and the edge of its backing behind it."""
+    of, side, allowance = stretch.strip.id, box.sides.thickness, box.allowance
+    near, far = stretch.near.value, stretch.far.value
+    if at_start:
+        yield _Place(MarkKind.FACE, of, "far", stretch.far)
+        edge = WALL_BACKING_FAR.gives(
+            far - side - allowance, far=far, side=side, allowance=allowance
+        )
+    else:
+        yield _Place(MarkKind.FACE, of, "near", stretch.near)
+        edge = WALL_BACKING_NEAR.gives(
+            near + side + allowance, near=near, side=side, allowance=allowance
+        )
+    if stretch.kind is not ElementKind.SOFFIT:
+        yield _Place(MarkKind.BACKING, of, "far" if at_start else "near", edge)
+
+
+def _of_beam(of: str, beam: BeamStretch, box: Box) -> Iterator[_Place]:
+    yield _Place(MarkKind.FACE, of, "near", beam.near)
+    yield _Place(MarkKind.CENTER, of, "at", beam.center)
+    yield _Place(MarkKind.FACE, of, "far", beam.far)
+    if beam.kind is ElementKind.CASED_BEAM:
+        near, far = member_faces(beam)
+        yield _Place(MarkKind.MEMBER, of, "near", near)
+        yield _Place(MarkKind.MEMBER, of, "far", far)
+    else:
+        yield from _backing(of, beam, box)
+
+
+def _backing(of: str, beam: BeamStretch, box: Box) -> Iterator[_Place]:
+    side, allowance = box.sides.thickness, box.allowance
+    near, far = beam.near.value, beam.far.value
+    inside = side + allowance / 2
+    yield _Place(
+        MarkKind.BACKING,
+        of,
+        "near",
+        BACKING_NEAR.gives(near + inside, near=near, side=side, allowance=allowance),
+    )
+    yield _Place(
+        MarkKind.BACKING,
+        of,
+        "far",
+        BACKING_FAR.gives(far - inside, far=far, side=side, allowance=allowance),
+    )

@@ -1,0 +1,152 @@
+"""Sheet panels: how large they are by where they sit, and the seams they need."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from itertools import chain
+from math import ceil
+
+from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.records import Coffer, ElementKind, PanelFit
+from lacunar.layout.run_division import BeamStretch, DividedRun, Stretch
+from lacunar.layout.run_records import member_faces
+from lacunar.measure.figure import CountFigure, LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.beams import Box
+from lacunar.model.faults import Fault
+from lacunar.model.panel import Panel, PanelKind, Seat, SheetSize
+from lacunar.model.room import RunName
+
+PANEL_BETWEEN_SIDES = Rule(
+    "panel between the sides: the opening less a gap at each edge", "opening - 2 * gap"
+)
+PANEL_PAST_SIDES = Rule(
+    "panel past the beam faces: the opening and what it reaches past each, less a gap at each edge",
+    "opening + past_near + past_far - 2 * gap",
+)
+SEAMS = Rule(
+    "seams with the sheet turned the better way: sheets along and across, less one each",
+    "min(ceil(length / sheet_length) + ceil(width / sheet_width),"
+    " ceil(length / sheet_width) + ceil(width / sheet_length)) - 2",
+)
+
+
+@dataclass(frozen=True, slots=True)
+class PanelRun:
+    """A run divided, and the box of the family that divides it."""
+
+    divided: DividedRun
+    box: Box
+
+
+def panels(
+    panel: Panel, runs: Mapping[RunName, PanelRun], coffers: Sequence[Coffer]
+) -> tuple[PanelFit, ...]:
+    """Turn coffers into sheet panels, those of one size together, in the order of their coffers.
+
+    The seat decides how far a panel reaches. `between_sides`: opening - 2 gap. `between_backing`:
+    past each face by the side and the play beside it, up to the backing. `above_backing`: past each
+    face to the middle of the beam, where it meets the next panel; up to the wall behind a wall
+    beam; up to the member in a cased beam. At a bare wall or soffit it ends there.
+
+    Raises SpecRefused where gaps leave no panel.
+    """
+    if panel.kind is PanelKind.EXISTING:
+        return ()
+    lengths = _sizes(panel, runs[RunName.LENGTH])
+    widths = _sizes(panel, runs[RunName.WIDTH])
+    refuse(_gap_faults(panel, [*lengths, *widths]))
+    groups: dict[tuple[Length, Length], list[Coffer]] = {}
+    for coffer in coffers:
+        size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
+        groups.setdefault(size, []).append(coffer)
+    return tuple(
+        PanelFit(
+            coffers=tuple(coffer.id for coffer in group),
+            length=lengths[group[0].column - 1],
+            width=widths[group[0].row - 1],
+            seams=seams(size, panel.sheet),
+        )
+        for size, group in groups.items()
+    )
+
+
+def seams(size: tuple[Length, Length], sheet: SheetSize) -> CountFigure:
+    """Turn a panel's two sizes [length] into the fewest seams from sheets of one size.
+
+    >>> inch = Length.of_inches
+    >>> seams((inch(48), inch(60)), SheetSize(inch(48), inch(96))).value
+    0
+    >>> seams((inch(49), inch(60)), SheetSize(inch(48), inch(96))).value
+    1
+    """
+    length, width = size
+    along = ceil(length / sheet.length) + ceil(width / sheet.width)
+    across = ceil(length / sheet.width) + ceil(width / sheet.length)
+    return SEAMS.gives(
+        min(along, across) - 2,
+        length=length,
+        width=width,
+        sheet_length=sheet.length,
+        sheet_width=sheet.width,
+    )
+
+
+def _gap_faults(panel: Panel, sizes: Sequence[LengthFigure]) -> list[Fault]:
+    smallest = min(size.value for size in sizes)
+    if smallest > ZERO:
+        return []
+    return [
+        Fault(
+            code="gap_too_large",
+            pointer="/panel/gap",
+            message="The gaps at the edges of a panel leave nothing of it in the smallest coffer.",
+            remedy="Give a smaller gap.",
+            figures={"gap": panel.gap, "smallest_panel": smallest},
+        )
+    ]
+
+
+def _sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
+    """The panel's size along a run, in each of its coffers in order."""
+    openings = chain.from_iterable(zone.openings for zone in run.divided.zones)
+    return [
+        _size(panel, opening.value, past)
+        for opening, past in zip(openings, _pasts(panel.seat, run), strict=True)
+    ]
+
+
+def _size(panel: Panel, opening: Length, past: tuple[Length, Length]) -> LengthFigure:
+    gap = panel.gap
+    if panel.seat is Seat.BETWEEN_SIDES:
+        return PANEL_BETWEEN_SIDES.gives(opening - gap * 2, opening=opening, gap=gap)
+    near, far = past
+    return PANEL_PAST_SIDES.gives(
+        opening + near + far - gap * 2, opening=opening, past_near=near, past_far=far, gap=gap
+    )
+
+
+def _pasts(seat: Seat, run: PanelRun) -> Iterator[tuple[Length, Length]]:
+    """How far panels reach past the faces on either side of each coffer."""
+    stretches = (None, *run.divided.stretches, None)
+    for before, stretch, after in zip(stretches, stretches[1:], stretches[2:], strict=False):
+        if stretch is not None and stretch.kind is ElementKind.COFFER:
+            yield (
+                _past(seat, before, run.box, near_side=False),
+                _past(seat, after, run.box, near_side=True),
+            )
+
+
+def _past(seat: Seat, beside: Stretch | None, box: Box, *, near_side: bool) -> Length:
+    """How far a panel reaches past a face; `near_side` if that is the beam's side to the datum."""
+    if beside is None or beside.kind is ElementKind.SOFFIT or seat is Seat.BETWEEN_SIDES:
+        return ZERO
+    at_wall = beside.kind is ElementKind.WALL_BEAM
+    if seat is Seat.BETWEEN_BACKING:
+        return box.sides.thickness + (box.allowance if at_wall else box.allowance / 2)
+    whole = beside.far.value - beside.near.value
+    if at_wall:
+        return whole
+    if isinstance(beside, BeamStretch) and beside.kind is ElementKind.CASED_BEAM:
+        near, far = member_faces(beside)
+        return near.value - beside.near.value if near_side else beside.far.value - far.value
+    return whole / 2

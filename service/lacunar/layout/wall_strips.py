@@ -1,0 +1,64 @@
+"""What stands at the walls: strips of the run that no coffer can have."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from lacunar.layout.families import Family
+from lacunar.layout.records import ElementKind
+from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.model.grid import Grid, WallCondition, WallKind
+from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
+
+HALF_BEAM = Rule("half a beam at a wall", "beam_width / 2")
+
+
+@dataclass(frozen=True, slots=True)
+class WallStrip:
+    """A soffit or wall beam, with its width into the room and its id."""
+
+    kind: ElementKind
+    wall_kind: WallKind
+    wall: str
+    id: str
+    width: LengthFigure
+
+
+def wall_strips(
+    grid: Grid, families: Mapping[RunName, Family]
+) -> Mapping[str, tuple[WallStrip, ...]]:
+    """Turn the wall conditions of both runs into strips, by wall, from the wall into the room.
+
+    A half beam is half as wide as the beams of the family that divides the run. `WB-` ids count
+    round the room from W1, on a soffit's wall first the soffit, then the beam on its face.
+    """
+    numbered: dict[str, tuple[WallStrip, ...]] = {}
+    number = 0
+    for wall in WALLS:
+        name = run_of_wall(wall)
+        run, family = grid.run(name), families[name]
+        condition = run.start if wall == START_WALL[name] else run.end
+        strips = []
+        for kind, width in _kinds(condition, family):
+            number += 1
+            element = ElementKind.SOFFIT if kind is WallKind.SOFFIT else ElementKind.WALL_BEAM
+            strips.append(WallStrip(element, kind, wall, f"WB-{number}", width))
+        numbered[wall] = tuple(strips)
+    return numbered
+
+
+def run_of_wall(wall: str) -> RunName:
+    """The run that starts or ends at a wall."""
+    return next(name for name in RunName if wall in (START_WALL[name], END_WALL[name]))
+
+
+def _kinds(condition: WallCondition, family: Family) -> Iterator[tuple[WallKind, LengthFigure]]:
+    kind = condition.kind
+    if kind is WallKind.SOFFIT:
+        if condition.soffit_width is not None:
+            yield WallKind.SOFFIT, given(condition.soffit_width)
+        kind = condition.then
+    if kind is WallKind.HALF:
+        width = family.width.value
+        yield kind, HALF_BEAM.gives(width / 2, beam_width=width)
+    elif kind is WallKind.FULL:
+        yield kind, family.width
