@@ -86,6 +86,7 @@ def test_metric_lengths_and_units_beside_each_other(text: str, millimeters: str)
         ("12\u2019 0 3/16\u201d", "2307/16"),  # quotation marks
         ("12\u2018 0 3/16\u201c", "2307/16"),
         ("3\u2032 4\u2032\u2032", "40"),  # two primes for a double one
+        ("3\u2019 4\u2019\u2019", "40"),
         ("48 1\u204416", "769/16"),  # fraction slash
         ("48 1\u221516", "769/16"),  # division slash
         ("48\u00a01/16", "769/16"),  # no-break space
@@ -158,6 +159,8 @@ def test_a_fraction_character_is_what_unicode_says(character: str):
         ("48 8/8", 3, "not less than one"),
         ("485/16", 0, "not less than one"),
         ('15/8"', 0, "not less than one"),
+        ("1\u20092205/16", 2, "not less than one"),  # not 1220 and 5/16
+        ("1\u20092205", 2, "second number"),
         ("5 1/2 mm", 2, "not written with fractions"),
         ("1/2 cm", 0, "not written with fractions"),
         ("1/2 m", 0, "not written with fractions"),
