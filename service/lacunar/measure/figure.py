@@ -65,4 +65,3 @@ def given(value: Value) -> Figure[Value]:
 
 LengthFigure = Figure[Length]
 CountFigure = Figure[int]
-RatioFigure = Figure[Fraction]
