@@ -132,14 +132,13 @@ class _Draw:
         bottom = self._pick("1x4", "1x5", "1x6", "1x6", "1x8")
         if self._member_runs:
             bottom = self._pick("1x8", "1x10")
-        joint = self._pick("between", "between", "under", "mitred")
         sides = self._sides or self._pick("1x4", "1x6", "1x6", "1x8", "5/4x6")
-        box: Spec = {
-            "profile": "box",
-            "sides": self._stock(sides),
-            "bottom": self._stock(bottom),
-            "bottom_joint": joint,
-        }
+        box: Spec = {"profile": "box", "sides": self._stock(sides), "bottom": self._stock(bottom)}
+        joints = ["between", "between", "under"]
+        # Boards that are mitred together are of one thickness.
+        if (box["sides"], box["bottom"]) == (sides, bottom) and sides.startswith("1x"):
+            joints.append("mitred")
+        joint = box["bottom_joint"] = self._pick(*joints)
         if joint != "mitred" and self._chance(0.3):
             box["reveal"] = self._length(self._sixteenths(0.125, 0.25))
         elif joint == "under" and self._chance(0.4):
@@ -208,7 +207,7 @@ class _Draw:
         return panel
 
     def _drawing(self) -> Spec:
-        """Paper that grows with the room, often a size larger than needed, now and then too small."""
+        """Paper that grows with the room, often larger than needed, now and then too small."""
         papers = METRIC_PAPERS if self._metric else INCH_PAPERS
         feet = max(self._spans["length"], self._spans["width"] * 4 / 3) / 12
         limits = (14, 26, 40) if self._metric else (12, 20, 26, 32, 42)

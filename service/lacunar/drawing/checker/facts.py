@@ -6,6 +6,7 @@ Only the JSON is read, as any other program would get it: its `exact` figures, n
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 MILLIMETERS = {"in": Fraction("25.4"), "mm": Fraction(1)}
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
@@ -27,14 +28,15 @@ class Line:
 class BeamFacts:
     """A beam, a wall beam (`wall` is its wall) or a member: two faces along the run `on`.
 
-    `pieces` are where a beam starts and ends along the other run; empty where nothing is said.
+    `center` is the middle between them; `pieces` are where a beam starts and ends along the other
+    run, empty where nothing is said.
     """
 
     id: str
     on: str
     near: Line
     far: Line
-    center: Line | None = None
+    center: Line
     wall: str = ""
     pieces: tuple[tuple[Fraction, Fraction], ...] = ()
 
@@ -72,6 +74,7 @@ class LayoutFacts:
     marks: Mapping[str, tuple[MarkFacts, ...]]
 
 
+@lru_cache(maxsize=4096)
 def exact_millimeters(text: str) -> Fraction:
     """An exact value such as `769/16 in` in millimeters; `ValueError` for anything else."""
     number, _, unit = text.partition(" ")
@@ -158,16 +161,20 @@ def _beam(node: _Node) -> BeamFacts:
 
 
 def _wall_beam(node: _Node) -> BeamFacts:
-    wall = node["wall"].text
+    near, far = _line(node["near"]), _line(node["far"])
     return BeamFacts(
-        node["id"].text, node["on"].text, _line(node["near"]), _line(node["far"]), wall=wall
+        node["id"].text, node["on"].text, near, far, _middle(near, far), node["wall"].text
     )
+
+
+def _middle(near: Line, far: Line) -> Line:
+    return Line((near.at_start + far.at_start) / 2, (near.at_end + far.at_end) / 2)
 
 
 def _member(beam: _Node) -> BeamFacts:
     node = beam["member"]
     near, far = _line(node["near"]), _line(node["far"])
-    return BeamFacts(node["name"].text, beam["on"].text, near, far)
+    return BeamFacts(node["name"].text, beam["on"].text, near, far, _middle(near, far))
 
 
 def _coffer(node: _Node) -> CofferFacts:

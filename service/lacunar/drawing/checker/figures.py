@@ -126,17 +126,20 @@ def _mark_faults(subject: Subject, mark: MarkRead) -> Iterator[Finding]:
 
 
 def _places(subject: Subject, run: str) -> dict[str, Fraction]:
-    """Every place a string of the run can stop at: from the sheet's table, else from the layout."""
-    places: dict[str, Fraction] = {}
+    """Every place a string of the run can stop at: from the sheet's table, else from the layout.
+
+    Where the face of one thing is the face of the next, only one of the two may be marked.
+    """
+    step = subject.facts.step
+    stops = stop_places(subject.facts, run)
+    places = {name: rounded(place, step) for name, place in stops.items()}
     for fact in subject.facts.marks.get(run, ()):
-        places.setdefault(_stop_name(fact.kind, fact.of, fact.side), fact.mark)
+        places[_stop_name(fact.kind, fact.of, fact.side)] = fact.mark
     for mark in marks_read(subject.sheet):
         figure = printed(mark.text, subject.sheet)
         if mark.run == run and figure is not None:
             places[_stop_name(mark.kind, mark.of, mark.side)] = figure
-    start, end = WALLS_OF_RUN[run]
-    span = subject.facts.spans[run].at_start
-    return {start: Fraction(0), end: rounded(span, subject.facts.step)} | places
+    return places
 
 
 def _stop_name(kind: str, of: str, side: str) -> str:
@@ -182,8 +185,7 @@ def stop_places(facts: LayoutFacts, run: str) -> dict[str, Fraction]:
         if beam.on == run:
             places[f"{beam.id}:near"] = beam.near.at_start
             places[f"{beam.id}:far"] = beam.far.at_start
-            if beam.center:
-                places[f"{beam.id}:center"] = beam.center.at_start
+            places[f"{beam.id}:center"] = beam.center.at_start
     return places
 
 

@@ -114,6 +114,22 @@ def _beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             for side in ("near", "far")
         ]
         yield from _compared(subject, group, lines, expected)
+        yield from _center_line(subject, frame, group, record)
+
+
+def _center_line(
+    subject: Subject, frame: PlanFrame, group: GroupRead, record: BeamFacts
+) -> Iterator[Finding]:
+    """A beam's center line, where it is drawn, lies on its center."""
+    across = _across(subject, record)
+    center = (
+        frame.on(record.on, record.center.at_start, Fraction(0)),
+        frame.on(record.on, record.center.at_end, across),
+    )
+    for path in subject.sheet.own_paths(group):
+        on_center = all(_within(spot, center) for spot in path.spots)
+        if path.pen and path.pen.name == "center" and not on_center:
+            yield subject.sheet.finding(16, group.id, "the center line is not on the center")
 
 
 def _members(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:

@@ -19,7 +19,7 @@ from lacunar.drawing.checker.records import (
     SheetRead,
     Stretch,
 )
-from lacunar.drawing.checker.shapes import Box, Spot
+from lacunar.drawing.checker.shapes import Box, Spot, extent
 from lacunar.drawing.elements import Face
 from lacunar.drawing.typeface import Typeface
 
@@ -189,7 +189,8 @@ class _Reader:
             numbers = iter(_numbers(open_piece.replace("L", " ")))
             spots = tuple(Spot(x, y) for x, y in zip(numbers, numbers, strict=True))
             closed = "Z" in piece
-            self.sheet.paths.append(Path(spots, closed, pen, fill, group, self._order))
+            path = Path(spots, extent(spots), closed, pen, fill, group, self._order)
+            self.sheet.paths.append(path)
 
     def _circle(self, element: ElementTree.Element, given: Attributes, group: int) -> None:
         own = element.attrib

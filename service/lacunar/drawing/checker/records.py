@@ -8,7 +8,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
-from lacunar.drawing.checker.shapes import Box, Spot, Stroke, extent, farthest, nearest, passes
+from lacunar.drawing.checker.shapes import Box, Spot, Stroke, farthest, nearest, passes
 
 
 @dataclass(frozen=True, slots=True)
@@ -30,22 +30,19 @@ class PenSeen(NamedTuple):
 
 
 class Path(NamedTuple):
-    """Straight lines from spot to spot. `pen` is None for an area without outline.
+    """Straight lines from spot to spot, and the upright box around their middle.
 
-    `fill` is the color as written, "none" where nothing is filled; `order` is that of painting.
+    `pen` is None for an area without outline; `fill` is the color as written, "none" where nothing
+    is filled; `order` is that of painting.
     """
 
     spots: tuple[Spot, ...]
+    around: Box
     closed: bool
     pen: PenSeen | None
     fill: str
     group: int
     order: int
-
-    @property
-    def around(self) -> Box:
-        """The upright box around the path's middle line."""
-        return extent(self.spots)
 
     def touches(self, box: Box) -> bool:
         """Whether the path's middle line comes into a box."""

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from lacunar.drawing.checker.dimension_lines import DimensionLine, dimension_lines
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, exact_millimeters
@@ -70,10 +71,15 @@ def marks_read(sheet: SheetRead) -> Iterator[MarkRead]:
 def printed(text: str, sheet: SheetRead) -> Fraction | None:
     """A printed figure read as a person would, in millimeters; None for what is no length."""
     try:
-        units = Units(sheet.data.get("units", ""))
-        return read_length(text.replace(THIN_SPACE, ""), units).millimeters
+        return _read(text.replace(THIN_SPACE, ""), Units(sheet.data.get("units", "")))
     except (LengthTextError, ValueError):
         return None
+
+
+@lru_cache(maxsize=4096)
+def _read(text: str, units: Units) -> Fraction:
+    # The same few figures stand in strings and tables, and are asked for by several points.
+    return read_length(text, units).millimeters
 
 
 def stated(group: GroupRead) -> Fraction | None:
