@@ -85,8 +85,12 @@ class TagsDoNotFit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Tag:
-    """A label in an outline: a circle (`round`) for walls and views, else a rectangle."""
+    """A label in an outline: a circle (`round`) for walls and views, else a rectangle.
 
+    `of` is the id of what is labelled, `kind` what that is: a member and a coffer may both be G1.
+    """
+
+    kind: str
     of: str
     text: str
     round: bool = False
@@ -122,7 +126,7 @@ class Tag:
         return Group(
             "tag",
             (*extra, outline, text),
-            id=f"tag-{self.of}",
+            id=f"tag-{self.kind}-{self.of}",
             data={"of": self.of},
             title=self.text,
         )

@@ -46,11 +46,15 @@ class Segment:
 
 @dataclass(frozen=True, slots=True)
 class String:
-    """One chain of dimensions of a run: `name` is openings, centers or overall."""
+    """One chain of dimensions of a run: `name` is openings, centers or overall.
+
+    A string with a `closed_end` has other strings beyond its end: no figure may stand there.
+    """
 
     run: str
     name: str
     segments: tuple[Segment, ...]
+    closed_end: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +90,18 @@ class PlacedString:
         top = style.TEXT_ABOVE_LINE + style.TEXT + lifted
         return self.offset + max(top, style.EXTENSION_OVERRUN)
 
+    @property
+    def overrun_before(self) -> float:
+        """How far a figure stands out beyond the string's start [mm], 0 where none does."""
+        start, place = self.string.segments[0].start.at, self.places[0]
+        return 2 * (start - place.middle) if place.outside and place.middle < start else 0.0
+
+    @property
+    def overrun_after(self) -> float:
+        """How far a figure stands out beyond the string's end [mm], 0 where none does."""
+        end, place = self.string.segments[-1].end.at, self.places[-1]
+        return 2 * (place.middle - end) if place.outside and place.middle > end else 0.0
+
 
 class StringsDoNotFit(Exception):
     """At this scale the figures of a string cannot be kept apart."""
@@ -113,7 +129,7 @@ def figure_places(string: String, typeface: Typeface) -> tuple[FigurePlace, ...]
             places.append(FigurePlace(middle))
         elif index == 0:
             places.append(FigurePlace(segment.start.at - style.TICK_REACH - half, outside=True))
-        elif index == len(segments) - 1:
+        elif index == len(segments) - 1 and not string.closed_end:
             places.append(FigurePlace(limit + style.TICK_REACH + half, outside=True))
         else:
             places.append(_lifted(segment, half, reached, limit))
@@ -136,10 +152,15 @@ def _lifted(segment: Segment, half: float, reached: list[float], limit: float) -
     raise StringsDoNotFit(segment.text)
 
 
-def place_strings(strings: Sequence[String], typeface: Typeface) -> tuple[PlacedString, ...]:
-    """The strings one outside the other, each far enough out for the figures within it."""
+def place_strings(
+    strings: Sequence[String], typeface: Typeface, reach: float = 0.0
+) -> tuple[PlacedString, ...]:
+    """The strings one outside the other, each far enough out for the figures within it.
+
+    `reach` [mm] is how far the object is drawn beyond the edge that strings are offset from.
+    """
     placed: list[PlacedString] = []
-    offset = style.FIRST_STRING
+    offset = reach + style.FIRST_STRING
     for string in strings:
         one = PlacedString(string, offset, figure_places(string, typeface))
         placed.append(one)
@@ -228,7 +249,7 @@ def _drawn_dimension(placed: PlacedString, index: int, axis: Axis) -> Group:
         children.append(Polyline((axis.point(near, out), axis.point(far, out)), style.LEADER))
     elif place.level:
         middle = (start + end) / 2
-        leader = (axis.point(middle, out), axis.point(middle, baseline - 0.5))
+        leader = (axis.point(middle, out), axis.point(middle, baseline - style.TEXT_ABOVE_LINE))
         children.append(Polyline(leader, style.LEADER))
     return Group(
         "dimension",

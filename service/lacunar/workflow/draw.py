@@ -4,7 +4,6 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from enum import StrEnum
 
-from lacunar import __version__
 from lacunar.drawing.elements import Sheet
 from lacunar.drawing.painters.fonts import load_font_styles, load_typeface
 from lacunar.drawing.painters.pdf import PdfRecord, paint_pdf
@@ -68,6 +67,5 @@ def _record(prepared: Prepared) -> PdfRecord:
         title=f"{ceiling.name}: reflected ceiling plan",
         author=ceiling.drawing.owner,
         subject=f"Shop drawing, input digest {prepared.digest}",
-        creator=f"Lacunar {__version__}",
         date=ceiling.drawing.date,
     )

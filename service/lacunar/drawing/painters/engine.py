@@ -2,8 +2,9 @@
 
 import os
 from collections.abc import Mapping
-from importlib.metadata import PackageNotFoundError, version
+from importlib.metadata import version
 
+from lacunar import __version__
 from lacunar.drawing.painters.cairo_letters import load_cairo
 from lacunar.drawing.painters.fonts import FONT_DIGEST
 from lacunar.drawing.painters.unavailable import CairoMissing
@@ -24,21 +25,13 @@ def engine() -> Mapping[str, str]:
     except CairoMissing:
         cairo = "missing"
     return {
-        "lacunar": package_version(),
+        "lacunar": __version__,
         "svgwrite": version("svgwrite"),
         "cairosvg": version("cairosvg"),
         "cairo": cairo,
         "text": "stock" if stock_text() else "whole",
         "font": FONT_DIGEST,
     }
-
-
-def package_version() -> str:
-    """The version of this package, or "unreleased" where it runs without being installed."""
-    try:
-        return version("lacunar")
-    except PackageNotFoundError:
-        return "unreleased"
 
 
 def stock_text() -> bool:

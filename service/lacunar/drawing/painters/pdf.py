@@ -13,13 +13,13 @@ from importlib.metadata import version
 from io import BytesIO
 from typing import Any
 
+from lacunar import __version__
 from lacunar.drawing.elements import Sheet
 from lacunar.drawing.painters.attributes import printable
 from lacunar.drawing.painters.cairo_letters import lettering_cairo
 from lacunar.drawing.painters.engine import (
     CAIROSVG_VERSION,
     STOCK_TEXT_VARIABLE,
-    package_version,
     stock_text,
 )
 from lacunar.drawing.painters.svg import paint_svg
@@ -103,7 +103,7 @@ def _set_properties(cairo: Any, surface: Any, record: PdfRecord) -> None:
         cairo.PDF_METADATA_AUTHOR: record.author,
         cairo.PDF_METADATA_SUBJECT: record.subject,
         cairo.PDF_METADATA_KEYWORDS: ", ".join(record.keywords),
-        cairo.PDF_METADATA_CREATOR: f"Lacunar {package_version()}",
+        cairo.PDF_METADATA_CREATOR: f"Lacunar {__version__}",
         cairo.PDF_METADATA_CREATE_DATE: f"{created.isoformat()}T00:00:00Z",
     }
     for key, text in properties.items():

@@ -93,13 +93,13 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
 def _sample_tag(name: str, layout: Layout) -> Tag:
     """The first tag of its kind on the plan."""
     if name == "wall-tag":
-        return Tag("", "W1", round=True)
+        return Tag("sample", "", "W1", round=True)
     if name == "coffer-tag":
-        return Tag("", layout.coffers[0].id)
+        return Tag("sample", "", layout.coffers[0].id)
     if name == "wall-beam":
-        return Tag("", layout.wall_beams[0].id)
+        return Tag("sample", "", layout.wall_beams[0].id)
     run = RunName.LENGTH if name == "crosswise" else RunName.WIDTH
-    return Tag("", next(beam.id for beam in layout.beams if beam.on is run))
+    return Tag("sample", "", next(beam.id for beam in layout.beams if beam.on is run))
 
 
 def notes(layout: Layout, width: float, wording: SheetWording, typeface: Typeface) -> Block:

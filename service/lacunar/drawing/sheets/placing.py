@@ -14,7 +14,7 @@ BLOCK_GAP = 6.0
 COLUMN_GAP = 6.0
 FRAME_PAD = 5.0
 BAND_STEP = 4.0
-COLUMN_WIDTHS = ((300.0, 78.0), (500.0, 84.0), (float("inf"), 96.0))
+COLUMN_WIDTHS = ((300.0, 77.0), (500.0, 88.0), (float("inf"), 96.0))
 """Up to which paper width [mm] how wide the columns are [mm]."""
 
 

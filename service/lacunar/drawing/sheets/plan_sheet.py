@@ -7,6 +7,7 @@ hold the plan itself, a fault names a paper that would.
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, TagsDoNotFit
@@ -42,9 +43,12 @@ from lacunar.layout.records import Layout
 
 PLAN_PAD = 4.0
 TITLE_GAP = 5.0
+BAR_GAP = 18.0
 LARGEST_PLAN = 10
 SMALLEST_PLAN = 200
 SMALLEST_SECTION = 20
+WHOLE_WORTH = Fraction(3, 2)
+"""How many times smaller a plan may be so that everything stands on one sheet: a standard step."""
 
 
 class PaperTooSmall(Exception):
@@ -92,14 +96,27 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     """
     beside_blocks = _blocks(sheets)
     plans = tuple(_plans(sheets))
-    for allow_left_over in (False, True):
-        for plan in plans:
-            view = _titled(sheets, plan, continued=allow_left_over)
-            for arrangement in _arrangements(sheets, beside_blocks, allow_left_over):
-                area = arrangement.plan_area
-                if view.block.width <= area.width and view.block.height <= area.height:
-                    return _pages(sheets, view, arrangement)
+    whole = _largest(sheets, plans, beside_blocks, continued=False)
+    parted = _largest(sheets, plans, beside_blocks, continued=True)
+    if whole and (parted is None or whole[0].scale.ratio <= WHOLE_WORTH * parted[0].scale.ratio):
+        return _pages(sheets, *whole)
+    if parted:
+        return _pages(sheets, *parted)
     raise PaperTooSmall(sheets.size.text)
+
+
+def _largest(
+    sheets: PlanSheets, plans: Sequence[PlanView], blocks: Sequence[Block], *, continued: bool
+) -> tuple[PlanView, Arrangement] | None:
+    """The plan at the largest scale that fits the page, and how its blocks stand; None if none."""
+    arrangements = tuple(_arrangements(sheets, blocks, continued))
+    for plan in plans:
+        view = _titled(sheets, plan, continued=continued)
+        for arrangement in arrangements:
+            area = arrangement.plan_area
+            if view.block.width <= area.width and view.block.height <= area.height:
+                return view, arrangement
+    return None
 
 
 def _plans(sheets: PlanSheets) -> Iterator[PlanView]:
@@ -133,15 +150,15 @@ def _titled(sheets: PlanSheets, view: PlanView, *, continued: bool) -> PlanView:
 
 
 def _side_by_side(left: Block, right: Block, width: float) -> Block | None:
-    """Two blocks at the ends of a row `width` [mm] wide, on one bottom line; None if they meet."""
-    if left.width + right.width + COLUMN_GAP > width:
+    """Two blocks in a row at most `width` [mm] wide, on one bottom line; None if it has no room."""
+    if left.width + BAR_GAP + right.width > width:
         return None
     height = max(left.height, right.height)
     places = (
         *left.at(0, height - left.height),
-        *right.at(width - right.width, height - right.height),
+        *right.at(left.width + BAR_GAP, height - right.height),
     )
-    return Block(width, height, places)
+    return Block(left.width + BAR_GAP + right.width, height, places)
 
 
 def _arrangements(
@@ -179,9 +196,9 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
-        side_blocks.cautions(layout, width, typeface),
     )
 
 

@@ -81,7 +81,7 @@ def view_title(
     number: int, name: str, scale: Scale, notes: tuple[str, ...], typeface: Typeface
 ) -> Block:
     """The number in a ring, the view's name over a rule, then its scale and notes in lines."""
-    ring = Tag(f"view-{number}", str(number), round=True).drawn(Pt(3.4, 3.4), typeface)
+    ring = Tag("view", str(number), str(number), round=True).drawn(Pt(3.4, 3.4), typeface)
     left = 9.0
     width = typeface.width(name, style.HEADING, Face.SEMIBOLD)
     lines = (f"SCALE {scale.text}", *notes)

@@ -55,7 +55,8 @@ def mark_rows(marks: RunMarks) -> tuple[MarkRow, ...]:
         if mark.kind in (MarkKind.FACE, MarkKind.CENTER):
             found.setdefault(mark.of, {})[mark.side] = mark
         elif mark.kind is MarkKind.WALL:
-            found.setdefault(mark.of, {})["near" if mark.side == "near" else "far"] = mark
+            # A room lies on the far side of its start wall and on the near side of its end wall.
+            found.setdefault(mark.of, {})["near" if mark.exact.value else "far"] = mark
     return tuple(
         MarkRow(of, sides.get("near"), sides.get("at"), sides.get("far"))
         for of, sides in found.items()

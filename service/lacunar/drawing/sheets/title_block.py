@@ -11,7 +11,7 @@ from lacunar.drawing.annotation import Block, arrow, fitted, rectangle
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.typeface import Typeface
 
-ROW = 9.4
+ROW = 8.9
 LAST_ROW = 14.4
 PAD = 1.6
 
@@ -76,10 +76,10 @@ def _rows(fields: TitleFields) -> tuple[tuple[_Cell, ...], ...]:
             _Cell("type", "TYPE", "Shop drawing", 0.36),
         ),
         (
-            _Cell("number", "NUMBER", fields.number, 0.36),
-            _Cell("date", "DATE", fields.date, 0.28),
-            _Cell("status", "STATUS", fields.status, 0.36),
+            _Cell("number", "NUMBER", fields.number, 0.5),
+            _Cell("date", "DATE", fields.date, 0.5),
         ),
+        (_Cell("status", "STATUS", fields.status, 1.0),),
         (
             _Cell("creator", "DRAWN BY", fields.creator, 0.5),
             _Cell("approver", "APPROVED BY", fields.approver, 0.5),
@@ -104,14 +104,14 @@ def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> 
         room = cell.share * width
         if left:
             drawn.append(Polyline((Pt(left, top), Pt(left, top + ROW)), style.FINE))
-        label = Text(Pt(left + PAD, top + 3.5), cell.label, style.TEXT)
+        label = Text(Pt(left + PAD, top + 3.4), cell.label, style.TEXT)
         value = fitted(cell.value, room - 2 * PAD, style.TEXT, typeface, cell.face)
         texts: tuple[Element, ...] = (label,)
         if value:
-            texts = (label, Text(Pt(left + PAD, top + 7.9), value, style.TEXT, cell.face))
+            texts = (label, Text(Pt(left + PAD, top + 7.6), value, style.TEXT, cell.face))
         drawn.append(Group("field", texts, data={"field": cell.name, "value": cell.value}))
         if cell.name == "projection":
-            drawn.append(_projection_symbol(Pt(left + room / 2, top + 6.6)))
+            drawn.append(_projection_symbol(Pt(left + room / 2, top + 6.2)))
         left += room
     return drawn
 

@@ -19,8 +19,8 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
 
 CEILING_BAND = 3.0
-CEILING_REACH = 4.0
-NOTE_GAP = 7.0
+CEILING_REACH = 2.6
+NOTE_GAP = 6.4
 NOTE_PITCH = 5.2
 GRAIN_PITCH = 1.3
 
@@ -75,17 +75,18 @@ def beam_section(of: SectionOf, scale: Scale, wording: SheetWording, typeface: T
     overhang = max(
         0.0, bare.on_paper(profile.overall_width.value - profile.finished_width.value) / 2
     )
-    left = drop.outer_edge + 1.0 + overhang
+    left = drop.outer_edge + 1.0 + max(overhang, CEILING_REACH)
     cut = _Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
     notes = _notes(cut, wording)
     right = cut.left + cut.on_paper(profile.finished_width.value) + overhang
     note_x = right + NOTE_GAP
     leaders, note_bottom = _leaders(notes, note_x, cut.top - CEILING_BAND)
-    bottom = max(cut.top + cut.on_paper(profile.drop.value) + 2.0, note_bottom)
+    lowest = cut.top + cut.on_paper(profile.drop.value)
+    bottom = max(lowest + max(2.0, drop.overrun_before + 1.0), note_bottom)
     width = note_x + 1.0 + max(typeface.width(n.words, style.TEXT) for n in notes)
     strings = (
         drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
-        drawn_string(drop, _drop_axis(cut, overhang), CEILING_REACH + 1.0),
+        drawn_string(drop, _drop_axis(cut, max(overhang, CEILING_REACH)), 0.8),
     )
     view = Group(
         "view",
@@ -106,10 +107,10 @@ def beam_section(of: SectionOf, scale: Scale, wording: SheetWording, typeface: T
     return Block(width, bottom, (view,))
 
 
-def _drop_axis(cut: _Cut, overhang: float) -> Axis:
-    """The drop runs up from the lowest edge to the ceiling, left of the box."""
+def _drop_axis(cut: _Cut, reach: float) -> Axis:
+    """The drop runs up from the lowest edge to the ceiling, left of all that is drawn."""
     lowest = cut.top + cut.on_paper(cut.of.profile.drop.value)
-    return Axis("y", cut.left - overhang, -lowest)
+    return Axis("y", cut.left - reach, -lowest)
 
 
 def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> String:

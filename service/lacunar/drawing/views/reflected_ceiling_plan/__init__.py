@@ -39,18 +39,16 @@ def reflected_ceiling_plan(
     Errors: `StringsDoNotFit`, `TagsDoNotFit` where figures or ids would meet at this scale.
     """
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
-    placed = {run: place_strings(run_strings(bare, run, wording), typeface) for run in RunName}
-    left = placed[RunName.WIDTH][-1].outer_edge + MARGIN
-    # A narrow first or last segment carries its figure beyond the end of the string.
-    above = max(placed[RunName.LENGTH][-1].outer_edge, _overrun(placed[RunName.WIDTH], "after"))
-    origin = Pt(left, above + MARGIN + bare.span(RunName.WIDTH))
+    placed = {
+        run: place_strings(run_strings(bare, run, wording), typeface, WALL_BAND) for run in RunName
+    }
+    along, up = placed[RunName.LENGTH], placed[RunName.WIDTH]
+    left = max(up[-1].outer_edge, *(s.overrun_before for s in along)) + MARGIN
+    above = along[-1].outer_edge + MARGIN
+    origin = Pt(left, above + bare.span(RunName.WIDTH))
     frame = PlanFrame(layout, scale.ratio, origin)
-    right = max(
-        tags_reach(layout, RunName.WIDTH, typeface), _overrun(placed[RunName.LENGTH], "after")
-    )
-    below = max(
-        tags_reach(layout, RunName.LENGTH, typeface), _overrun(placed[RunName.WIDTH], "before")
-    )
+    right = max(tags_reach(layout, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
+    below = max(tags_reach(layout, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
     view = Group(
         "view",
         (
@@ -70,18 +68,6 @@ def reflected_ceiling_plan(
     )
     width = left + bare.span(RunName.LENGTH) + right + MARGIN
     return PlanView(Block(width, origin.y + below + MARGIN, (view,)), scale)
-
-
-def _overrun(strings: tuple[PlacedString, ...], end: str) -> float:
-    """How far figures stand beyond an end of the strings [mm], 0 where none does."""
-    reach = 0.0
-    for placed in strings:
-        segments = placed.string.segments
-        if end == "after" and placed.places[-1].outside:
-            reach = max(reach, 2 * (placed.places[-1].middle - segments[-1].end.at))
-        if end == "before" and placed.places[0].outside:
-            reach = max(reach, 2 * (segments[0].start.at - placed.places[0].middle))
-    return reach
 
 
 def _drawn_strings(

@@ -32,7 +32,7 @@ def _coffer(frame: PlanFrame, coffer: Coffer, typeface: Typeface) -> Group:
     """A coffer's clear opening with its id in the middle."""
     corners = tuple(frame.point(point) for point in coffer.corners)
     middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    tag = Tag(coffer.id, coffer.id)
+    tag = Tag("coffer", coffer.id, coffer.id)
     if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
         raise TagsDoNotFit(coffer.id)
     return Group(

@@ -79,4 +79,5 @@ def _string(run: RunName, name: str, stops: list[Stop], wording: SheetWording) -
         value = end.mark - start.mark
         exact = decimal_mm(end.exact - start.exact)
         segments.append(Segment(start, end, wording.length(value), wording.exact(value), exact))
-    return String(run.value, name, tuple(segments))
+    # The width run's strings end at the corner where the length run's begin.
+    return String(run.value, name, tuple(segments), closed_end=run is RunName.WIDTH)

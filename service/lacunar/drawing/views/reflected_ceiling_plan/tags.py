@@ -23,9 +23,9 @@ def tags_reach(layout: Layout, run: RunName, typeface: Typeface) -> float:
     reach = BEAM_ROW
     for beam in layout.beams:
         if beam.on is run:
-            tags = [Tag(beam.id, beam.id)]
+            tags = [Tag("beam", beam.id, beam.id)]
             if beam.member:
-                tags.append(Tag(beam.member.name, beam.member.name))
+                tags.append(Tag("member", beam.member.name, beam.member.name))
             reach = max(reach, BEAM_ROW + sum(_depth(tag, run, typeface) + TAG_GAP for tag in tags))
     return reach
 
@@ -55,9 +55,9 @@ def _beam_tags(
     outward = -1.0 if run is RunName.LENGTH else 1.0
     wall = 0.0 if run is RunName.LENGTH else frame.span(RunName.LENGTH)
     along = frame.on_paper(beam.center.at_start.value)
-    tags = [Tag(beam.id, beam.id)]
+    tags = [Tag("beam", beam.id, beam.id)]
     if beam.member:
-        tags.append(Tag(beam.member.name, beam.member.name))
+        tags.append(Tag("member", beam.member.name, beam.member.name))
     wide = max((t.size(typeface)[0 if run is RunName.LENGTH else 1]) for t in tags) / 2
     if along - wide < taken + CLEAR:
         raise TagsDoNotFit(beam.id)
@@ -89,7 +89,10 @@ def _wall_row(
 ) -> list[Group]:
     """The tags by one wall. The wall lies across `run`, so its tags are spread along the other."""
     turned = run is RunName.LENGTH
-    labels = [Tag(wall, wall, round=True), *(Tag(b.id, b.id, turned=turned) for b in beams)]
+    labels = [
+        Tag("wall", wall, wall, round=True),
+        *(Tag("beam", b.id, b.id, turned=turned) for b in beams),
+    ]
     places = _spread(frame, run.other, labels, typeface)
     start = wall == START_WALL[run]
     face = 0.0 if start else frame.span(run)
