@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
 from lacunar.model.beams import Depth
+from lacunar.model.room import RunName
 
 # A border less than half of what is next to it reads as a mistake: the tile setter's rule for edge
 # pieces (common practice, no source).
@@ -73,7 +74,8 @@ def _ripped_sides(layout: Layout) -> Iterator[Caution]:
     if beams.depth is Depth.STEPPED or any(box.drop is not None for box in boxes):
         return
     crosswise, lengthwise = boxes
-    if crosswise.sides.width != lengthwise.sides.width:
+    built = {beam.on for beam in layout.beams} | {beam.on for beam in layout.wall_beams}
+    if built == set(RunName) and crosswise.sides.width != lengthwise.sides.width:
         yield Caution(
             code="sides_ripped_to_equal_depth",
             text="The two families have sides of unlike width, and equal depth was asked for: the"

@@ -8,12 +8,15 @@ from lacunar.measure.rounding import Step, finest_step_holding, is_whole
 
 
 def mark_cautions(layout: Layout) -> Iterator[Caution]:
-    """Cautions of beams whose width is not a whole number of marking steps."""
+    """Cautions of beams whose width is not a whole number of marking steps.
+
+    At a wall only one face is marked, so nothing can be rounded apart there.
+    """
     step = layout.ceiling.mark_to
     seen: set[Length] = set()
     for profile in layout.profiles:
         width = profile.finished_width.value
-        if width not in seen and not is_whole(width, step):
+        if profile.sides > 1 and width not in seen and not is_whole(width, step):
             seen.add(width)
             yield _between_steps(width, step, ", ".join(profile.used_by))
 

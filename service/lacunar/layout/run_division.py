@@ -96,13 +96,12 @@ def plan_run(task: RunTask) -> RunPlan:
     Counts are judged with every casing centered. Raises SpecRefused with every fault of the stage.
     """
     centered = tuple(given(ZERO) for _ in task.things)
-    faults = list(place_faults(task.frame, walls_of(task), task.things))
-    refuse(faults)
+    refuse(list(place_faults(task.frame, walls_of(task), task.things)))
     spaces = [end.value - start.value for start, end in _zone_faces(task, centered)]
     width = task.family.width.value
     counts = zone_counts(task.run.count, task.run.parity, spaces, width)
-    refuse(list(count_faults(task.run, [count.value for count in counts])))
-    refuse(list(zone_faults(task.run, spaces, [count.value for count in counts], width)))
+    numbers = [count.value for count in counts]
+    refuse([*count_faults(task.run, numbers), *zone_faults(task.run, spaces, numbers, width)])
     shifted = _shifts(task, spaces, counts, everything=True)
     shifts = _shifts(task, spaces, counts, everything=False)
     return RunPlan(counts, shifts, centered, shifted)

@@ -74,15 +74,20 @@ def _zones_too_small(start: Length, end: Length, things: Sequence[FixedThing]) -
     starts = [start, *(_faces(thing)[1] for thing in things)]
     ends = [*(_faces(thing)[0] for thing in things), end]
     for number, (zone_start, zone_end) in enumerate(zip(starts, ends, strict=True)):
-        if zone_start == zone_end:
-            thing = things[min(number, len(things) - 1)]
-            yield Fault(
-                code="zone_too_small",
-                pointer=f"{thing.pointer}/center",
-                message=f"{thing.name} touches what is next to it, so that no coffer lies between.",
-                remedy="Move it, or have one wider beam instead of the two that touch.",
-                figures={"zone": number + 1, "face": zone_start},
-            )
+        if zone_start != zone_end:
+            continue
+        thing = things[min(number, len(things) - 1)]
+        at_wall = number in (0, len(things))
+        beside = "the wall or what stands there" if at_wall else "the beam before it"
+        yield Fault(
+            code="zone_too_small",
+            pointer=f"{thing.pointer}/center",
+            message=f"{thing.name} touches {beside}, so that no coffer lies between.",
+            remedy="Move it, or have a beam of its width at that wall instead."
+            if at_wall
+            else "Move one, or have one wider beam instead of the two that touch.",
+            figures={"zone": number + 1, "face": zone_start},
+        )
 
 
 def count_pointer(run: Run) -> str:

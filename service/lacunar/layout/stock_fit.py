@@ -39,7 +39,11 @@ def stock_faults(part: PartStock) -> Iterator[Fault]:
     boards = boards_at_least(part.needed, part.stock)[:_NAMED_BOARDS]
     names = " or ".join(board.name for board in boards)
     wider = f"Take wider stock, such as {names}" if boards else "Take glued-up or sheet stock"
-    beams = "shallower beams" if part.part == "side" else "narrower beams"
+    beams = (
+        "shallower beams; stepped depth lets each family keep its own"
+        if part.part == "side"
+        else "narrower beams"
+    )
     yield Fault(
         code="stock_too_narrow",
         pointer=part.pointer,

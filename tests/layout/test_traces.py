@@ -1,0 +1,109 @@
+"""Every figure of a layout is what its own rule gives from its own operands, worked out apart."""
+
+import json
+
+import pytest
+
+from lacunar.exchange.spec_json import read_spec
+from lacunar.layout.ceiling_layout import lay_out
+from lacunar.layout.records import Layout
+from lacunar.measure.figure import GIVEN
+from lacunar.model.assumptions import resolve
+from lacunar.model.faults import SpecRefused
+from tests.laws.random_specs import random_specs
+from tests.layout.laying_out import Spec, box, figures_in, laid_out, room, run
+from tests.rule_evaluation import contradictions
+
+MEMBER = {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+
+SPECS: dict[str, Spec] = {
+    "least": {"room": room(240, 180, 108)},
+    "half beams": {"room": room(192, 144), "beams": {"crosswise": box()}},
+    "held": {"room": room(240, 180), "grid": {"length": run(5, "half", held=40)}},
+    "weights": {
+        "room": room(240, 180),
+        "grid": {"length": run(3, "full", weights=[1, 2, 1])},
+    },
+    "odd": {
+        "room": room(240, 180),
+        "grid": {
+            "length": {"largest_opening": 40, "parity": "odd"},
+            "width": {"wished_opening": 50, "parity": "even"},
+        },
+    },
+    "soffit": {
+        "room": room(240, 180),
+        "grid": {"length": run(3, {"soffit": 14, "then": "half"})},
+    },
+    "cased": {
+        "room": room(243.5, 178, members=[MEMBER]),
+        "beams": {"crosswise": box("1x8", "1x6"), "depth": "stepped"},
+        "grid": {"length": run([2, 2], "half")},
+    },
+    "two cased, one at its limit": {
+        "room": room(
+            300,
+            178,
+            members=[
+                {**MEMBER, "center": 90},
+                {**MEMBER, "center": 202, "cased_width": 7},
+            ],
+        ),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "grid": {"length": run(6, "half")},
+    },
+    "framing": {
+        "room": room(240, 180, measured_to="framing", wall_finish=0.5, members=[MEMBER]),
+        "beams": {"crosswise": box("1x8", "1x6")},
+    },
+    "under": {
+        "room": room(240, 180),
+        "beams": {"crosswise": box(bottom="1x8", bottom_joint="under", overhang=0.5)},
+        "panel": {"kind": "sheet_goods", "seat": "between_backing"},
+    },
+    "mitred, panel above": {
+        "room": room(240, 180),
+        "beams": {
+            "crosswise": {"sides": "1x6", "bottom": "1x8", "bottom_joint": "mitred"},
+            "lengthwise": {"sides": "1x8", "bottom": "1x8", "bottom_joint": "mitred"},
+        },
+        "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    },
+}
+
+
+def wrong(layout: Layout) -> list[str]:
+    """A line for each figure that is not what its rule gives; each figure is worked out once."""
+    once = {id(figure): figure for figure in figures_in(layout)}
+    return [line for figure in once.values() for line in contradictions(figure)]
+
+
+@pytest.mark.parametrize("name", SPECS)
+def test_every_figure_is_what_its_rule_gives(name: str):
+    layout = laid_out(SPECS[name])
+    assert wrong(layout) == []
+
+
+def test_every_figure_of_random_layouts_is_what_its_rule_gives():
+    laid = 0
+    for spec in random_specs(150, seed=71):
+        try:
+            layout = lay_out(resolve(read_spec(json.dumps(spec).encode())).ceiling)
+        except SpecRefused:
+            continue
+        laid += 1
+        assert wrong(layout) == [], spec
+    assert laid > 100
+
+
+def test_most_figures_have_a_reason_beyond_being_given():
+    """So that the walk above is no walk over figures that only repeat themselves."""
+    layout = laid_out(SPECS["two cased, one at its limit"])
+    rules = {figure.rule for figure in figures_in(layout)}
+    assert len(rules - {GIVEN}) > 25
+
+
+def test_a_wrong_figure_would_be_found():
+    figure = laid_out(SPECS["least"]).length.zones[0].clear_total
+    planted = figure.rule.gives(figure.value * 2, **dict(figure.operands))
+    assert len(contradictions(planted)) == 2  # in inches and in millimeters
