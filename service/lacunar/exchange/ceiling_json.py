@@ -23,7 +23,7 @@ from lacunar.model.grid import (
 )
 from lacunar.model.panel import Panel
 from lacunar.model.room import WALLS, Member, Room
-from lacunar.model.stock import Stock, StockKind
+from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
 
@@ -152,7 +152,7 @@ class _Writer:
         }
 
     def stock(self, stock: Stock) -> str | Json:
-        if stock.kind in (StockKind.BOARD, StockKind.DIMENSION):
+        if stock.kind in SOFTWOOD:
             return stock.name
         if stock.kind is StockKind.ACTUAL:
             return self.lengths(thickness=stock.thickness, width=stock.width)

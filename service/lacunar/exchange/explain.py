@@ -114,13 +114,13 @@ class _Wording:
         """A run: its span, its zones, and what stands where."""
         yield from self.ends(f"Span of the {run.name} run", run.span)
         for zone in run.zones:
-            yield from self.zone(zone)
+            yield from self.zone(run.name, zone)
         for element in run.elements:
             yield from self.element(element)
 
-    def zone(self, zone: Zone) -> Lines:
+    def zone(self, run: RunName, zone: Zone) -> Lines:
         """A zone: where it lies, how many coffers it has and how they share it."""
-        name = f"zone {zone.number}"
+        name = f"zone {zone.number} of the {run} run"
         yield self.figure(f"Start of {name}", zone.start)
         yield self.figure(f"End of {name}", zone.end)
         yield self.figure(f"Coffers in {name}", zone.coffers)
@@ -163,17 +163,14 @@ class _Wording:
             yield self.figure(f"{member}, shift of the casing", beam.member.shift)
             yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
         for number, piece in enumerate(beam.pieces, start=1):
-            label = f"{beam.id}, piece {number}"
-            yield self.figure(f"{label}, from", piece.start)
-            yield self.figure(f"{label}, to", piece.end)
-            yield self.figure(f"{label}, clear length", piece.length)
+            # Where a piece starts and ends are faces of the other run, told there.
+            yield self.figure(f"{beam.id}, clear length of piece {number}", piece.length)
 
     def wall_beam(self, beam: WallBeam) -> Lines:
         """What stands at a wall."""
-        label = f"{beam.id} at {beam.wall}"
-        yield self.figure(f"{label}, width", beam.width)
-        yield from self.ends(f"{label}, near face", beam.near)
-        yield from self.ends(f"{label}, far face", beam.far)
+        yield self.figure(f"{beam.id}, width, at {beam.wall}", beam.width)
+        yield from self.ends(f"{beam.id}, near face", beam.near)
+        yield from self.ends(f"{beam.id}, far face", beam.far)
 
     def casing_choice(self, choice: CasingChoice) -> Lines:
         """What a cased beam gives centered and what it gives shifted."""

@@ -270,7 +270,7 @@ class Weight(SpecField[Fraction]):
                 pass
         elif isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
-        raise wrong_type(value, "a number, or text such as 3/2,")
+        raise wrong_type(value, "a number or text such as 3/2")
 
 
 def too_many(items: int, most: int) -> ValidationError:

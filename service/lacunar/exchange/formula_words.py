@@ -63,7 +63,7 @@ class _Wording:
                 return f"minus {self.within(operand, _ATOM)}", 1
             case ast.BinOp(left=left, op=sign, right=right):
                 word, binding = _SIGNS[type(sign)]
-                # A difference or quotient on the right would be read as part of the chain.
+                # A sum or product to be taken off or divided by would be read as part of the chain.
                 later = self.within(right, binding + isinstance(sign, ast.Sub | ast.Div))
                 return f"{self.within(left, binding)} {word} {later}", binding
             case ast.Call(func=ast.Name(id=name), args=arguments):
@@ -73,7 +73,10 @@ class _Wording:
 
     def within(self, node: ast.expr, binding: int) -> str:
         words, own = self.words(node)
-        return words if own >= binding else f"({words})"
+        # A quotient is always set apart: "less 7 divided by 2" could be read as a sum divided.
+        is_quotient = isinstance(node, ast.BinOp) and isinstance(node.op, ast.Div)
+        apart = own < binding or is_quotient
+        return f"({words})" if apart else words
 
     def named(self, name: str) -> str:
         return f"{name.replace('_', ' ')} {value_in_words(self.operands[name], self.units)}"

@@ -20,7 +20,7 @@ def shown(value: object) -> str:
     r"""A JSON value as words for a message: short, and free of characters that cannot be printed.
 
     >>> shown("half" + chr(7)), shown([1, 2]), shown(True)
-    ("'half\\\\x07'", 'a list', 'true')
+    ("'half\\x07'", 'a list', 'true')
     """
     match value:
         case None:

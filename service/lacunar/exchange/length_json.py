@@ -58,7 +58,7 @@ def length_in_words(length: Length, units: Units) -> str:
     sign = "-" if length.inches < 0 else ""
     size = abs(length)
     if units is Units.MILLIMETER:
-        return f"{sign}{_number_in_words(size.millimeters)} mm"
+        return f"{sign}{_number_in_words(size.millimeters, tape=())} mm"
     if size < ONE_FOOT:
         return f'{sign}{_number_in_words(size.inches)}"'
     feet, inches = divmod(size.inches, INCHES_PER_FOOT)
@@ -78,12 +78,12 @@ def length_both_ways(length: Length) -> str:
     return f"{inches} ({decimal_text(length.millimeters, places=2)} mm)"
 
 
-def _number_in_words(number: Fraction) -> str:
-    """A mixed number, or decimals where those end soon or the fraction would be unreadable."""
+def _number_in_words(number: Fraction, tape: tuple[int, ...] = (2, 4, 8, 16, 32, 64)) -> str:
+    """A mixed number where a tape has the fraction, else decimals if they end soon."""
     whole, part = divmod(number, 1)
     if not part:
         return str(whole)
-    on_tape = part.denominator in (2, 4, 8, 16, 32, 64)
-    if not on_tape and (is_terminating(number, 3) or part.denominator > LARGEST_DENOMINATOR):
+    ends_soon = is_terminating(number, 3) or part.denominator > LARGEST_DENOMINATOR
+    if ends_soon and part.denominator not in tape:
         return decimal_text(number, DECIMALS)
     return f"{whole} {part}" if whole else str(part)

@@ -11,6 +11,7 @@ from lacunar.exchange.fields import (
     Distance,
     ObjectOf,
     SpecField,
+    Text,
     refusal,
     too_many,
     units_being_read,
@@ -32,6 +33,7 @@ _MOST_ZONES = limits.FIXED_BEAMS_PER_RUN + limits.MEMBERS + 1
 
 _DISTANCE = Distance("")
 _COUNT = Count("")
+_STOCK_NAME = Text("", limits.STOCK_NAME)
 
 
 def members_of(
@@ -141,33 +143,16 @@ class SheetEdges(SpecField[SheetSize]):
         return SheetSize(read["width"], read["length"])
 
 
-class StockName(SpecField[str]):
-    """A trade name of lumber or sheets."""
-
-    def read(self, value: object) -> str:
-        """The name, short enough to be one."""
-        if not isinstance(value, str):
-            raise wrong_type(value, "a trade name as text")
-        if len(value) > limits.STOCK_NAME:
-            raise refusal(
-                "stock_name_unknown",
-                f"No trade name is {len(value)} characters long.",
-                "Write a name such as 1x8, or give the real thickness and width.",
-                {"characters": len(value), "most": limits.STOCK_NAME},
-            )
-        return value
-
-
 class StockPiece(SpecField[Stock]):
     """A trade name; a trade name with a width; or a real thickness and width."""
 
-    by_name: Mapping[str, SpecField[Any]] = {"nominal": StockName(""), "width": _DISTANCE}
+    by_name: Mapping[str, SpecField[Any]] = {"nominal": _STOCK_NAME, "width": _DISTANCE}
     by_size: Mapping[str, SpecField[Any]] = {"thickness": _DISTANCE, "width": _DISTANCE}
 
     def read(self, value: object) -> Stock:
         """Stock with a real thickness and width."""
         if isinstance(value, str):
-            return _named(StockName("").read(value), None)
+            return _named(_STOCK_NAME.read(value), None)
         if not isinstance(value, dict):
             raise wrong_type(
                 value, 'a trade name such as 1x8, or an object with "thickness" and "width"'
@@ -185,7 +170,7 @@ class SameOrObject(ObjectOf):
     def _deserialize(self, value: Any, *args: Any, **kwargs: Any) -> Any:
         if isinstance(value, str):
             if value != SAME:
-                raise unknown_word(value, (SAME,))
+                raise wrong_type(value, f'"{SAME}" or an object')
             return SAME
         return super()._deserialize(value, *args, **kwargs)
 

@@ -51,6 +51,9 @@ def spec_from(value: JsonValue) -> CeilingSpec:
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
     with reading_in(_units_of(value)):
         parts, misfits = _fitted(value)
+    if any(fault.pointer == "/units" for fault in misfits):
+        # Which steps there are follows from the units.
+        misfits = tuple(fault for fault in misfits if fault.pointer != "/mark_to")
     spec = _ceiling(parts)
     faults = (*misfits, *_broken_rules(spec, misfits))
     if faults:

@@ -9,7 +9,7 @@ import json
 import re
 from collections.abc import Iterator
 from dataclasses import dataclass
-from decimal import Decimal
+from decimal import Decimal, InvalidOperation
 
 from lacunar.exchange.json_pointer import pointer_to, shown
 from lacunar.model import limits
@@ -148,7 +148,10 @@ def _whole_number(text: str) -> int | _RefusedNumber:
 def _decimal_number(text: str) -> Decimal | _RefusedNumber:
     if len(text) > limits.NUMBER_CHARACTERS:
         return _RefusedNumber(text)
-    number = Decimal(text)
+    try:
+        number = Decimal(text)
+    except InvalidOperation:  # the exponent alone is out of all bounds
+        return _RefusedNumber(text)
     if number and abs(number.adjusted()) > limits.NUMBER_EXPONENT:
         return _RefusedNumber(text)
     # Zero may carry any exponent, and an exponent is what makes a number costly to convert.

@@ -19,9 +19,14 @@ from lacunar.model.families import (
 from lacunar.model.grid import Grid
 from lacunar.model.room import Room, RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec
-from lacunar.model.stock import Stock, StockKind, actual_stock, same_stock_at_least
-
-LISTED = (StockKind.BOARD, StockKind.DIMENSION)
+from lacunar.model.stock import (
+    SOFTWOOD,
+    Stock,
+    actual_stock,
+    boards_at_least,
+    is_common,
+    same_stock_at_least,
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,14 +149,14 @@ class _Family:
         """The least width of side that will do [length], and what it is for."""
         if self.said.drop is not None:
             drop = outline.side_for(self.said.drop, bottom_thickness)
-            return drop, "the narrowest that makes the drop that is given"
+            return drop, "the narrowest common stock that makes the drop that is given"
         choices = [(self._usual.sides.width, "a usual size")]
         if self.needs.depth:
             deep = outline.side_about(self.needs.depth, bottom_thickness)
-            choices.append((deep, "the narrowest that hides the deepest member"))
+            choices.append((deep, "the narrowest common stock that hides the deepest member"))
         if self.needs.drop:
             equal = outline.side_for(self.needs.drop, bottom_thickness)
-            choices.append((equal, "the narrowest that makes all beams equally deep"))
+            choices.append((equal, "the narrowest common stock that makes all beams equally deep"))
         return max(choices, key=lambda choice: choice[0])
 
     def _plain_bottom(self, outline: "_Outline", sides: Stock, allowance: Length) -> Length:
@@ -176,9 +181,9 @@ class _Family:
             return self.said.bottom
         bottom = self._piece(sides, widest)
         if widest > plain:
-            reason = "the narrowest that makes the widest casing or fixed beam"
+            reason = "the narrowest common stock that makes the widest casing or fixed beam"
         elif self.said.width is not None or self.said.backing is not None:
-            reason = "the narrowest that makes the width"
+            reason = "the narrowest common stock that makes the width"
         else:
             reason = "a usual size"
         self.assuming.note(f"{self.place}/bottom", bottom, reason)
@@ -199,11 +204,15 @@ class _Family:
         return width
 
     def _piece(self, like: Stock, width: Length) -> Stock:
-        """Stock like another, at least this wide; wider than any, it must be glued up."""
-        if like.kind not in LISTED:
+        """Stock like another, at least this wide, of a common width; if none is, it is glued up."""
+        if like.kind in SOFTWOOD:
+            boards = boards_at_least(width, like)
+            common = next((board for board in boards if is_common(board)), None)
+            found = common or next(iter(boards), None)
+        else:
             step = self._usual.width_step
             width = max(step, step * -(-width // step))
-        found = same_stock_at_least(like, width)
+            found = same_stock_at_least(like, width)
         return found or actual_stock(like.thickness, width, self.units)
 
 

@@ -1,6 +1,7 @@
 """Rules about how the runs are divided."""
 
 from collections.abc import Iterator
+from math import prod
 
 from lacunar.measure.length import ZERO
 from lacunar.model import limits
@@ -11,6 +12,8 @@ from lacunar.model.rule_case import RuleCase, missing
 from lacunar.model.spec import RunSpec
 
 COUNTING = ("coffers", "largest_opening", "wished_opening")
+# What `total_of` looks at.
+TOTALING = (*COUNTING, "weights")
 
 
 def _runs(case: RuleCase, *names: str) -> Iterator[tuple[str, RunName, RunSpec]]:
@@ -22,8 +25,14 @@ def _runs(case: RuleCase, *names: str) -> Iterator[tuple[str, RunName, RunSpec]]
 
 
 def total_of(run: RunSpec) -> int | None:
-    """How many coffers a run was told to have in all; None where it was told an opening."""
+    """How many coffers a run was told to have in all; None where that is still to be found."""
+    if run.coffers is None and run.weights and not _by_opening(run):
+        return len(run.weights)  # one coffer for each weight
     return sum(run.coffers) if isinstance(run.coffers, tuple) else run.coffers
+
+
+def _by_opening(run: RunSpec) -> bool:
+    return run.largest_opening is not None or run.wished_opening is not None
 
 
 def coffers_are_counted_one_way(case: RuleCase) -> Iterator[Fault]:
@@ -42,7 +51,7 @@ def coffers_are_counted_one_way(case: RuleCase) -> Iterator[Fault]:
 
 def counts_are_within_limits(case: RuleCase) -> Iterator[Fault]:
     """A run has at least one coffer in each zone, and no more than can be drawn."""
-    for place, _, run in _runs(case, "coffers"):
+    for place, _, run in _runs(case, *TOTALING):
         pointer = f"{place}/coffers"
         counts = run.coffers if isinstance(run.coffers, tuple) else ()
         for position, count in enumerate(counts):
@@ -59,12 +68,11 @@ def counts_are_within_limits(case: RuleCase) -> Iterator[Fault]:
 
 def grid_is_within_limits(case: RuleCase) -> Iterator[Fault]:
     """Coffers in all are columns times rows."""
-    totals = [total_of(run) for _, _, run in _runs(case, "coffers")]
+    totals = [total_of(run) for _, _, run in _runs(case, *TOTALING)]
     counted = [total for total in totals if total is not None]
-    if len(counted) < len(RunName) or max(counted) > limits.COFFERS_PER_RUN:
-        return
-    in_all = counted[0] * counted[1]
-    if in_all > limits.COFFERS_IN_ALL:
+    drawable = all(1 <= total <= limits.COFFERS_PER_RUN for total in counted)
+    in_all = prod(counted)
+    if len(counted) == len(RunName) and drawable and in_all > limits.COFFERS_IN_ALL:
         yield _too_many("/grid", in_all, limits.COFFERS_IN_ALL)
 
 
@@ -90,9 +98,9 @@ def _too_many(pointer: str, coffers: int, most: int) -> Fault:
 
 def counts_match_the_zones(case: RuleCase) -> Iterator[Fault]:
     """Members and fixed beams cut a run into zones, each with coffers of its own."""
-    for place, name, run in _runs(case, "coffers"):
-        zones = case.zones(name)
-        if zones is None or run.coffers is None:
+    for place, name, run in _runs(case, *TOTALING):
+        zones, total = case.zones(name), total_of(run)
+        if zones is None or total is None:
             continue
         if isinstance(run.coffers, tuple):
             if len(run.coffers) != zones:
@@ -103,19 +111,19 @@ def counts_match_the_zones(case: RuleCase) -> Iterator[Fault]:
                     remedy="Give one count per zone from the datum, or one total for the run.",
                     figures={"counts": len(run.coffers), "zones": zones},
                 )
-        elif 1 <= run.coffers < zones:
+        elif 1 <= total < zones:
             yield Fault(
                 code="fewer_coffers_than_zones",
-                pointer=f"{place}/coffers",
+                pointer=f"{place}/{'weights' if run.coffers is None else 'coffers'}",
                 message="Fixed things cut the run into more zones than it has coffers.",
                 remedy="Give at least one coffer for each zone.",
-                figures={"coffers": run.coffers, "zones": zones},
+                figures={"coffers": total, "zones": zones},
             )
 
 
 def parity_agrees_with_the_count(case: RuleCase) -> Iterator[Fault]:
     """Odd or even is a wish about a count still to be found; a given count is one or the other."""
-    for place, _, run in _runs(case, "coffers", "parity"):
+    for place, _, run in _runs(case, "parity", *TOTALING):
         total = total_of(run)
         if run.parity is None or total is None:
             continue
@@ -145,7 +153,7 @@ def weights_are_shares(case: RuleCase) -> Iterator[Fault]:
 
 def weights_match_the_count(case: RuleCase) -> Iterator[Fault]:
     """Weights are one per coffer over the whole run, so the count must be known."""
-    for place, _, run in _runs(case, "weights", *COUNTING):
+    for place, _, run in _runs(case, *TOTALING):
         if run.weights is None:
             continue
         total = total_of(run)
@@ -157,7 +165,7 @@ def weights_match_the_count(case: RuleCase) -> Iterator[Fault]:
                 remedy="Give one weight per coffer from the datum over the whole run.",
                 figures={"weights": len(run.weights), "coffers": total},
             )
-        if run.largest_opening is not None or run.wished_opening is not None:
+        if _by_opening(run):
             yield Fault(
                 code="weights_with_opening",
                 pointer=f"{place}/weights",
@@ -171,7 +179,7 @@ def weights_match_the_count(case: RuleCase) -> Iterator[Fault]:
 
 def held_openings_stand_alone(case: RuleCase) -> Iterator[Fault]:
     """Held inner coffers leave the rest to two equal borders: in one zone, with nothing weighed."""
-    for place, name, run in _runs(case, "held", "coffers", "weights"):
+    for place, name, run in _runs(case, "held", *TOTALING):
         if run.held is None:
             continue
         reason = _why_not_held(case, name, run)

@@ -25,6 +25,9 @@ class StockKind(StrEnum):
     ACTUAL = "actual"
 
 
+SOFTWOOD = (StockKind.BOARD, StockKind.DIMENSION)
+
+
 @dataclass(frozen=True, slots=True)
 class Stock:
     """A board as bought: its trade name, its real thickness and the real width it can give.
@@ -84,8 +87,16 @@ def actual_stock(thickness: Length, width: Length, units: Units) -> Stock:
     >>> actual_stock(Length.of_millimeters(18), Length.of_millimeters(140), Units.MILLIMETER).name
     '18 x 140 mm'
     """
-    sizes = (_counted(size / Length.of_inches(units.inches_each)) for size in (thickness, width))
+    unit = Length.of_inches(units.inches_each)
+    finest = FINEST_FRACTION if units is Units.INCH else 1
+    sizes = (_counted(size / unit, finest) for size in (thickness, width))
     return Stock(f"{' x '.join(sizes)} {units}", StockKind.ACTUAL, thickness, width)
+
+
+def is_common(stock: Stock) -> bool:
+    """Whether a board is of a width that most yards keep; true of all that is not softwood."""
+    nominal_width = stock.name.partition("x")[2]
+    return stock.kind not in SOFTWOOD or nominal_width not in stock_tables.UNCOMMON_WIDTHS
 
 
 def boards_at_least(width: Length, like: Stock | None = None) -> tuple[Stock, ...]:
@@ -94,7 +105,7 @@ def boards_at_least(width: Length, like: Stock | None = None) -> tuple[Stock, ..
     Parameters: `width` [length]; `like`, a board or dimension whose thickness is kept (nominal 1
     in boards if left out, or if `like` is not softwood).
     """
-    if like is None or like.kind not in (StockKind.BOARD, StockKind.DIMENSION):
+    if like is None or like.kind not in SOFTWOOD:
         like = read_stock("1x2")
     thickness_name = like.name.partition("x")[0]
     return tuple(board for board in _boards_of(thickness_name, like.kind) if board.width >= width)
@@ -106,10 +117,13 @@ def same_stock_at_least(stock: Stock, width: Length) -> Stock | None:
     Softwood gives the narrowest published width that will do; hardwood, strips of sheet and actual
     sizes give the width itself.
     """
-    if stock.kind in (StockKind.BOARD, StockKind.DIMENSION):
+    if stock.kind in SOFTWOOD:
         return next(iter(boards_at_least(width, stock)), None)
     if stock.kind is StockKind.SHEET and width > _length(stock_tables.SHEET_WIDTH):
         return None
+    if stock.kind is StockKind.ACTUAL:
+        metric = stock.name.endswith(Units.MILLIMETER)
+        return actual_stock(stock.thickness, width, Units.MILLIMETER if metric else Units.INCH)
     return replace(stock, width=width)
 
 
@@ -203,10 +217,10 @@ def _thickness_names() -> Iterator[str]:
         yield from (_spelled(nominal) for nominal in table)
 
 
-def _counted(number: Fraction) -> str:
-    """A number as it stands in a size: mixed where it is a fraction a rule is divided in."""
+def _counted(number: Fraction, finest: int) -> str:
+    """A number as it stands in a size: mixed where a rule is divided so finely, else decimal."""
     whole, part = divmod(number, 1)
-    if part and (part.denominator > FINEST_FRACTION or part.denominator & (part.denominator - 1)):
+    if finest % part.denominator:
         return decimal_text(number, places=3)
     return " ".join(str(each) for each in (whole, part) if each) or "0"
 

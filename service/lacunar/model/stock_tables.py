@@ -43,6 +43,9 @@ FACE_WIDTH = _table(
     }
 )
 
+# Published, but kept by few yards (common practice, no source).
+UNCOMMON_WIDTHS = ("5", "7", "9", "11", "14", "16")
+
 # How a board's nominal thickness is spelled in its name where that is not a whole number: in
 # quarters (common practice, no source).
 QUARTERS_OF_BOARD = MappingProxyType({"5/4": _inches("1 1/4"), "6/4": _inches("1 1/2")})
