@@ -6,7 +6,7 @@ from hypothesis import strategies as st
 from lacunar.drawing import style
 from lacunar.drawing.annotation import fitted, wrapped
 from lacunar.drawing.elements import Face
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import box_corners, diagonal_lines
 from tests.drawing.test_dimensions import EVEN
 
 words = st.text(alphabet="0123456789 ", max_size=120)
@@ -27,7 +27,7 @@ def test_a_text_too_long_for_its_field_ends_in_an_ellipsis_at_full_height():
 
 @given(st.floats(1, 80), st.floats(1, 80))
 def test_hatching_stays_within_its_rectangle_at_45_degrees(width, height):
-    for low, high in diagonal_lines(10.0, 20.0, width, height, 1.8):
+    for low, high in diagonal_lines(box_corners(10.0, 20.0, width, height), 1.8):
         for point in (low, high):
             assert 10 - 1e-9 <= point.x <= 10 + width + 1e-9
             assert 20 - 1e-9 <= point.y <= 20 + height + 1e-9

@@ -1,18 +1,37 @@
 """Hatching as explicit lines, each clipped exactly: pattern fills blur and print badly."""
 
+from itertools import pairwise
+
 from lacunar.drawing.elements import Pt
 
 
-def diagonal_lines(
-    left: float, top: float, width: float, height: float, pitch: float
-) -> tuple[tuple[Pt, Pt], ...]:
-    """45° lines across a rectangle [mm], `pitch` [mm] apart along its edges."""
+def diagonal_lines(corners: tuple[Pt, ...], pitch: float) -> tuple[tuple[Pt, Pt], ...]:
+    """45° lines across a convex area, `pitch` [mm] apart along the sheet's edges.
+
+    Each is a line x + y = offset between the two places where it meets the outline.
+    """
+    sums = [corner.x + corner.y for corner in corners]
     lines: list[tuple[Pt, Pt]] = []
-    offset = pitch
-    while offset < width + height:
-        # The line x + y = offset, from its lower left end to its upper right one.
-        low = Pt(left + max(0.0, offset - height), top + min(offset, height))
-        high = Pt(left + min(offset, width), top + max(0.0, offset - width))
-        lines.append((low, high))
+    offset = min(sums) + pitch
+    while offset < max(sums):
+        crossings = sorted(_crossings(corners, offset), key=lambda point: point.x)
+        lines.append((crossings[0], crossings[-1]))
         offset += pitch
     return tuple(lines)
+
+
+def _crossings(corners: tuple[Pt, ...], offset: float) -> list[Pt]:
+    """Where the line x + y = offset meets the outline: twice, or more often at a corner."""
+    found: list[Pt] = []
+    for start, end in pairwise((*corners, corners[0])):
+        at_start, at_end = start.x + start.y - offset, end.x + end.y - offset
+        if at_start * at_end <= 0 and at_start != at_end:
+            share = at_start / (at_start - at_end)
+            found.append(start.moved((end.x - start.x) * share, (end.y - start.y) * share))
+    return found
+
+
+def box_corners(left: float, top: float, width: float, height: float) -> tuple[Pt, ...]:
+    """The corners of an upright rectangle [mm]."""
+    right, bottom = left + width, top + height
+    return (Pt(left, top), Pt(right, top), Pt(right, bottom), Pt(left, bottom))

@@ -13,7 +13,7 @@ from lacunar.drawing.annotation import (
     wrapped,
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
@@ -75,7 +75,7 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
     """A legend symbol about the middle of its place, drawn as on the plan."""
     left, right = middle.x - 6.0, middle.x + 6.0
     if name == "wall":
-        lines = diagonal_lines(left, middle.y - 1.4, 12.0, 2.5, 1.8)
+        lines = diagonal_lines(box_corners(left, middle.y - 1.4, 12.0, 2.5), 1.8)
         face = Polyline((Pt(left, middle.y + 1.1), Pt(right, middle.y + 1.1)), style.WALL)
         return (Segments(lines, style.HATCH), face)
     if name == "member":

@@ -10,7 +10,7 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, dot
 from lacunar.drawing.dimensions import Axis, Segment, Stop, String, drawn_string, place_strings
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording, decimal_mm
@@ -131,7 +131,7 @@ def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
     band = (
         Polyline((Pt(ceiling_left, cut.top), Pt(right, cut.top)), style.CUT),
         Segments(
-            diagonal_lines(ceiling_left, top, right - ceiling_left, CEILING_BAND, 1.8),
+            diagonal_lines(box_corners(ceiling_left, top, right - ceiling_left, CEILING_BAND), 1.8),
             style.HATCH,
         ),
     )
@@ -166,7 +166,7 @@ def _member(cut: _Cut, member: CasedMember) -> tuple[Element, ...]:
 def _boards(cut: _Cut) -> tuple[Element, ...]:
     """Sides and bottom in the cut pen, with grain lines; mitred boards meet on the diagonal."""
     outlines = _board_outlines(cut)
-    grain = tuple(line for corners in outlines for line in _grain(corners))
+    grain = tuple(line for corners in outlines for line in diagonal_lines(corners, GRAIN_PITCH))
     return (
         Segments(grain, style.HATCH),
         *(Polyline(corners, style.CUT, closed=True) for corners in outlines),
@@ -205,13 +205,6 @@ def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
         cut.board(width - thickness, ZERO, thickness, drop),
         cut.board(thickness, up, width - thickness * 2, sole),
     )
-
-
-def _grain(corners: tuple[Pt, ...]) -> tuple[tuple[Pt, Pt], ...]:
-    """Diagonal lines across a cut board: finish wood in section."""
-    left, right = min(p.x for p in corners), max(p.x for p in corners)
-    top, bottom = min(p.y for p in corners), max(p.y for p in corners)
-    return diagonal_lines(left, top, right - left, bottom - top, GRAIN_PITCH)
 
 
 def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:

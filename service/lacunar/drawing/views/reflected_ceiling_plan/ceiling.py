@@ -3,7 +3,7 @@
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
@@ -148,7 +148,10 @@ def _walls(frame: PlanFrame) -> tuple[Group, ...]:
     return tuple(
         Group(
             "wall",
-            (Segments(diagonal_lines(*box, HATCH_PITCH), style.HATCH), Polyline(face, style.WALL)),
+            (
+                Segments(diagonal_lines(box_corners(*box), HATCH_PITCH), style.HATCH),
+                Polyline(face, style.WALL),
+            ),
             id=f"wall-{name}",
             title=f"Wall {name}, finish face",
             data={"wall": name},
