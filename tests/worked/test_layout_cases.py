@@ -1,4 +1,4 @@
-"""Runs the ceilings of `layout_cases.toml`: each laid out, and held against figures worked by hand."""
+"""Runs `layout_cases.toml`: each ceiling laid out, and held against figures worked by hand."""
 
 import json
 import tomllib

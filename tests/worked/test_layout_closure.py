@@ -22,9 +22,9 @@ def six_inch_beams(length: object, width: object, coffers: tuple[int, int]) -> L
     )
 
 
-# Algebra. A room of 168 x 144 with 3 beams across and 2 along, 6 wide: 12 coffers of 37 1/2 x 44 are
-# 19800 square inches; beams 3 * 6 * 144 + 2 * 6 * 168 - 6 crossings of 36 = 4392; together 24192 =
-# 168 square feet.
+# Algebra. A room of 168 x 144 with 3 beams across and 2 along, 6 wide: 12 coffers of 37 1/2 x 44
+# are 19800 square inches; beams 3 * 6 * 144 + 2 * 6 * 168 - 6 crossings of 36 = 4392; together
+# 24192 = 168 square feet.
 def test_coffers_and_beams_cover_the_room():
     layout = six_inch_beams(168, 144, (4, 3))
     coffers = sum(c.length.value.inches * c.width.value.inches for c in layout.coffers)
@@ -56,9 +56,7 @@ def test_rounding_each_space_would_not_close_but_marks_from_the_datum_do():
     assert naive == inches("163 1/4")
 
     faces = [
-        mark.mark
-        for mark in layout.marks[0].marks
-        if mark.kind in (MarkKind.WALL, MarkKind.FACE)
+        mark.mark for mark in layout.marks[0].marks if mark.kind in (MarkKind.WALL, MarkKind.FACE)
     ]
     spaces = [after - before for before, after in pairwise(faces)]
     assert sum(spaces, Length.of_inches(0)) == inches("163 3/8")

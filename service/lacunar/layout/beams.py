@@ -76,4 +76,3 @@ def stops(crossing: BeamStretch, beam: BeamStretch, *, family_runs_through: bool
     if cased is not (beam.kind is ElementKind.CASED_BEAM):
         return cased
     return family_runs_through
-

@@ -81,9 +81,7 @@ def _divide(
     return _SetOut(ceiling, families, strips, tasks, plans, ends)
 
 
-def _task(
-    ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]
-) -> RunTask:
+def _task(ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]) -> RunTask:
     frame = run_frame(ceiling.room, family.run)
     return RunTask(
         run=ceiling.grid.run(family.run),

@@ -80,9 +80,7 @@ def _mark(frame: RunFrame, place: _Place, step: Step) -> Mark:
     )
 
 
-def _places(
-    frame: RunFrame, divided: DividedRun, beams: tuple[Box, list[str]]
-) -> Iterator[_Place]:
+def _places(frame: RunFrame, divided: DividedRun, beams: tuple[Box, list[str]]) -> Iterator[_Place]:
     box, ids = beams
     middle = divided.zones[0].start.value
     yield _Place(MarkKind.WALL, START_WALL[frame.name], "at", datum())

@@ -300,5 +300,3 @@ class Layout:
     def profile(self, profile_id: str) -> BeamProfile:
         """The profile of that id."""
         return next(p for p in self.profiles if p.id == profile_id)
-
-

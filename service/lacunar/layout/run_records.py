@@ -136,4 +136,3 @@ def wall_beams(ends: DividedEnds, profiles: Mapping[str, str]) -> Iterator[WallB
                 width=start.strip.width,
                 profile=profiles[start.strip.id],
             )
-
