@@ -39,7 +39,7 @@ FULL: Document = {
         "crosswise": {
             "profile": "box",
             "sides": "5/4x10",
-            "bottom": {"nominal": "4/4", "width": "6 1/2"},
+            "bottom": {"nominal": "4/4", "width": "9 1/2"},
             "bottom_joint": "under",
             "overhang": "1/4",
             "width": "6 1/4",

@@ -44,7 +44,7 @@ def test_everything_a_spec_can_say_is_read():
     assert finishes == (inches("1/2"), inches("5/8"), inches("1/2"), inches("5/8"))
     assert spec.room.members[0].clearance == inches("3/8")
     assert spec.beams.crosswise is not None
-    assert spec.beams.crosswise.bottom == read_stock("4/4", inches("13/2"))
+    assert spec.beams.crosswise.bottom == read_stock("4/4", inches("19/2"))
     assert spec.beams.lengthwise is not None
     assert spec.beams.lengthwise.sides is not None
     assert spec.beams.lengthwise.sides.kind is StockKind.ACTUAL

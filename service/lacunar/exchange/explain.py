@@ -19,6 +19,7 @@ from lacunar.layout.records import (
     ElementKind,
     EndPositions,
     Layout,
+    MarkKind,
     PanelFit,
     RunElement,
     RunLayout,
@@ -41,6 +42,14 @@ _PROFILE_FIGURES = (
     "girth",
 )
 
+_MARKS = {
+    MarkKind.WALL: "{of}",
+    MarkKind.FACE: "{of}, {side} face",
+    MarkKind.BACKING: "{of}, {side} edge of the backing",
+    MarkKind.CENTER: "{of}, center",
+    MarkKind.MEMBER: "{of}, {side} face of the member",
+}
+
 Lines = Iterator[str]
 Part = TypeVar("Part")
 
@@ -61,7 +70,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
-        ("From the framing", word.each(word.framing_marks, layout.marks)),
+        ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
@@ -208,9 +217,16 @@ class _Wording:
             f" under {clearance.profile} there is {verdict}."
         )
 
-    def framing_marks(self, marks: RunMarks) -> Lines:
-        """The marks of a run at one end as measured from the framing, where that is known."""
+    def run_marks(self, marks: RunMarks) -> Lines:
+        """What is not told elsewhere of a run's marks: backing, framing, and what was rounded."""
         for mark in marks.marks:
+            name = _MARKS[mark.kind].format(of=mark.of, side=mark.side)
+            if mark.kind is MarkKind.BACKING:
+                yield self.figure(name, mark.exact)
             if mark.from_framing is not None:
-                place = f"{mark.of}, {mark.side} {mark.kind}, {marks.run} run at its {marks.end}"
-                yield self.figure(place, mark.from_framing)
+                yield self.figure(f"{name}, from the framing", mark.from_framing)
+            if mark.mark != mark.exact.value:
+                yield (
+                    f"{name} is at {self.length(mark.exact.value)} and is marked at"
+                    f" {self.length(mark.mark)}, rounded once from the datum."
+                )

@@ -61,7 +61,7 @@ class _Wording:
                 return str(number), _ATOM
             case ast.UnaryOp(operand=operand):
                 return f"minus {self.within(operand, _ATOM)}", 1
-            case ast.BinOp(left=left, op=sign, right=right):
+            case ast.BinOp(left=left, op=sign, right=right) if type(sign) in _SIGNS:
                 word, binding = _SIGNS[type(sign)]
                 # A sum or product to be taken off or divided by would be read as part of the chain.
                 later = self.within(right, binding + isinstance(sign, ast.Sub | ast.Div))

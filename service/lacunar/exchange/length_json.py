@@ -17,7 +17,8 @@ from lacunar.measure.writing import (
 
 DECIMALS = 6
 # Past this a fraction tells a reader less than its decimals.
-LARGEST_DENOMINATOR = 1000
+LARGEST_DENOMINATOR = 100
+TAPE_DENOMINATORS = (2, 4, 8, 16, 32, 64)
 
 
 def length_to_json(length: Length, step: Step) -> dict[str, Any]:
@@ -58,11 +59,11 @@ def length_in_words(length: Length, units: Units) -> str:
     sign = "-" if length.inches < 0 else ""
     size = abs(length)
     if units is Units.MILLIMETER:
-        return f"{sign}{_number_in_words(size.millimeters, tape=())} mm"
+        return f"{sign}{_number_in_words(size.millimeters)} mm"
     if size < ONE_FOOT:
-        return f'{sign}{_number_in_words(size.inches)}"'
+        return f'{sign}{_tape_in_words(size.inches)}"'
     feet, inches = divmod(size.inches, INCHES_PER_FOOT)
-    rest = _number_in_words(inches)
+    rest = _tape_in_words(inches)
     if inches < 1 and "/" in rest:
         rest = f"0 {rest}"
     return f"{sign}{feet}'-{rest}\""
@@ -78,12 +79,22 @@ def length_both_ways(length: Length) -> str:
     return f"{inches} ({decimal_text(length.millimeters, places=2)} mm)"
 
 
-def _number_in_words(number: Fraction, tape: tuple[int, ...] = (2, 4, 8, 16, 32, 64)) -> str:
-    """A mixed number where a tape has the fraction, else decimals if they end soon."""
-    whole, part = divmod(number, 1)
-    if not part:
-        return str(whole)
-    ends_soon = is_terminating(number, 3) or part.denominator > LARGEST_DENOMINATOR
-    if ends_soon and part.denominator not in tape:
+def _tape_in_words(inches: Fraction) -> str:
+    """Inches as a tape has them, else as any number."""
+    if inches.denominator in TAPE_DENOMINATORS:
+        return _mixed(inches)
+    return _number_in_words(inches)
+
+
+def _number_in_words(number: Fraction) -> str:
+    """Decimals if they end, else a mixed number, else decimals that are told to be cut off."""
+    if is_terminating(number, DECIMALS):
         return decimal_text(number, DECIMALS)
+    if number.denominator <= LARGEST_DENOMINATOR:
+        return _mixed(number)
+    return f"about {decimal_text(number, DECIMALS)}"
+
+
+def _mixed(number: Fraction) -> str:
+    whole, part = divmod(number, 1)
     return f"{whole} {part}" if whole else str(part)

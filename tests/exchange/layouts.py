@@ -1,0 +1,37 @@
+"""Layouts of the specs in `documents` and of two more, which together have every kind of figure."""
+
+from functools import cache
+
+from lacunar.layout.ceiling_layout import lay_out
+from lacunar.layout.records import Layout
+from lacunar.model.ceiling import Assumption
+from tests.exchange.documents import FULL, LEAST, Document, resolved
+
+METRIC: Document = {
+    "units": "mm",
+    "room": {"length": 6200, "width": 4801, "height": 2500, "measured_to": "framing"},
+    "grid": {"width": {"held": 1100, "coffers": 4}, "length": {"weights": [1, "4/3", 1]}},
+    "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    "beams": {
+        "crosswise": {"sides": "23/32 sheet", "bottom": "23/32 sheet", "width": 140, "drop": 150}
+    },
+}
+SHIFTED: Document = {
+    "room": {
+        "length": "20' 3 1/2\"",
+        "width": "14' 10\"",
+        "height": "9' 1\"",
+        "members": [
+            {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+        ],
+    },
+    "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},
+}
+DOCUMENTS = {"least": LEAST, "full": FULL, "metric": METRIC, "shifted": SHIFTED}
+
+
+@cache
+def laid_out(name: str) -> tuple[Layout, tuple[Assumption, ...]]:
+    """A layout and what was assumed for it."""
+    resolution = resolved(DOCUMENTS[name])
+    return lay_out(resolution.ceiling), resolution.assumptions
