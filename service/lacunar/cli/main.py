@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from lacunar import __version__
 from lacunar.cli import check, draw, layout
 from lacunar.cli.speaking import DONE, ENVIRONMENT, tell
+from lacunar.drawing.painters.fonts import font_license
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
 
 DESCRIPTION = """\
@@ -30,6 +31,14 @@ exit codes: 0 done, 1 faults in the input (each with its place and remedy), 2 wr
 """
 
 
+class _FontLicense(argparse.Action):
+    """Prints the licence the typeface's source is published under."""
+
+    def __call__(self, top: argparse.ArgumentParser, *_: object) -> None:
+        print(font_license())
+        top.exit()
+
+
 def parser() -> argparse.ArgumentParser:
     """The command's arguments and its teaching help."""
     top = argparse.ArgumentParser(
@@ -39,6 +48,12 @@ def parser() -> argparse.ArgumentParser:
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     top.add_argument("--version", action="version", version=f"lacunar {__version__}")
+    top.add_argument(
+        "--font-license",
+        action=_FontLicense,
+        nargs=0,
+        help="print the licence of the typeface that the sheets carry, and exit",
+    )
     commands = top.add_subparsers(title="commands", metavar="COMMAND", required=True)
     for command in (draw, layout, check):
         command.add_to(commands)
