@@ -109,7 +109,7 @@ def test_the_pages_of_an_example_are_the_paper_it_names(ceiling, tmp_path):
 
 
 def test_without_cairo_the_svg_sheets_are_drawn_and_the_lack_is_told(tmp_path):
-    # cairocffi looks for the library through ctypes and cffi; where neither finds it, it is missing.
+    # cairocffi asks ctypes and cffi for the library; where neither finds it, it is missing.
     (tmp_path / "sitecustomize.py").write_text(
         "import ctypes.util, sys\n"
         "ctypes.util.find_library = lambda name: None\n"
