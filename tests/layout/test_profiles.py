@@ -243,6 +243,12 @@ def test_boxes_that_cannot_be_built(beam: dict[str, object], code: str, place: s
     assert (code, f"/beams/crosswise/{place}") in {(fault.code, fault.pointer) for fault in faults}
 
 
+def test_a_panel_between_the_sides_as_thick_as_they_are_deep_hides_the_beam():
+    panel = {"kind": "sheet_goods", "seat": "between_sides", "thickness": 2}
+    (fault,) = refused({**spec(drop=2), "panel": panel})
+    assert (fault.code, fault.pointer) == ("beam_too_shallow", "/beams/crosswise/drop")
+
+
 def test_boards_that_would_do_are_named():
     (fault,) = refused(spec(drop=6))
     # 6 is more than a 1x6 (5 1/2): a 1x7 (6 1/2), 1x8 (7 1/4) or 1x9 (8 1/4)
