@@ -27,6 +27,14 @@ ODD = {
             ]
         }
     },
+    "members of two sizes in one profile": {
+        "room": {
+            "members": [
+                {**MEMBER, "center": "6'"},
+                {**MEMBER, "center": "14'", "width": "3 1/2"},
+            ]
+        }
+    },
     "letter paper with a member": {"room": {"members": [MEMBER]}, "drawing": {"paper": "letter"}},
     "full title fields": {
         "name": "W" * 80,

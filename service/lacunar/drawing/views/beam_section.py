@@ -103,23 +103,24 @@ def beam_section(
         drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
         drawn_string(drop, _drop_axis(cut, max(overhang, CEILING_REACH)), 0.8),
     )
-    view = Group(
+    drawn = Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}")
+    return Block(width, bottom, (_view(of, scale, (drawn, *strings, *leaders)),))
+
+
+def _view(of: SectionOf, scale: Scale, children: tuple[Element, ...]) -> Group:
+    """All that belongs to a section, under its view's number and scale."""
+    return Group(
         "view",
-        (
-            Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}"),
-            *strings,
-            *leaders,
-        ),
+        children,
         id=f"view-{of.number}",
-        title=f"Beam section {profile.id}",
+        title=f"Beam section {of.profile.id}",
         data={
             "view": "beam-section",
-            "profile": profile.id,
+            "profile": of.profile.id,
             "scale": str(scale.ratio),
             "scale-text": scale.text,
         },
     )
-    return Block(width, bottom, (view,))
 
 
 def _drop_axis(cut: _Cut, reach: float) -> Axis:
@@ -135,7 +136,7 @@ def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> Stri
     end = Stop("far", cut.on_paper(length), value, length)
     text, exact = wording.detail(length), wording.exact(value)
     segment = Segment(start, end, text, exact, decimal_mm(length))
-    return String(cut.of.profile.id, name, (segment,))
+    return String(f"section-{cut.of.number}", name, (segment,))
 
 
 def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
