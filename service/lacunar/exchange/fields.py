@@ -33,6 +33,7 @@ _PRINTABLE = re.compile(
     "\ue000-\ufefe\uff00-\ufffd]*"
 )
 _RATIO = re.compile(r"[0-9]{1,9}(?:/[0-9]{1,9}|\.[0-9]{1,9})?\Z")
+_FINEST_RATIO = 10**9
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -271,6 +272,17 @@ class Weight(SpecField[Fraction]):
         elif isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
         raise wrong_type(value, "a number or text such as 3/2")
+
+
+class Ratio(Weight):
+    """A plain number such as a specific gravity, of at most 9 decimals."""
+
+    def read(self, value: object) -> Fraction:
+        """A number, exactly as written."""
+        ratio = super().read(value)
+        if ratio.denominator > _FINEST_RATIO:
+            raise wrong_type(value, "a number of at most 9 decimals")
+        return ratio
 
 
 def too_many(items: int, most: int) -> ValidationError:
