@@ -9,6 +9,8 @@ from lacunar.measure.writing import decimal_text
 from lacunar.model.fixing import BetweenJoists
 from lacunar.model.room import JoistKind
 
+_NAMED = 6
+
 _CARRIED_BY = {
     BetweenJoists.BLOCKING: "by blocking let in between the joists while the ceiling is open",
     BetweenJoists.SKIN: "by a plywood skin screwed to the joists over the whole ceiling before"
@@ -58,9 +60,9 @@ def _between_joists(backing: Backing) -> Iterator[Caution]:
     if between and (way := between[0].carried_by):
         yield Caution(
             code="beams_between_joists",
-            text=f"Beams run along the joists and lie between two of them: {_of(between)}. They are"
-            f" laid out to be carried {_CARRIED_BY[way]}. Beams at walls can be fixed to the wall's"
-            " framing as well.",
+            text=f"Beams run along the joists and lie between two of them: {_some(between)}. They"
+            f" are laid out to be carried {_CARRIED_BY[way]}. Beams at walls can be fixed to the"
+            " framing of the wall as well.",
             figures={"beams": _of(between), "carried_by": str(way)},
             pointer="/fixing/between_joists",
         )
@@ -76,7 +78,7 @@ def _few_crossings(backing: Backing) -> Iterator[Caution]:
     if few:
         yield Caution(
             code="piece_under_one_joist",
-            text=f"Pieces of backing cross no more than one joist, in {_of(few)}: one alone lets"
+            text=f"Pieces of backing cross no more than one joist, in {_some(few)}: one alone lets"
             " them turn. Fix them to the backing they butt against as well, or add blocking.",
             figures={"beams": _of(few)},
             pointer="/room/joists",
@@ -85,6 +87,14 @@ def _few_crossings(backing: Backing) -> Iterator[Caution]:
 
 def _of(lines: list[BackingLine]) -> str:
     return ", ".join(dict.fromkeys(line.beam for line in lines))
+
+
+def _some(lines: list[BackingLine]) -> str:
+    """The first few beams of a list that may be long, and how many more there are."""
+    beams = list(dict.fromkeys(line.beam for line in lines))
+    more = len(beams) - _NAMED
+    told = ", ".join(beams[:_NAMED])
+    return f"{told} and {more} more" if more > 0 else told
 
 
 def _shallow(layout: Layout) -> Iterator[Caution]:
