@@ -85,6 +85,8 @@ class BackingWords:
             yield f"{label} lies on {line.joist} along its whole length."
         if line.offset is not None:
             yield self.figure(f"{label}, beyond the center of {line.joist}", line.offset)
+        if line.bearing is not None:
+            yield self.figure(f"{label}, bearing on {line.joist}", line.bearing)
         if line.bay is not None:
             near, far = (end or "the wall" for end in (line.bay.near, line.bay.far))
             yield f"{label} lies between {near} and {far}, to be carried by {line.carried_by}."

@@ -6,10 +6,13 @@ from fractions import Fraction
 from lacunar.layout.backing_records import Backing, BackingLine, Hold, JoistRelation
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.writing import decimal_text
+from lacunar.model.fasteners import SIZES
 from lacunar.model.fixing import BetweenJoists
 from lacunar.model.room import JoistKind
 
 _NAMED = 6
+# Diameters a fastener keeps from an edge (the National Design Specification's advice, from memory).
+EDGE_DISTANCE = Fraction(5, 2)
 
 _CARRIED_BY = {
     BetweenJoists.BLOCKING: "by blocking let in between the joists while the ceiling is open",
@@ -50,6 +53,7 @@ def backing_cautions(layout: Layout) -> Iterator[Caution]:
             pointer="/room/joists/first",
         )
     yield from _between_joists(backing)
+    yield from _near_edge(layout)
     yield from _few_crossings(backing)
     yield from _shallow(layout)
     yield from _strength(layout)
@@ -65,6 +69,26 @@ def _between_joists(backing: Backing) -> Iterator[Caution]:
             " framing of the wall as well.",
             figures={"beams": _of(between), "carried_by": str(way)},
             pointer="/fixing/between_joists",
+        )
+
+
+def _near_edge(layout: Layout) -> Iterator[Caution]:
+    fixing = layout.ceiling.fixing
+    if fixing is None:
+        return
+    least = SIZES[fixing.fastener][fixing.size].diameter * EDGE_DISTANCE
+    near = [
+        line
+        for line in layout.backing.lines
+        if line.bearing is not None and line.bearing.value < least
+    ]
+    if near:
+        yield Caution(
+            code="fastener_near_joist_edge",
+            text=f"A line of backing runs so near to a joist's edge that fasteners may split it, in"
+            f" {_some(near)}. Drive them nearer to the middle of the joist, or move the beams.",
+            figures={"beams": _of(near), "edge_distance": least},
+            pointer="/room/joists/first",
         )
 
 

@@ -124,6 +124,7 @@ def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) 
         relation=_relation(joists, across=across, in_bay=carried_by is not None),
         joist=found.joist if found else None,
         offset=found.offset if found else None,
+        bearing=found.bearing if found else None,
         bay=found.bay if found else None,
         carried_by=carried_by,
         blocks=blocks,

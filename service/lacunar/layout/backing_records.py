@@ -80,8 +80,9 @@ class BackingLine:
     """A line along which a beam is held: a beam has one in its middle, a casing one on each side.
 
     `on` is the run its `position` is measured along. `joist` is the nearest one where the line runs
-    along the joists, and `offset` how far beyond that joist's center it lies. `carried_by` says
-    what holds a line that lies between joists.
+    along the joists, and `offset` how far beyond that joist's center it lies; `bearing` is what a
+    line on a joist leaves to the joist's nearer edge. `carried_by` says what holds a line that lies
+    between joists.
     """
 
     beam: str
@@ -91,6 +92,7 @@ class BackingLine:
     relation: JoistRelation
     joist: str | None
     offset: LengthFigure | None
+    bearing: LengthFigure | None
     bay: Bay | None
     carried_by: BetweenJoists | None
     blocks: CountFigure | None

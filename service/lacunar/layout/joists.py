@@ -4,7 +4,7 @@ from dataclasses import dataclass
 
 from lacunar.layout.backing_records import Bay, Joist, JoistLines
 from lacunar.measure.figure import LengthFigure, Rule, given
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import Joists
 
 JOIST_COUNT = Rule("joists with their center in the room", "floor((span - first) / spacing) + 1")
@@ -12,6 +12,10 @@ JOIST_CENTER = Rule(
     "center of a joist: the first, and the spacing for each after it", "first + number * spacing"
 )
 OFFSET = Rule("how far a line lies beyond a joist's center", "position - joist")
+BEARING = Rule(
+    "from a line on a joist to the joist's nearer edge",
+    "joist_width / 2 - max(offset, -offset)",
+)
 BLOCK = Rule("block between two joists: from face to face", "far_joist - near_joist - joist_width")
 BLOCK_AT_START = Rule(
     "block between the start wall and the first joist", "far_joist - joist_width / 2"
@@ -56,10 +60,11 @@ def _center(joists: Joists, number: int) -> LengthFigure:
 
 @dataclass(frozen=True, slots=True)
 class LineAmongJoists:
-    """A line along the joists: the nearest joist, how far beyond it, and its bay if it has one."""
+    """A line along the joists: the nearest joist, how far beyond it, and its bearing or its bay."""
 
     joist: str
     offset: LengthFigure
+    bearing: LengthFigure | None
     bay: Bay | None
 
 
@@ -73,8 +78,11 @@ def among_joists(position: Length, lines: JoistLines, span: Length) -> LineAmong
     nearest = min(lines.joists, key=lambda joist: abs(position - joist.center.value))
     center = nearest.center.value
     offset = OFFSET.gives(position - center, position=position, joist=center)
-    on_joist = abs(offset.value) <= lines.width / 2
-    return LineAmongJoists(nearest.id, offset, None if on_joist else _bay(position, lines, span))
+    bearing = lines.width / 2 - abs(offset.value)
+    if bearing < ZERO:
+        return LineAmongJoists(nearest.id, offset, None, _bay(position, lines, span))
+    left = BEARING.gives(bearing, joist_width=lines.width, offset=offset.value)
+    return LineAmongJoists(nearest.id, offset, left, None)
 
 
 def _bay(position: Length, lines: JoistLines, span: Length) -> Bay:
