@@ -33,7 +33,7 @@ _PRINTABLE = re.compile(
     "\ue000-\ufefe\uff00-\ufffd]*"
 )
 _RATIO = re.compile(r"[0-9]{1,9}(?:/[0-9]{1,9}|\.[0-9]{1,9})?\Z")
-_FINEST_RATIO = 10**9
+_FINEST_RATIO = 10**8
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -275,13 +275,13 @@ class Weight(SpecField[Fraction]):
 
 
 class Ratio(Weight):
-    """A plain number such as a specific gravity, of at most 9 decimals."""
+    """A plain number such as a specific gravity, of at most 8 decimals."""
 
     def read(self, value: object) -> Fraction:
         """A number, exactly as written."""
         ratio = super().read(value)
         if ratio.denominator > _FINEST_RATIO:
-            raise wrong_type(value, "a number of at most 9 decimals")
+            raise wrong_type(value, "a number of at most 8 decimals")
         return ratio
 
 
