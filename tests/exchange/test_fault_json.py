@@ -11,27 +11,26 @@ STEP = Step.read("1/16", Units.INCH)
 
 
 def test_a_fault_leaves_with_code_place_figures_and_remedy():
-    (fault,) = faults_of(with_changes(LEAST, {"room.headroom": "9' 1\""}))
+    (fault,) = faults_of(with_changes(LEAST, {"beams.crosswise.drop": "9' 1\""}))
     assert fault_to_json(fault, STEP) == {
-        "code": "headroom_above_ceiling",
-        "title": "Headroom above the ceiling",
-        "pointer": "/room/headroom",
-        "message": "More headroom is asked for than there is below the ceiling itself.",
+        "code": "beam_reaches_floor",
+        "title": "Beam reaches the floor",
+        "pointer": "/beams/crosswise/drop",
+        "message": "The beam hangs as low as the floor.",
         "figures": {
-            "headroom": {"exact": "109 in", "text": "9'-1\"", "in": 109, "mm": 2768.6},
+            "drop": {"exact": "109 in", "text": "9'-1\"", "in": 109, "mm": 2768.6},
             "height": {"exact": "108 in", "text": "9'-0\"", "in": 108, "mm": 2743.2},
         },
-        "remedy": "Give a headroom below the height of the room.",
+        "remedy": "Give its drop from the finished ceiling, not its height from the floor.",
     }
 
 
 def test_a_person_reads_place_sentence_figures_and_remedy():
-    (fault,) = faults_of(with_changes(LEAST, {"room.headroom": "9' 1\""}))
+    (fault,) = faults_of(with_changes(LEAST, {"beams.crosswise.drop": "9' 1\""}))
     assert fault_lines(fault) == [
-        "/room/headroom: More headroom is asked for than there is below the ceiling itself."
-        " [headroom_above_ceiling]",
-        "    headroom 9'-1\" (2768.6 mm), height 9'-0\" (2743.2 mm)",
-        "    Give a headroom below the height of the room.",
+        "/beams/crosswise/drop: The beam hangs as low as the floor. [beam_reaches_floor]",
+        "    drop 9'-1\" (2768.6 mm), height 9'-0\" (2743.2 mm)",
+        "    Give its drop from the finished ceiling, not its height from the floor.",
     ]
 
 

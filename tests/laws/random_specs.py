@@ -39,7 +39,9 @@ class _Draw:
     def __init__(self, random: Random) -> None:
         self._random = random
         self._metric = random.random() < 0.3
-        self._spans = {"length": self._span(), "width": self._span()}
+        span = self._span()
+        other = min(max(float(span) * random.uniform(0.6, 1.25), 8 * 12), 60 * 12)
+        self._spans = {"length": span, "width": self._sixteenths(other, other)}
         self._member_runs = [run for run in self._spans if random.random() < 0.2]
         self._sides = self._pick("1x8", "1x10", "5/4x8") if self._member_runs else None
 
@@ -54,9 +56,8 @@ class _Draw:
 
     def _span(self) -> Fraction:
         """8 to 60 ft, most of them rooms of a house."""
-        if self._chance(0.75):
-            return self._sixteenths(8 * 12, 26 * 12)
-        return self._sixteenths(20 * 12, 60 * 12)
+        low, high = self._random.choice(((8, 14), (8, 14), (12, 26), (12, 26), (20, 60)))
+        return self._sixteenths(low * 12, high * 12)
 
     def _length(self, inches: Fraction) -> object:
         """A length in one of the notations that a spec may be written in."""
@@ -210,7 +211,7 @@ class _Draw:
         """Paper that grows with the room, often larger than needed, now and then too small."""
         papers = METRIC_PAPERS if self._metric else INCH_PAPERS
         feet = max(self._spans["length"], self._spans["width"] * 4 / 3) / 12
-        limits = (14, 26, 40) if self._metric else (12, 20, 26, 32, 42)
+        limits = (11, 24, 38) if self._metric else (10, 19, 25, 31, 41)
         fits = sum(feet > limit for limit in limits)
         size = min(max(0, fits + self._random.choice((0, 0, 0, 1, 1, 2))), len(papers) - 1)
         drawing: Spec = {"paper": papers[size]}

@@ -126,7 +126,7 @@ def test_members_and_fixed_beams_get_the_next_free_names():
     )
     ceiling = resolve(spec).ceiling
     assert [member.name for member in ceiling.room.members] == ["S2", "S1", "S3"]
-    assert [beam.name for beam in ceiling.grid.length.fixed_beams] == ["F1", "F2"]
+    assert [beam.name for beam in ceiling.grid.length.fixed_beams] == ["FB-1", "FB-2"]
 
 
 @pytest.mark.parametrize(
@@ -233,6 +233,12 @@ def test_a_deep_member_gets_sides_that_hide_it():
 def test_a_shallow_member_does_not_make_beams_shallower_than_usual():
     box = resolve(with_members(replace(MEMBER, drop=inches(1)))).ceiling.beams.crosswise
     assert box.sides.name == "1x6"
+
+
+def test_a_member_deeper_than_the_drop_that_is_given_is_hidden_all_the_same():
+    # 4 is asked for; the member needs 6 + 1/4 + 3/4 + 1/4 = 7 1/4, which is a 1x8 to the hair.
+    spec = replace(with_members(MEMBER), beams=with_box(drop=inches(4)).beams)
+    assert resolve(spec).ceiling.beams.crosswise.sides.name == "1x8"
 
 
 def test_metric_sides_about_a_member_are_rounded_up_to_whole_centimeters():

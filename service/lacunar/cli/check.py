@@ -13,6 +13,7 @@ from lacunar.cli.speaking import (
     tell_cautions,
     tell_faults,
 )
+from lacunar.exchange.assumption_words import assumption_line
 from lacunar.model.faults import SpecRefused
 from lacunar.workflow.check import check_drawings
 from lacunar.workflow.prepare import Prepared, prepare
@@ -70,5 +71,5 @@ def _say_sound(name: str, prepared: Prepared) -> None:
     """That a spec is sound, what was assumed, and what to be careful about."""
     tell(f"{name}: can be built as asked.")
     for assumption in prepared.assumptions:
-        tell(f"  assumed {assumption.pointer}: {assumption.reason}")
+        tell(f"  assumed {assumption_line(assumption, prepared.layout.ceiling.units)}")
     tell_cautions(prepared)

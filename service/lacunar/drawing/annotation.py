@@ -185,7 +185,7 @@ def arrow(tip: Pt, toward: Pt, length: float = 2.4) -> Polyline:
     reach = (dx * dx + dy * dy) ** 0.5
     ux, uy = dx / reach, dy / reach
     base = tip.moved(ux * length, uy * length)
-    half = length / 6
+    half = length / 3
     left = base.moved(-uy * half, ux * half)
     right = base.moved(uy * half, -ux * half)
     return Polyline((tip, left, right), None, closed=True, fill=Fill.BLACK)

@@ -27,8 +27,6 @@ from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
 
-SHORT_DIGEST_CHARACTERS = 12
-
 
 def ceiling_to_json(ceiling: Ceiling) -> Json:
     """Turn a ceiling into the spec that leaves nothing open.
@@ -85,15 +83,6 @@ def digest(ceiling: Ceiling) -> str:
     spec = ceiling_to_json(ceiling)
     del spec["drawing"]
     return hashlib.sha256(canonical_bytes(spec)).hexdigest()
-
-
-def short_digest(full: str) -> str:
-    """The first digits of a digest, enough to compare two sheets by eye.
-
-    >>> short_digest("3f786850e387550fdab836ed7e6dc881de23001b0000000000000000000000ff")
-    '3f786850e387'
-    """
-    return full[:SHORT_DIGEST_CHARACTERS]
 
 
 @dataclass(frozen=True, slots=True)

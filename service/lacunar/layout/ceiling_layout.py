@@ -50,6 +50,14 @@ def lay_out(ceiling: Ceiling) -> Layout:
 
     Raises SpecRefused with every fault of the stage that fails: beam widths; then both runs
     together with the beams' stock; then what is built on them.
+
+    >>> from lacunar.measure.length import Length
+    >>> from lacunar.model.assumptions import resolve
+    >>> from lacunar.model.spec import CeilingSpec, RoomSpec
+    >>> room = RoomSpec(Length.of_feet(16), Length.of_feet(12), Length.of_feet(9))
+    >>> layout = lay_out(resolve(CeilingSpec(room)).ceiling)
+    >>> len(layout.coffers), layout.coffers[0].length.value  # half beams: 192/4 - 7 = 144/3 - 7
+    (12, Length(41 in))
     """
     families = beam_families(ceiling.beams)
     faults = FaultGathering()

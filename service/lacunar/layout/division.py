@@ -19,7 +19,8 @@ BORDER_OPENING = Rule(
     "border opening: half of what the held openings leave of the clear total",
     "(clear_total - held_coffers * held) / 2",
 )
-PAST = Rule("the face before it, plus what lies between", "near + width")
+PAST_OPENING = Rule("far side of a coffer: its near side plus the opening", "near + opening")
+PAST_BEAM = Rule("far face: the near face plus the width", "near + width")
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,6 +109,19 @@ def _around_held(total: Length, coffers: int, held: Length) -> tuple[LengthFigur
     return (border, *(given(held),) * (coffers - 2), border)
 
 
-def past(near: LengthFigure, width: Length) -> LengthFigure:
-    """The face on the far side of something so wide [length], from the face on its near side."""
-    return PAST.gives(near.value + width, near=near.value, width=width)
+def past_opening(near: LengthFigure, opening: Length) -> LengthFigure:
+    """The far side of a coffer, from its near side and its opening [length].
+
+    >>> past_opening(given(Length.of_inches(5)), Length.of_inches(43)).value
+    Length(48 in)
+    """
+    return PAST_OPENING.gives(near.value + opening, near=near.value, opening=opening)
+
+
+def past_beam(near: LengthFigure, width: Length) -> LengthFigure:
+    """The far face of a beam, from its near face and its width [length].
+
+    >>> past_beam(given(Length.of_inches(43)), Length.of_inches(5)).value
+    Length(48 in)
+    """
+    return PAST_BEAM.gives(near.value + width, near=near.value, width=width)

@@ -1,6 +1,6 @@
 """How deep the beams hang below the finished ceiling."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.families import Family
@@ -23,8 +23,6 @@ MEMBER_NEEDS = Rule(
     "drop that a member needs inside: its own, the clearance and the bottom",
     "member_drop + clearance + bottom_thickness",
 )
-
-FAMILY_NAMES = {RunName.LENGTH: "crosswise", RunName.WIDTH: "lengthwise"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,12 +62,13 @@ def drops(task: DropTask) -> Drops:
         return _stepped(task, own, needs)
     if not own:
         return Drops({}, {})
-    equal = _of_several("max", [("beams", _asked_or_given(task, own)), *_named(needs.values())])
+    equal = _deepest(_asked_or_given(task, own), *needs.values())
     return Drops(dict.fromkeys(own, equal), dict.fromkeys(needs, equal))
 
 
-def _named(needs: Collection[LengthFigure]) -> list[tuple[str, LengthFigure]]:
-    return [(f"casing_{number}", need) for number, need in enumerate(needs, start=1)]
+def _deepest(*figures: LengthFigure) -> LengthFigure:
+    """The figure that decides, with its own reason; of equal ones the first."""
+    return max(figures, key=lambda figure: figure.value)
 
 
 def _own_drop(family: Family, stack: PanelStack) -> LengthFigure:
@@ -105,9 +104,7 @@ def _stepped(
     task: DropTask, own: Mapping[RunName, LengthFigure], needs: Mapping[str, LengthFigure]
 ) -> Drops:
     casings = {
-        thing.pointer: _of_several(
-            "max", [("beams", own[family.run]), ("casing", needs[thing.pointer])]
-        )
+        thing.pointer: _deepest(own[family.run], needs[thing.pointer])
         for family in task.families
         for thing in task.casings[family.run]
         if thing.pointer in needs
@@ -116,28 +113,7 @@ def _stepped(
 
 
 def _asked_or_given(task: DropTask, own: Mapping[RunName, LengthFigure]) -> LengthFigure:
-    asked = [
-        (FAMILY_NAMES[family.run], own[family.run])
-        for family in task.families
-        if family.box.drop is not None
-    ]
+    asked = [own[family.run] for family in task.families if family.box.drop is not None]
     if asked:
-        return _of_several("max", asked)
-    return _of_several("min", [(FAMILY_NAMES[run], drop) for run, drop in own.items()])
-
-
-def _of_several(choice: str, candidates: Sequence[tuple[str, LengthFigure]]) -> LengthFigure:
-    """The largest (`max`) or smallest (`min`) of some figures; one alone stays as it is.
-
-    Equal figures that came about in the same way count as one.
-    """
-    figures = [figure for _, figure in candidates]
-    if all(figure == figures[0] for figure in figures):
-        return figures[0]
-    values = {name: figure.value for name, figure in candidates}
-    rule = Rule(
-        "the deepest drop needed" if choice == "max" else "the shallower of what the boards give",
-        f"{choice}({', '.join(values)})",
-    )
-    value = max(values.values()) if choice == "max" else min(values.values())
-    return rule.gives(value, **values)
+        return _deepest(*asked)
+    return min(own.values(), key=lambda figure: figure.value)

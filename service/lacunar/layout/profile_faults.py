@@ -7,6 +7,7 @@ from lacunar.layout.profile_sizes import (
     ProfileOrder,
     backing_width,
     bottom_width,
+    exposed_side,
     inside_depth,
     inside_width,
     side_width,
@@ -25,7 +26,7 @@ def drop_pointer(order: ProfileOrder) -> str:
 def shape_faults(order: ProfileOrder, stack: PanelStack) -> Iterator[Fault]:
     """Faults of a profile whose boards leave no inside, no backing, or do not meet."""
     depth = inside_depth(order, stack).value
-    if min(depth, side_width(order, stack).value) <= ZERO:
+    if min(depth, side_width(order, stack).value, exposed_side(order, stack).value) <= ZERO:
         yield Fault(
             code="beam_too_shallow",
             pointer=drop_pointer(order),

@@ -7,7 +7,7 @@ from itertools import accumulate, pairwise
 
 from lacunar.layout.casing_shift import Play, shifts_to_equal
 from lacunar.layout.counts import zone_counts
-from lacunar.layout.division import ZoneSpace, clear_total, divide, past
+from lacunar.layout.division import ZoneSpace, clear_total, divide, past_beam, past_opening
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.fixed_things import FixedThing
@@ -21,7 +21,7 @@ from lacunar.model.grid import Run
 
 FIXED_CENTER = Rule("center of a shifted beam: its member's, plus the shift", "member + shift")
 FIXED_NEAR = Rule("near face of a beam with a given place", "center - width / 2")
-BEFORE = Rule("the face after it, less what lies between", "far - width")
+BEFORE = Rule("near face: the far face less the width", "far - width")
 BEAM_CENTER = Rule("center of a beam", "near + width / 2")
 
 
@@ -111,7 +111,7 @@ def walls_of(task: RunTask) -> tuple[LengthFigure, LengthFigure]:
     """The faces between which a run is divided: what stands at the walls is left out."""
     start, end = datum(), task.frame.span
     for strip in task.start_strips:
-        start = past(start, strip.width.value)
+        start = past_beam(start, strip.width.value)
     for strip in task.end_strips:
         end = _before(end, strip.width.value)
     return start, end
@@ -147,7 +147,7 @@ def _placed(thing: FixedThing, shift: LengthFigure) -> BeamStretch:
         )
     width = thing.width.value
     near = FIXED_NEAR.gives(center.value - width / 2, center=center.value, width=width)
-    return BeamStretch(thing.kind, near, past(near, width), center, thing.width, thing, shift)
+    return BeamStretch(thing.kind, near, past_beam(near, width), center, thing.width, thing, shift)
 
 
 def _zone_faces(
@@ -200,9 +200,9 @@ def _shifts(
 def _in_zone(zone: Zone, beam_width: LengthFigure) -> Iterator[Stretch]:
     near = zone.start
     for opening in zone.openings[:-1]:
-        far = past(near, opening.value)
+        far = past_opening(near, opening.value)
         yield Stretch(ElementKind.COFFER, near, far)
-        near = past(far, beam_width.value)
+        near = past_beam(far, beam_width.value)
         center = BEAM_CENTER.gives(
             far.value + beam_width.value / 2, near=far.value, width=beam_width.value
         )
@@ -213,7 +213,7 @@ def _in_zone(zone: Zone, beam_width: LengthFigure) -> Iterator[Stretch]:
 def _start_walls(task: RunTask) -> Iterator[WallStretch]:
     near = datum()
     for strip in task.start_strips:
-        far = past(near, strip.width.value)
+        far = past_beam(near, strip.width.value)
         yield WallStretch(strip.kind, near, far, strip)
         near = far
 

@@ -162,6 +162,12 @@ def zone_faults(
             )
 
 
+def _fewer(run: Run, fit: int) -> str:
+    counted = isinstance(run.count, CoffersPerZone | CoffersInAll)
+    ask = "at most" if counted else "larger openings, which make at most"
+    return f"Ask for {ask} {fit} there, so that openings of 6 in are left, or for narrower beams."
+
+
 def _no_room_left(run: Run, number: int, space: Length, beams: tuple[int, Length]) -> Fault:
     count, beam_width = beams
     fit = coffers_that_fit(space, LEAST_OPENING, beam_width)
@@ -170,8 +176,7 @@ def _no_room_left(run: Run, number: int, space: Length, beams: tuple[int, Length
         code="no_room_left",
         pointer=count_pointer(run) + (f"/{number}" if per_zone else ""),
         message=f"With {count} coffers the beams fill zone {number + 1} of the {run.name} run.",
-        remedy=f"Ask for at most {fit} there, which keeps openings of 6 in or more, or for narrower"
-        " beams."
+        remedy=_fewer(run, fit)
         if fit
         else "Make the zone larger or the beams narrower: not even one opening of 6 in fits.",
         figures={

@@ -47,7 +47,7 @@ def stock_faults(part: PartStock) -> Iterator[Fault]:
     yield Fault(
         code="stock_too_narrow",
         pointer=part.pointer,
-        message=f"The {part.part} of a beam is wider than {part.stock.name} can make it.",
+        message=f"{part.stock.name} is too narrow for the {part.part} of the beams.",
         remedy=f"{wider}, or ask for {beams}.",
         figures={
             "needed": part.needed,

@@ -150,11 +150,11 @@ def _member(
 
 
 class _Names:
-    """Free names with one letter and a number, for things that have none."""
+    """Free names of a prefix and a number, for things that have none."""
 
-    def __init__(self, letter: str, given: Iterable[str | None]) -> None:
+    def __init__(self, prefix: str, given: Iterable[str | None]) -> None:
         taken = set(given)
-        self._free = (name for n in count(1) if (name := f"{letter}{n}") not in taken)
+        self._free = (name for n in count(1) if (name := f"{prefix}{n}") not in taken)
 
     def settle(self, said: str | None, place: str, assuming: Assuming) -> str:
         """The name said, or the next free one as an assumption."""
@@ -165,7 +165,7 @@ class _Names:
 
 def _grid(grid: GridSpec, usual: Defaults, assuming: Assuming) -> Grid:
     beams = (*grid.length.fixed_beams, *grid.width.fixed_beams)
-    names = _Names("F", (beam.name for beam in beams))
+    names = _Names("FB-", (beam.name for beam in beams))
     length, width = (_run(run, grid.run(run), names, usual, assuming) for run in RunName)
     return Grid(length, width)
 

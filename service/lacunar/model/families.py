@@ -1,30 +1,34 @@
 """What one family of beams takes over from the other, and what each must be able to make."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.beams import BottomJoint, Box, Depth
+from lacunar.model.beams import BottomJoint
+from lacunar.model.box_outline import BoxOutline
 from lacunar.model.grid import Grid
-from lacunar.model.room import Room, RunName
+from lacunar.model.room import Member, Room, RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec
 
 # What is taken over is taken over together: a joint with its reveal and overhang, a size with the
 # stock that makes it. Half of one family's detail beside half of the other's would be neither.
-DETAIL = ("bottom_joint", "reveal", "overhang")
-SIZE = ("sides", "bottom", "backing", "width", "drop")
-TAKEN_TOGETHER = (DETAIL, SIZE, ("allowance",))
+TAKEN_TOGETHER = (
+    ("bottom_joint", "reveal", "overhang"),
+    ("sides", "bottom", "backing", "width", "drop"),
+    ("allowance",),
+)
 
 
 @dataclass(frozen=True, slots=True)
 class FamilyNeeds:
     """What the stock assumed for one family must be able to make.
 
-    `depth` is the greatest depth a member needs inside the box (zero: none); `drop` the drop of the
-    other family, where both are to be equal (zero: not known); `insides` the inside widths members
-    need; `widths` the finished widths given for casings and fixed beams.
+    `hidden` is the drop its members need, and `drop` that of the other family, where both are to be
+    equal (zero: none); `insides` are the inside widths members need; `widths` the finished widths
+    given for casings and fixed beams.
     """
 
-    depth: Length
+    hidden: Length
     drop: Length
     insides: tuple[Length, ...]
     widths: tuple[Length, ...]
@@ -43,51 +47,60 @@ def lengthwise_as_meant(beams: BeamsSpec) -> BoxSpec:
 
 def taken_over(box: BoxSpec) -> tuple[str, ...]:
     """The fields of a family that it takes from the other one."""
-    return tuple(name for group in TAKEN_TOGETHER if not says_any(box, group) for name in group)
+    return tuple(
+        name
+        for group in TAKEN_TOGETHER
+        if all(getattr(box, name) is None for name in group)
+        for name in group
+    )
 
 
-def says_any(box: BoxSpec, group: tuple[str, ...]) -> bool:
-    """Whether a family says anything of a group of fields itself."""
-    return any(getattr(box, name) is not None for name in group)
-
-
-def drop_as_stated(box: BoxSpec | Box) -> Length:
-    """The drop a family is given or its sides give; zero where neither is known.
+def drop_as_stated(said: BoxSpec, outline: BoxOutline) -> Length:
+    """The drop a family is given or its sides give [length]; zero where neither is said.
 
     Formula: the width of the side, plus the thickness of a bottom that lies under it.
     """
-    if box.drop is not None:
-        return box.drop
-    if box.sides is None:
+    if said.drop is not None:
+        return said.drop
+    if said.sides is None:
         return ZERO
-    if box.bottom_joint is not BottomJoint.UNDER:
-        return box.sides.width
-    return box.sides.width + (box.bottom or box.sides).thickness
+    below = outline.bottom_thickness if outline.joint is BottomJoint.UNDER else ZERO
+    return said.sides.width + below
 
 
-def needs_of(
-    run: RunName, beams: BeamsSpec, other_drop: Length, room: Room, grid: Grid
-) -> FamilyNeeds:
-    """What the family that divides `run` must be able to make.
+@dataclass(frozen=True, slots=True)
+class BothFamilies:
+    """What both families say, whether they are equally deep, and what they are built about."""
 
-    That is what stands in its own run; and where it is the pattern for the other family, or all
-    beams are equally deep, what stands in the other run too. `other_drop` [length] is the drop the
-    other family states.
-    """
-    equal = beams.depth is not Depth.STEPPED
-    alone = beams.lengthwise is not None and says_any(beams.lengthwise, SIZE)
-    runs = (run,) if alone else tuple(RunName)
-    members = [member for member in room.members if member.on in runs]
-    deep = room.members if equal else members
-    fixed = [beam for name in runs for beam in grid.run(name).fixed_beams]
-    return FamilyNeeds(
-        depth=max((member.drop + member.clearance for member in deep), default=ZERO),
-        drop=other_drop if equal else ZERO,
-        insides=tuple(
-            member.width + member.clearance * 2 for member in members if not member.cased_width
-        ),
-        widths=(
-            *(member.cased_width for member in members if member.cased_width),
-            *(beam.width for beam in fixed if beam.width),
-        ),
-    )
+    said: Mapping[RunName, BoxSpec]
+    outlines: Mapping[RunName, BoxOutline]
+    alike: bool
+    equal: bool
+    room: Room
+    grid: Grid
+
+    def needs_of(self, run: RunName) -> FamilyNeeds:
+        """What the family that divides a run must be able to make.
+
+        That is what stands in its own run; and where both families are alike, or equally deep, what
+        stands in the other run too.
+        """
+        runs = tuple(RunName) if self.alike else (run,)
+        members = [member for member in self.room.members if member.on in runs]
+        deep = self.room.members if self.equal else members
+        fixed = [beam for name in runs for beam in self.grid.run(name).fixed_beams]
+        other = drop_as_stated(self.said[run.other], self.outlines[run.other])
+        return FamilyNeeds(
+            hidden=max((self._drop_about(member) for member in deep), default=ZERO),
+            drop=other if self.equal else ZERO,
+            insides=tuple(
+                member.width + member.clearance * 2 for member in members if not member.cased_width
+            ),
+            widths=(
+                *(member.cased_width for member in members if member.cased_width),
+                *(beam.width for beam in fixed if beam.width),
+            ),
+        )
+
+    def _drop_about(self, member: Member) -> Length:
+        return self.outlines[member.on].drop_about(member.drop + member.clearance)

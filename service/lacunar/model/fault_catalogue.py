@@ -140,11 +140,6 @@ _ROOM = {
         "The length is so small or large that it must be a slip, or cannot be laid out.",
         "Check the figure and its unit.",
     ),
-    "headroom_above_ceiling": FaultMeaning(
-        "Headroom above the ceiling",
-        "More headroom is asked for than the room is high.",
-        "Give a headroom below the height of the room.",
-    ),
     "member_outside_room": FaultMeaning(
         "Member outside the room",
         "The member does not lie between the walls of the run it is measured along.",

@@ -17,21 +17,6 @@ def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
             yield missing(f"/room/{name}", f"The {name} of the room")
 
 
-def headroom_is_below_the_ceiling(case: RuleCase) -> Iterator[Fault]:
-    """Headroom cannot be asked for above the ceiling."""
-    room = case.spec.room
-    if room.height is None or room.headroom is None or not case.sound("/room"):
-        return
-    if room.headroom > room.height:
-        yield Fault(
-            code="headroom_above_ceiling",
-            pointer="/room/headroom",
-            message="More headroom is asked for than there is below the ceiling itself.",
-            remedy="Give a headroom below the height of the room.",
-            figures={"headroom": room.headroom, "height": room.height},
-        )
-
-
 def members_are_described(case: RuleCase) -> Iterator[Fault]:
     """A member has a run, a place, a width and a drop; none of them can be assumed."""
     for position, member in enumerate(case.spec.room.members):
@@ -127,7 +112,6 @@ def _names(case: RuleCase) -> Iterator[tuple[str, str]]:
 
 ROOM_RULES = (
     room_has_its_three_sizes,
-    headroom_is_below_the_ceiling,
     members_are_described,
     members_lie_in_the_room,
     members_hang_above_the_floor,

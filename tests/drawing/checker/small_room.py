@@ -132,10 +132,34 @@ def _rectangle(box: tuple[float, float, float, float], pen: Pen) -> Polyline:
     return Polyline(corners, pen, closed=True)
 
 
-def _tag(of: str, text: str, center: Pt) -> Group:
+def _tag(kind: str, of: str, center: Pt, leader: tuple[Pt, Pt] | None = None) -> Group:
     outline = _rectangle((center.x - 5, center.y - 2.6, center.x + 5, center.y + 2.6), style.FINE)
-    label = Text(center.moved(0, 1.25), text, style.TEXT, Face.SEMIBOLD, "middle")
-    return Group("tag", (outline, label), id=f"tag-{of}", data={"of": of})
+    label = Text(center.moved(0, 1.25), of, style.TEXT, Face.SEMIBOLD, "middle")
+    lines = (Polyline(leader, style.LEADER),) if leader else ()
+    return Group("tag", (*lines, outline, label), f"tag-{kind}-{of}", data={"of": of})
+
+
+def _tags() -> tuple[Group, ...]:
+    """Beams below and right of the plan, the member under its beam, walls just inside."""
+    tags = []
+    for name, faces in CROSSWISE.items():
+        foot = at(sum(faces, ZERO) / 2, ZERO)
+        tags.append(_tag("beam", name, foot.moved(0, 10), (foot, foot.moved(0, 7.4))))
+    foot = at(sum(MEMBER, ZERO) / 2, ZERO)
+    tags.append(_tag("member", "S1", foot.moved(0, 18)))
+    for name, faces in (*LENGTHWISE.items(), ("WB-1", WALL_BEAM)):
+        foot = at(LENGTH, sum(faces, ZERO) / 2)
+        tags.append(_tag("beam", name, foot.moved(12, 0), (foot, foot.moved(7, 0))))
+    low, left = at(COLUMNS[0][1] / 2, ROWS[0][0]), at(ZERO, sum(ROWS[0], ZERO) / 4)
+    high, right = at(COLUMNS[0][1] / 2, WIDTH), at(LENGTH, sum(ROWS[0], ZERO) / 4)
+    walls = {
+        "W1": left.moved(6, 0),
+        "W2": high.moved(0, 4),
+        "W3": right.moved(-6, 0),
+        "W4": low.moved(0, -4),
+    }
+    tags.extend(_tag("wall", wall, center) for wall, center in walls.items())
+    return tuple(tags)
 
 
 def _walls() -> tuple[Group, ...]:
@@ -157,18 +181,23 @@ def _coffers() -> tuple[Group, ...]:
             name = f"{' AB'[row]}{column}"
             corners = (at(left, low), at(right, low), at(right, high), at(left, high))
             outline = Polyline(corners, None, closed=True, fill=Fill.WHITE)
-            tag = _tag(name, name, at((left + right) / 2, (low + high) / 2))
+            tag = _tag("coffer", name, at((left + right) / 2, (low + high) / 2))
             data = {"id": name, "row": str(row), "column": str(column)}
             group = Group("coffer", (outline, tag), f"coffer-{name}", f"Coffer {name}", data)
             coffers.append(group)
     return tuple(coffers)
 
 
+def _stated(faces: tuple[Fraction, Fraction]) -> dict[str, str]:
+    near, far = (f"{float(face * Fraction('25.4')):.6f}" for face in faces)
+    return {"near-mm": near, "far-mm": far}
+
+
 def _beams() -> tuple[Group, ...]:
     beams = []
     for name, faces in CROSSWISE.items():
         edges = [Polyline((at(x, WALL_BEAM[1]), at(x, WIDTH)), style.OBJECT) for x in faces]
-        data = {"id": name, "on": "length"}
+        data = {"id": name, "on": "length", **_stated(faces)}
         beams.append(Group("beam", tuple(edges), f"beam-{name}", f"Beam {name}", data))
     for name, faces in LENGTHWISE.items():
         edges = [
@@ -176,10 +205,10 @@ def _beams() -> tuple[Group, ...]:
             for left, right in COLUMNS
             for y in faces
         ]
-        data = {"id": name, "on": "width"}
+        data = {"id": name, "on": "width", **_stated(faces)}
         beams.append(Group("beam", tuple(edges), f"beam-{name}", f"Beam {name}", data))
     face = Polyline((at(ZERO, WALL_BEAM[1]), at(LENGTH, WALL_BEAM[1])), style.OBJECT)
-    data = {"id": "WB-1", "wall": "W4"}
+    data = {"id": "WB-1", "wall": "W4", **_stated(WALL_BEAM)}
     beams.append(Group("wall-beam", (face,), "wall-beam-WB-1", "Wall beam WB-1", data))
     hidden = [Polyline((at(x, ZERO), at(x, WIDTH)), style.HIDDEN) for x in MEMBER]
     beams.append(Group("member", tuple(hidden), "member-S1", "Member S1", {"id": "S1"}))
@@ -247,7 +276,7 @@ def _view() -> Group:
     ceiling = Group("object", (*_coffers(), *_beams(), *_walls()), id="object-view-1")
     datum = Group("datum", (Circle(DATUM, 1.6, style.LEADER),), id="datum")
     data = {"view": "reflected-ceiling-plan", "scale": "24", "scale-text": '1/2" = 1\'-0"'}
-    return Group("view", (ceiling, datum, *strings), "view-1", "Plan", data)
+    return Group("view", (ceiling, datum, *_tags(), *strings), "view-1", "Plan", data)
 
 
 def _scale_bar() -> Group:

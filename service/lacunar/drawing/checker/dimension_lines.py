@@ -62,7 +62,8 @@ def dimension_lines(sheet: SheetRead, within: GroupRead | None = None) -> Iterat
 def dimension_line(sheet: SheetRead, group: GroupRead) -> DimensionLine | None:
     """The dimension a group draws, the first path its line; None if that or the figure lacks."""
     paths, letterings = sheet.paths_in(group), sheet.letterings_in(group)
-    if not paths or len(paths[0].spots) != LINE_ENDS or len(letterings) != 1:
+    drawn = paths and paths[0].pen and len(paths[0].spots) == LINE_ENDS
+    if not drawn or len(letterings) != 1:
         return None
     leaders = tuple(path for path in paths[1:] if path.pen and path.pen.name == "leader")
     start, end = paths[0].spots

@@ -10,7 +10,7 @@ TITLED = ("coffer", "beam")
 
 
 def readable_and_named(subject: Subject) -> Iterator[Finding]:
-    """Point 61: nothing on the sheet is beyond the checker, ids are unique, parts have titles."""
+    """Point 61: all can be read, ids are unique, parts have titles, the sheet tells its origin."""
     sheet = subject.sheet
     for where, what in sheet.troubles:
         yield sheet.finding(61, where, f"not checked: {what}")
@@ -18,9 +18,23 @@ def readable_and_named(subject: Subject) -> Iterator[Finding]:
     for identity, count in ids.items():
         if count > 1:
             yield sheet.finding(61, identity, f"an id given {count} times")
-    if not (sheet.id and all(sheet.titles)):
-        yield sheet.finding(61, sheet.id, "the sheet lacks its id, title or description")
+    for message in (*_titles(subject), *_origin(subject)):
+        yield sheet.finding(61, sheet.id, message)
     for kind in TITLED:
         for group in sheet.of_kind(kind):
             if not (group.id and group.title):
                 yield sheet.finding(61, sheet.place(group.number), "has no id or no title")
+
+
+def _titles(subject: Subject) -> Iterator[str]:
+    if not (subject.sheet.id and all(subject.sheet.titles)):
+        yield "the sheet lacks its id, title or description"
+
+
+def _origin(subject: Subject) -> Iterator[str]:
+    """What the sheet says of itself other than it is, or than the layout it was drawn from."""
+    sheet, facts = subject.sheet, subject.facts
+    told = {"sheet": sheet.id, "step": facts.step_text, "digest": facts.digest}
+    for name, value in told.items():
+        if value and sheet.data.get(name) != value:
+            yield f"says {name} “{sheet.data.get(name, '')}” instead of “{value}”"

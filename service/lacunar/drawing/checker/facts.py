@@ -63,9 +63,14 @@ class MarkFacts:
 
 @dataclass(frozen=True, slots=True)
 class LayoutFacts:
-    """One layout. `marks` are those at the start of the other run, by run."""
+    """One layout. `marks` are those at the start of the other run, by run.
 
+    `step` is what marks are rounded to; `digest` is that of the input, empty where not told.
+    """
+
+    step_text: str
     step: Fraction
+    digest: str
     spans: Mapping[str, Line]
     beams: tuple[BeamFacts, ...]
     wall_beams: tuple[BeamFacts, ...]
@@ -90,7 +95,10 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
     beams = list(root["beams"])
     unit = ceiling["units"].text
     step = ceiling["mark_to"].text
+    digest = layout.get("digest", "")
     return LayoutFacts(
+        step_text=step,
+        digest=digest if isinstance(digest, str) else "",
         step=ceiling["mark_to"].exact_of(step if " " in step else f"{step} {unit}"),
         spans={run: _line(root["runs"][run]["span"]) for run in WALLS_OF_RUN},
         beams=tuple(_beam(beam) for beam in beams),

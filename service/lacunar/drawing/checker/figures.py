@@ -9,6 +9,7 @@ from itertools import pairwise
 from math import floor
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, LayoutFacts
+from lacunar.drawing.checker.plan_frame import plan_views
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.strings import (
     MarkRead,
@@ -23,6 +24,7 @@ from lacunar.drawing.checker.subject import Subject
 
 OVERALL = "overall"
 OPENINGS = "openings"
+CENTERS = "centers"
 # Ends of neighboring dimension lines meet, but for the rounding of written coordinates.
 MEETING = 0.01
 
@@ -93,6 +95,7 @@ def rounded(length: Fraction, step: Fraction) -> Fraction:
 def marks_agree(subject: Subject) -> Iterator[Finding]:
     """Point 11: the marks table is the layout's, and its differences are the strings' segments."""
     sheet = subject.sheet
+    yield from _rows_named(subject)
     for mark in marks_read(sheet):
         yield from _mark_faults(subject, mark)
     for string in run_strings(sheet):
@@ -106,6 +109,16 @@ def marks_agree(subject: Subject) -> Iterator[Finding]:
             elif figure is not None and figure != end - start:
                 message = f"prints {in_words(figure)}, the marks differ by {in_words(end - start)}"
                 yield sheet.finding(11, dimension.group.id, message)
+
+
+def _rows_named(subject: Subject) -> Iterator[Finding]:
+    """Rows of a marks table whose first text is not what the row is of."""
+    sheet = subject.sheet
+    for table in sheet.of_kind("marks-table"):
+        for row in sheet.of_kind("mark-row", table):
+            texts = [one.text for one in sheet.letterings_in(row) if one.group == row.number]
+            if texts != [row.data.get("of")]:
+                yield sheet.finding(11, f"{table.id} {row.data.get('of')}", f"is named {texts}")
 
 
 def _mark_faults(subject: Subject, mark: MarkRead) -> Iterator[Finding]:
@@ -152,8 +165,9 @@ def _stop_name(kind: str, of: str, side: str) -> str:
 
 
 def faces_from_datum(subject: Subject) -> Iterator[Finding]:
-    """Point 12: the openings string starts at the datum and stops at both faces of every beam."""
+    """Point 12: each run has its strings, and one of them stops at both faces of every beam."""
     sheet, facts = subject.sheet, subject.facts
+    yield from _strings_missing(subject)
     for string in run_strings(sheet):
         if string.name != OPENINGS:
             continue
@@ -166,6 +180,19 @@ def faces_from_datum(subject: Subject) -> Iterator[Finding]:
                 if place not in reached:
                     message = f"does not stop at the {side} face of {beam.id}"
                     yield sheet.finding(12, string.group.id, message)
+
+
+def _strings_missing(subject: Subject) -> Iterator[Finding]:
+    """The strings a plan should have and has not; without beams, a run needs none of centers."""
+    sheet, beams = subject.sheet, subject.facts.beams
+    drawn = {(string.view, string.run, string.name) for string in run_strings(sheet)}
+    for view in plan_views(sheet):
+        for run in WALLS_OF_RUN:
+            centers = (CENTERS,) if any(beam.on == run for beam in beams) else ()
+            for name in (OPENINGS, *centers, OVERALL):
+                if (view.number, run, name) not in drawn:
+                    message = f"the {run} run has no string of {name}"
+                    yield sheet.finding(12, view.id, message)
 
 
 def _faces_to_show(beam: BeamFacts) -> Iterator[tuple[str, Fraction]]:
@@ -192,7 +219,10 @@ def stop_places(facts: LayoutFacts, run: str) -> dict[str, Fraction]:
 def strings_wall_to_wall(subject: Subject) -> Iterator[Finding]:
     """Point 13: every string of a run goes from its start wall, the datum, to its end wall."""
     for string in run_strings(subject.sheet):
-        ends = [string.dimensions[0].source, string.dimensions[-1].target]
-        if ends != list(WALLS_OF_RUN[string.run]):
-            message = f"goes from {ends[0]} to {ends[1]}"
+        ends = (
+            *(dimension.source for dimension in string.dimensions[:1]),
+            *(dimension.target for dimension in string.dimensions[-1:]),
+        )
+        if ends != WALLS_OF_RUN[string.run]:
+            message = f"goes from {' to '.join(ends) or 'nowhere to nowhere'}"
             yield subject.sheet.finding(13, string.group.id, message)

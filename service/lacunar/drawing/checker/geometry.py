@@ -3,7 +3,7 @@
 from collections import Counter
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
-from math import dist
+from math import dist, inf
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, CofferFacts
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, plan_views, wall_face
@@ -13,6 +13,8 @@ from lacunar.drawing.checker.subject import Subject
 
 # A hair is 0.05 mm wide; coordinates are written to a thousandth.
 TOLERANCE = 0.05
+# What six decimals of a millimeter may leave out.
+DECIMALS = 1e-6
 
 Line = tuple[Spot, ...]
 
@@ -24,12 +26,21 @@ def plan_as_laid_out(subject: Subject) -> Iterator[Finding]:
         message = "a plan without a scale, or without faces of W1 and W4 to measure it from"
         yield subject.sheet.finding(16, subject.sheet.id, message)
     for frame in frames:
+        yield from _datum(subject, frame)
         yield from _walls(subject, frame)
         yield from _same_ids(subject, frame)
         yield from _coffers(subject, frame)
         yield from _beams(subject, frame)
         yield from _wall_beams(subject, frame)
         yield from _members(subject, frame)
+
+
+def _datum(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    """The ring that marks the datum is about the corner it says is the datum."""
+    sheet = subject.sheet
+    rings = [ring for group in sheet.of_kind("datum", frame.view) for ring in sheet.rings_in(group)]
+    if len(rings) != 1 or dist(rings[0].center, frame.datum) > TOLERANCE:
+        yield sheet.finding(16, "datum", "is not marked where W1 and W4 meet")
 
 
 def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
@@ -114,7 +125,19 @@ def _beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             for side in ("near", "far")
         ]
         yield from _compared(subject, group, lines, expected)
+        yield from _stated_faces(subject, group, record)
         yield from _center_line(subject, frame, group, record)
+
+
+def _stated_faces(subject: Subject, group: GroupRead, record: BeamFacts) -> Iterator[Finding]:
+    """The faces a program would read off the group are the layout's, to six decimals."""
+    for name, place in (("near-mm", record.near.at_start), ("far-mm", record.far.at_start)):
+        try:
+            off = abs(float(group.data.get(name, "")) - float(place))
+        except ValueError:
+            off = inf
+        if off > DECIMALS:
+            yield subject.sheet.finding(16, group.id, f"states {name} other than the layout")
 
 
 def _center_line(
@@ -183,6 +206,7 @@ def _wall_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             _on_face(subject, frame, record, side, Fraction(0)),
             _on_face(subject, frame, record, side, _across(subject, record)),
         )
+        yield from _stated_faces(subject, group, record)
         if len(lines) != 1 or not all(_within(spot, line) for spot in lines[0]):
             yield subject.sheet.finding(16, group.id, "the face is not where the layout has it")
 

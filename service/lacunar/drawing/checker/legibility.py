@@ -17,6 +17,7 @@ SMALLEST_CAPITALS = 2.5
 SMALLEST_LINE = 0.18
 # Font sizes are written to a thousandth of a millimeter.
 HEIGHT_TOLERANCE = 0.002
+BLACK = ("#000000", "black")
 READING_ANGLES = (0.0, -90.0)
 
 _PENS = {pen.name: pen for pen in PENS}
@@ -24,7 +25,7 @@ _WIDTHS = {pen.width for pen in PENS}
 
 
 def capitals_tall_enough(subject: Subject) -> Iterator[Finding]:
-    """Point 31: capital height by font metrics, in a face that is really there."""
+    """Point 31: capital height by font metrics, as stated, in a face that is really there."""
     for lettering in subject.sheet.letterings:
         where = subject.sheet.place(lettering.group)
         for message in _letter_faults(lettering, subject):
@@ -34,6 +35,8 @@ def capitals_tall_enough(subject: Subject) -> Iterator[Finding]:
 def _letter_faults(lettering: Lettering, subject: Subject) -> Iterator[str]:
     if lettering.height < SMALLEST_CAPITALS - HEIGHT_TOLERANCE:
         yield f"has capitals of {lettering.height:.2f} mm, less than {SMALLEST_CAPITALS} mm"
+    if lettering.stated_height != f"{lettering.height:.2f}".rstrip("0").rstrip("."):
+        yield f"states “{lettering.stated_height}” for capitals of {lettering.height:.2f} mm"
     if lettering.family != subject.typeface.family[Face(lettering.face)]:
         yield f"is set in “{lettering.family}”, of which no metrics are known"
     for character in subject.typeface.missing(lettering.text):
@@ -60,6 +63,23 @@ def pens_as_listed(subject: Subject) -> Iterator[Finding]:
         elif (pen.width, pen.dashes) != (listed.width, listed.dashes):
             message = f"pen “{pen.name}” drawn {pen.width} mm wide, dashes {pen.dashes}"
             yield subject.sheet.finding(38, where, message)
+
+    for path in subject.sheet.paths:
+        if path.pen is None and path.fill == "none":
+            where = subject.sheet.place(path.group)
+            yield subject.sheet.finding(38, where, "a path with neither pen nor fill")
+
+
+def ink_is_black(subject: Subject) -> Iterator[Finding]:
+    """Point 43: lines and letters are black, so that every copier keeps them."""
+    sheet = subject.sheet
+    for where, pen in _pens_used(subject):
+        if pen.color not in BLACK:
+            yield sheet.finding(43, where, f"pen “{pen.name}” in {pen.color}")
+    for lettering in sheet.letterings:
+        if lettering.color not in BLACK:
+            message = f"“{lettering.text}” in {lettering.color}"
+            yield sheet.finding(43, sheet.place(lettering.group), message)
 
 
 def _pens_used(subject: Subject) -> Iterator[tuple[str, PenSeen]]:

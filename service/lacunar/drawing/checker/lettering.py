@@ -12,7 +12,7 @@ from lacunar.drawing.checker.shapes import Box, Spot, extent
 from lacunar.drawing.elements import Face
 from lacunar.drawing.typeface import Typeface
 
-DESCENDING = frozenset("gjpqyµ¡¿†‡")
+DESCENDING = frozenset("gjpqyµ¡¿†‡\N{CEDILLA}")
 DIPPING = frozenset("$(),/;@Q[\\]_{|}¢¦§¶⌀\N{SINGLE LOW-9 QUOTATION MARK}„")
 # In parts of the font size.
 DIP = 0.18

@@ -10,6 +10,7 @@ from lacunar.drawing.checker import (
     document,
     figures,
     geometry,
+    labels,
     legibility,
     placement,
     scales,
@@ -46,8 +47,10 @@ POINTS = (
     Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
     Point(10, "The overall is the finished span", figures.overall_is_span),
     Point(11, "Marks table, layout marks and segments agree", figures.marks_agree),
-    Point(12, "Both faces of every beam are dimensioned from the datum", figures.faces_from_datum),
+    Point(12, "Each run has its strings, to both faces of every beam", figures.faces_from_datum),
     Point(13, "Each string goes from wall to wall", figures.strings_wall_to_wall),
+    Point(14, "Each coffer bears its id", labels.coffers_labelled),
+    Point(15, "Each beam, member and wall bears its id", labels.parts_labelled),
     Point(16, "The plan lies as it is laid out, never flipped", geometry.plan_as_laid_out),
     Point(18, "Dimension lines are as long as they say", scales.dimensions_to_scale),
     Point(19, "Each view's scale is stated and its bar is true", scales.scale_bars_true),
@@ -62,6 +65,7 @@ POINTS = (
     Point(38, "Only listed pens and dashes are used", legibility.pens_as_listed),
     Point(39, "Dimension figures are of one height", legibility.one_dimension_height),
     Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
+    Point(43, "Lines and letters are black", legibility.ink_is_black),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

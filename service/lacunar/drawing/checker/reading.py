@@ -80,7 +80,7 @@ class _Reader:
 
     def __init__(self, root: ElementTree.Element, typeface: Typeface) -> None:
         self._typeface = typeface
-        self._pens: dict[tuple[str, str, str], PenSeen] = {}
+        self._pens: dict[tuple[str, ...], PenSeen] = {}
         self._order = 0
         self._draw: dict[str, Callable[[ElementTree.Element, Attributes, int], None]] = {
             "g": self._group,
@@ -164,13 +164,15 @@ class _Reader:
             return own.get(name) or given.get(name, otherwise)
 
         # SVG draws no outline where none is asked for.
-        if value("stroke", "none") == "none":
+        color = value("stroke", "none")
+        if color == "none":
             return None
-        key = (value("data-pen", ""), value("stroke-width", "1"), value("stroke-dasharray", "none"))
+        name, width = value("data-pen", ""), value("stroke-width", "1")
+        dashes = value("stroke-dasharray", "none")
+        key = (name, width, dashes, color)
         if key not in self._pens:
-            name, width, dashes = key
             lengths = () if dashes == "none" else tuple(_numbers(dashes))
-            self._pens[key] = PenSeen(name, float(width), lengths)
+            self._pens[key] = PenSeen(name, float(width), lengths, color)
         return self._pens[key]
 
     @staticmethod
@@ -223,6 +225,7 @@ class _Reader:
             own.get("data-height", ""),
             face,
             own.get("font-family", ""),
+            self._fill(own, given),
             angle,
             group,
             self._order,

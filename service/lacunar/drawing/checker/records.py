@@ -22,11 +22,12 @@ class Finding:
 
 
 class PenSeen(NamedTuple):
-    """How a line is drawn: the pen's stated name, its width [mm] and its dashes [mm]."""
+    """How a line is drawn: the pen's stated name, its width [mm], dashes [mm] and color."""
 
     name: str
     width: float
     dashes: tuple[float, ...]
+    color: str
 
 
 class Path(NamedTuple):
@@ -90,6 +91,7 @@ class Lettering(NamedTuple):
     stated_height: str
     face: str
     family: str
+    color: str
     angle: float
     group: int
     order: int

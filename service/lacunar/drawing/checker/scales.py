@@ -7,12 +7,14 @@ sizes as sold in the United States (all from memory).
 import re
 from collections.abc import Iterator
 from fractions import Fraction
+from math import dist
 
-from lacunar.drawing.checker.dimension_lines import DimensionLine, dimension_line
+from lacunar.drawing.checker.dimension_lines import DimensionLine, dimension_line, dimension_lines
 from lacunar.drawing.checker.figures import stop_places
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, ratio
 from lacunar.drawing.checker.records import Finding, GroupRead
+from lacunar.drawing.checker.shapes import nearest
 from lacunar.drawing.checker.strings import in_words, printed, run_strings
 from lacunar.drawing.checker.subject import Subject
 from lacunar.measure.notation import LengthTextError, read_length
@@ -37,7 +39,7 @@ FULL_SIZE = "FULL SIZE"
 
 
 def dimensions_to_scale(subject: Subject) -> Iterator[Finding]:
-    """Point 18: a dimension line is as long as what it measures, and runs away from the datum.
+    """Point 18: a dimension line is as long as what it measures, from tick to tick.
 
     It is drawn to the exact size, within a hair, while its figure is the difference of two marks,
     each up to half a step off: so the figure is held against the exact size, within one step. At
@@ -55,6 +57,8 @@ def dimensions_to_scale(subject: Subject) -> Iterator[Finding]:
                     yield sheet.finding(18, group.id, message)
     for frame in plan_frames(sheet):
         yield from _ends_elsewhere(subject, frame)
+    for string in sheet.of_kind("dimension-string"):
+        yield from _ends_unmarked(subject, string)
 
 
 def _length_faults(subject: Subject, dimension: DimensionLine, scale: float) -> Iterator[str]:
@@ -88,6 +92,30 @@ def _ends_elsewhere(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
                 if spot is None or abs(end.x - spot.x if level else end.y - spot.y) > TOLERANCE:
                     message = f"does not end where the layout has {name}"
                     yield subject.sheet.finding(18, dimension.group.id, message)
+
+
+def _ends_unmarked(subject: Subject, string: GroupRead) -> Iterator[Finding]:
+    """Ends of a string's dimension lines without a tick about them or an extension line to them."""
+    sheet = subject.sheet
+    ticks = [
+        path.around.middle
+        for group in sheet.of_kind("ticks", string)
+        for path in sheet.paths_in(group)
+        if path.pen
+    ]
+    extensions = [
+        path.around.grown(TOLERANCE)
+        for group in sheet.of_kind("extension-lines", string)
+        for path in sheet.paths_in(group)
+        if path.pen
+    ]
+    for dimension in dimension_lines(sheet, string):
+        for end in (dimension.start, dimension.end):
+            if not any(dist(tick, end) <= TOLERANCE for tick in ticks):
+                yield sheet.finding(18, dimension.group.id, "an end of its line has no tick")
+            if not any(nearest(line, end) == 0 for line in extensions):
+                message = "an end of its line has no extension line"
+                yield sheet.finding(18, dimension.group.id, message)
 
 
 def scale_bars_true(subject: Subject) -> Iterator[Finding]:

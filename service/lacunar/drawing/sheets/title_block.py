@@ -111,7 +111,7 @@ def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> 
             texts = (label, Text(Pt(left + PAD, top + 7.6), value, style.TEXT, cell.face))
         drawn.append(Group("field", texts, data={"field": cell.name, "value": cell.value}))
         if cell.name == "projection":
-            drawn.append(_projection_symbol(Pt(left + room / 2, top + 6.2)))
+            drawn.append(_projection_symbol(Pt(left + room / 2, top + 4.8)))
         left += room
     return drawn
 
@@ -136,20 +136,21 @@ def _sheet_row(fields: TitleFields, top: float, width: float) -> list[Element]:
 
 
 def _projection_symbol(center: Pt) -> Group:
-    """Mirrored projection: two arrows on each side pointing at a chain line, the mirror.
+    """Mirrored projection: a chain line, the ceiling, with a double arrow at each end.
 
-    After ISO 2594 (reflected ceiling plans of building drawings), from memory of its description.
+    After ISO 2594, which tells a reflected plan from a plain one by doubled arrowheads; from memory
+    of its description.
     """
-    left, right = center.x - 7.0, center.x + 7.0
-    mirror = Polyline((Pt(left, center.y), Pt(right, center.y)), style.CENTER)
-    heads: list[Element] = []
-    for x in (center.x - 3.0, center.x + 3.0):
-        for side in (-1.0, 1.0):
-            tip = Pt(x, center.y + side * 0.3)
-            heads.append(arrow(tip, Pt(x, center.y + side * 2.4), 1.5))
+    strokes = [(-7.0, -2.0), (-0.6, 0.6), (2.0, 7.0)]
+    chain = [(center.moved(a, 0), center.moved(b, 0)) for a, b in strokes]
+    shafts, heads = [], []
+    for x in (-6.0, 6.0):
+        top, tip = center.moved(x, 0), center.moved(x, 3.2)
+        shafts.append((top, tip))
+        heads.extend(arrow(at, top, 1.3) for at in (tip, tip.moved(0, -1.3)))
     return Group(
         "projection-symbol",
-        (mirror, *heads),
+        (Segments((*chain, *shafts), style.FINE), *heads),
         id="projection-symbol",
         title="Reflected plan: as in a mirror on the floor",
     )
