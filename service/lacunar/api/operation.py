@@ -2,13 +2,13 @@
 
 A resource declares its operations as records and writes one function for each. What is the same
 for all of them is done here: the query is read, the media type agreed on, the document taken, the
-answer sent with its validator. A GET's validator is known before anything is computed, so a
-repeated GET computes nothing, and neither does HEAD where an operation `computes`.
+answer sent with its validator. Where a GET `computes`, its validator is known before, so that a
+repeated one computes nothing, and neither does HEAD.
 """
 
 import hashlib
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Any
 
 from flask import Response, request
@@ -87,8 +87,8 @@ class Operation:
     query: type[SpecSchema] = NoQuery
     chosen: Callable[[Query], str | None] = _any_media
     document: str = ""
-    examples: Mapping[str, Json] | None = None
-    path_words: Mapping[str, Json] | None = None
+    examples: Mapping[str, Json] = field(default_factory=dict)
+    path_words: Mapping[str, Json] = field(default_factory=dict)
     errors_as_text: bool = False
     computes: bool = False
 
@@ -109,21 +109,20 @@ def respond(operation: Operation, path: Mapping[str, str]) -> Response:
 def _responded(operation: Operation, path: Mapping[str, str]) -> Response:
     query = _query(operation)
     media = _agreed(operation, query)
-    if operation.method == "GET":
-        tag = _tag(media.type, repr(sorted(path.items())).encode(), request.path.encode())
-        if _known(tag) or (operation.computes and request.method == "HEAD"):
-            return _without_content(media, tag, operation)
+    tag = ""
+    if operation.computes and operation.method == "GET":
+        tag = _tag(media.type, request.path)
+        if _known(tag) or request.method == "HEAD":
+            return _finished(_headers_alone(media), tag, operation)
     asked = Asked(query, _document(operation), media.type, path)
     try:
         answer = operation.answer(asked)
     except SpecRefused as refusal:
         raise _refused_spec(asked, refusal, operation) from None
-    if operation.method != "GET":
-        tag = _tag(media.type, answer.content)
     response = Response(answer.content, content_type=media.content_type)
     if answer.name:
         response.headers["Content-Disposition"] = f'inline; filename="{answer.name}"'
-    return _finished(response, tag, operation)
+    return _finished(response, tag or _tag(media.type, answer.content), operation)
 
 
 def _refused_spec(asked: Asked, refusal: SpecRefused, operation: Operation) -> Problem:
@@ -189,14 +188,11 @@ def _known(tag: str) -> bool:
     return not known.star_tag and known.contains_weak(tag)
 
 
-def _without_content(media: Media, tag: str, operation: Operation) -> Response:
-    """The answer to HEAD, or to a GET of what the client has: headers alone, nothing computed."""
+def _headers_alone(media: Media) -> Response:
+    """The answer to HEAD, or to a GET of what the client has: nothing is computed for it."""
     response = Response(content_type=media.content_type)
     response.automatically_set_content_length = False  # how long it would be is not known
-    if _known(tag):
-        response.status_code = 304
-        del response.headers["Content-Type"]
-    return _finished(response, tag, operation)
+    return response
 
 
 def _finished(response: Response, tag: str, operation: Operation) -> Response:
@@ -204,6 +200,11 @@ def _finished(response: Response, tag: str, operation: Operation) -> Response:
     response.headers["Cache-Control"] = "private, no-cache"
     if len(operation.media) > 1:
         response.headers["Vary"] = "Accept"
+    if operation.method == "GET" and _known(tag):
+        response.status_code = 304
+        response.set_data(b"")
+        for name in ("Content-Type", "Content-Length", "Content-Disposition"):
+            response.headers.pop(name, None)
     return response
 
 

@@ -44,6 +44,7 @@ MISFITS = frozenset(
         "text_not_printable",
         "too_many",
         "count_below_one",
+        "soffit_without_width",
     }
 )
 TOO_LONG = "document_too_long"

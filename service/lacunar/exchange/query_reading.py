@@ -26,7 +26,11 @@ from lacunar.model import limits
 from lacunar.model.faults import Fault, SpecRefused
 
 _WHOLE = re.compile(r"[+-]?[0-9]+(?:\.0*)?\Z")
-_SHEET = re.compile(r"[A-Z]-[0-9]{3}(?:-[0-9]{1,3})?\Z")
+
+SHEET = "[A-Z]-[0-9]{3}(-[0-9]{1,3})?"
+"""How a sheet's id is written."""
+
+_SHEET = re.compile(SHEET + r"\Z")
 
 # A name and its value; a query may hold one name twice, and that must be seen.
 Pairs = Sequence[tuple[str, str]]

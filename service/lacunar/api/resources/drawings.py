@@ -46,7 +46,7 @@ OPERATIONS = (
         answer=draw,
         query=DrawingQuery,
         chosen=_chosen,
-        document="Ceiling",
+        document="CeilingSpec",
         examples=ceiling_examples.EXAMPLES,
     ),
 )

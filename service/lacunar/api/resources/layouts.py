@@ -29,7 +29,7 @@ OPERATIONS = (
         statuses=(400, 406, 413, 415, 422),
         answer=lay_out,
         query=LayoutQuery,
-        document="Ceiling",
+        document="CeilingSpec",
         examples=ceiling_examples.EXAMPLES,
     ),
 )
