@@ -32,6 +32,12 @@ _LENGTH_TEXT = {
 _WHOLE = {"type": "integer", "minimum": 1}
 _SHARE_TEXT = {"type": "string", "pattern": f"^{fields.RATIO}$", "examples": ["3/2"]}
 _ON_SOFFIT = [kind.value for kind in WallKind if kind is not WallKind.SOFFIT]
+_DATE = {
+    "oneOf": [
+        {"type": "string", "format": "date", "examples": ["2026-03-02"]},
+        {"type": "string", "maxLength": 0},
+    ]
+}
 _SHARES = f"^{fields.RATIO}(,{fields.RATIO}){{0,{limits.COFFERS_PER_RUN - 1}}}$"
 _SHEET_IDS = f"^{query_reading.SHEET}(,{query_reading.SHEET})*$"
 
@@ -163,7 +169,7 @@ def _text(field: Any) -> Json:
 
 def _counts(field: Any) -> Json:
     del field
-    listed = {"type": "array", "items": _WHOLE, "maxItems": shaped_fields.MOST_ZONES}
+    listed = {"type": "array", "items": _WHOLE, "minItems": 1, "maxItems": shaped_fields.MOST_ZONES}
     return {"oneOf": [_WHOLE, listed]}
 
 
@@ -220,7 +226,7 @@ def _plainly(schema: Json) -> Callable[[Any], Json]:
 # The first kind a field is of decides.
 _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (fields.OneOf, _words),
-    (fields.IsoDate, _plainly({"type": "string", "format": "date", "examples": ["2026-03-02"]})),
+    (fields.IsoDate, _plainly(_DATE)),
     (fields.Text, _text),
     (fields.Distance, _plainly(reference("LengthGiven"))),
     (

@@ -48,7 +48,7 @@ def _told(code: str, status: int, words: Any) -> Answer:
 
 _CODE = {
     "description": "A code out of a problem or one of its errors.",
-    "schema": {"type": "string", "pattern": "^[a-z0-9_]{1,64}$"},
+    "schema": {"type": "string", "enum": sorted(codes())},
     "example": "no_room_left",
 }
 
