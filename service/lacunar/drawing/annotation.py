@@ -88,6 +88,7 @@ class Tag:
     """A label in an outline: a circle (`round`) for walls and views, else a rectangle.
 
     `of` is the id of what is labelled, `kind` what that is: a member and a coffer may both be G1.
+    `key` stands in the tag's own id where `of` is a name, which may hold any letter.
     """
 
     kind: str
@@ -95,6 +96,7 @@ class Tag:
     text: str
     round: bool = False
     turned: bool = False
+    key: str = ""
 
     def long_side(self, typeface: Typeface) -> float:
         """The tag's extent along its text [mm]."""
@@ -126,8 +128,8 @@ class Tag:
         return Group(
             "tag",
             (*extra, outline, text),
-            id=f"tag-{self.kind}-{self.of}",
-            data={"of": self.of},
+            id=f"tag-{self.kind}-{self.key or self.of}",
+            data={"kind": self.kind, "of": self.of},
             title=self.text,
         )
 

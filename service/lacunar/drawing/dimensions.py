@@ -141,7 +141,7 @@ def _lifted(segment: Segment, half: float, reached: list[float], limit: float) -
     leader = (segment.start.at + segment.end.at) / 2
     for level in range(1, LIFT_LIMIT + 1):
         middle = min(max(leader, reached[level] + half), limit - half)
-        under_figure = abs(middle - leader) <= half - style.TEXT_CLEARANCE
+        under_figure = abs(middle - leader) <= half
         # The leader to a higher level passes the lower ones and must not meet a figure there.
         passes = all(reached[n] + 0.3 <= leader for n in range(1, level))
         if under_figure and passes and middle - half >= reached[level]:

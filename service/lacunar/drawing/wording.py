@@ -27,9 +27,21 @@ class SheetWording:
 
     def size(self, length: Length) -> str:
         """A board's thickness or width in inches or mm, to the finer step that holds it exactly."""
+        return write_length(length, LengthStyle(self.units, self._finer(length), feet_from=None))
+
+    def detail(self, length: Length) -> str:
+        """A length as `length` writes it, but to the finer step that holds it exactly."""
+        style = LengthStyle(self.units, self._finer(length), group_thousands=True)
+        return write_length(length, style)
+
+    def detailed(self, length: Length) -> Length:
+        """The length that `detail` prints."""
+        return round_to(length, self._finer(length))
+
+    def _finer(self, length: Length) -> Step:
+        """The marking step, or the coarsest finer one of which the length is a whole number."""
         finer = finest_step_holding(length, self.units) or self.step
-        step = min(finer, self.step, key=lambda s: s.size)
-        return write_length(length, LengthStyle(self.units, step, feet_from=None))
+        return min(finer, self.step, key=lambda step: step.size)
 
     def rounded(self, length: Length) -> Length:
         """The length the sheet prints."""

@@ -136,7 +136,7 @@ def _tag(kind: str, of: str, center: Pt, leader: tuple[Pt, Pt] | None = None) ->
     outline = _rectangle((center.x - 5, center.y - 2.6, center.x + 5, center.y + 2.6), style.FINE)
     label = Text(center.moved(0, 1.25), of, style.TEXT, Face.SEMIBOLD, "middle")
     lines = (Polyline(leader, style.LEADER),) if leader else ()
-    return Group("tag", (*lines, outline, label), f"tag-{kind}-{of}", data={"of": of})
+    return Group("tag", (*lines, outline, label), f"tag-{kind}-{of}", data={"kind": kind, "of": of})
 
 
 def _tags() -> tuple[Group, ...]:

@@ -1,11 +1,15 @@
 """A correct sheet to be spoiled: its SVG with the parts in reach, and what is found then."""
 
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Mapping
 from copy import deepcopy
 from xml.etree import ElementTree
 from xml.etree.ElementTree import Element
 
-from lacunar.drawing.checker import Finding, check_sheet
+from lacunar.drawing.checker import Finding
+from lacunar.drawing.checker.facts import read_facts
+from lacunar.drawing.checker.points import check_sheet
+from lacunar.drawing.checker.reading import read_sheet
+from lacunar.drawing.checker.subject import Subject
 from lacunar.drawing.typeface import Typeface
 from tests.drawing.checker.small_room import small_layout
 
@@ -89,11 +93,16 @@ def moved_path(d: str, dx: float, dy: float) -> str:
     return " ".join(words)
 
 
+def checked(svg: str, layout: Mapping[str, object], typeface: Typeface) -> tuple[Finding, ...]:
+    """What the checker finds on one sheet by itself."""
+    return check_sheet(Subject(read_sheet(svg, typeface), read_facts(layout), typeface))
+
+
 def findings(svg: str, typeface: Typeface, spoil: Callable[[Spoiled], object]) -> list[Finding]:
     """What the checker finds on the sheet once it is spoiled."""
     sheet = Spoiled(svg)
     spoil(sheet)
-    return list(check_sheet(sheet.svg, small_layout(), typeface))
+    return list(checked(sheet.svg, small_layout(), typeface))
 
 
 def points(found: Iterable[Finding]) -> set[int]:

@@ -4,15 +4,15 @@ from fractions import Fraction
 
 import pytest
 
-from lacunar.drawing.checker import check_set, check_sheet
+from lacunar.drawing.checker import check_set
 from lacunar.drawing.checker.figures import rounded
 from lacunar.drawing.typeface import Typeface
 from tests.drawing.checker.small_room import small_layout
-from tests.drawing.checker.spoiled import Spoiled, findings, points
+from tests.drawing.checker.spoiled import Spoiled, checked, findings, points
 
 
 def test_a_correct_sheet_has_no_findings(svg: str, typeface: Typeface) -> None:
-    assert check_sheet(svg, small_layout(), typeface) == ()
+    assert checked(svg, small_layout(), typeface) == ()
     assert check_set([svg], small_layout(), typeface) == ()
 
 

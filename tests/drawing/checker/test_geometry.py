@@ -4,11 +4,10 @@ from collections.abc import Callable
 
 import pytest
 
-from lacunar.drawing.checker import check_sheet
 from lacunar.drawing.checker.scales import PAPERS, scale_in_words
 from lacunar.drawing.typeface import Typeface
 from tests.drawing.checker.small_room import small_layout
-from tests.drawing.checker.spoiled import Spoiled, findings, points
+from tests.drawing.checker.spoiled import Spoiled, checked, findings, points
 
 # Seen on paper, but a small part of a coffer.
 A_LITTLE = 0.06
@@ -298,7 +297,7 @@ def test_a_page_of_another_size_is_found(
 ) -> None:
     sheet = Spoiled(svg)
     sheet.root.set(name, value)
-    assert 20 in points(check_sheet(sheet.svg, small_layout(), typeface))
+    assert 20 in points(checked(sheet.svg, small_layout(), typeface))
 
 
 def test_paper_sizes_halve() -> None:

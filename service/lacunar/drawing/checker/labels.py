@@ -54,10 +54,15 @@ def _tag(subject: Subject, frame: PlanFrame, kind: str, of: str) -> GroupRead | 
     """The label of something on a plan, if there is one and its text is the id."""
     sheet = subject.sheet
     for tag in sheet.of_kind("tag", frame.view):
-        if tag.id == f"tag-{kind}-{of}":
+        if (tag.data.get("kind"), tag.data.get("of")) == (kind, of):
             texts = [lettering.text for lettering in sheet.letterings_in(tag)]
-            return tag if texts == [of] else None
+            return tag if len(texts) == 1 and _says(texts[0], of) else None
     return None
+
+
+def _says(text: str, of: str) -> bool:
+    """Whether a label's text is the id, or the beginning of a long name and an ellipsis."""
+    return text == of or (text.endswith("…") and of.startswith(text[:-1]) and len(text) > 1)
 
 
 def _strip(frame: PlanFrame, beam: BeamFacts) -> Box:

@@ -1,4 +1,4 @@
-"""The catalog of points, and the check of a sheet and of a set against all of them.
+"""The catalog of points, and the check of a set of sheets against all of them.
 
 A point's number stands on every finding and keeps its meaning: new points take new numbers.
 """
@@ -16,7 +16,7 @@ from lacunar.drawing.checker import (
     scales,
     tables,
 )
-from lacunar.drawing.checker.facts import LayoutFacts, read_facts
+from lacunar.drawing.checker.facts import read_facts
 from lacunar.drawing.checker.reading import NotASheet, read_sheet
 from lacunar.drawing.checker.records import Finding
 from lacunar.drawing.checker.subject import Subject
@@ -75,27 +75,15 @@ SET_POINTS = (
 )
 
 
-def check_sheet(svg: str, layout: Mapping[str, object], typeface: Typeface) -> tuple[Finding, ...]:
-    """What is wrong with one sheet by itself, from its SVG text and the layout's JSON alone.
-
-    Tables may go on on other sheets, so that they are complete is checked by `check_set`.
-    Errors: `UnexpectedJson` where the layout's JSON is not one.
-    """
-    try:
-        subject = Subject(read_sheet(svg, typeface), read_facts(layout), typeface)
-    except NotASheet as error:
-        return (Finding(UNREADABLE, "", "", str(error)),)
-    return _sheet_findings(subject)
-
-
 def check_set(
     svgs: Sequence[str], layout: Mapping[str, object], typeface: Typeface
 ) -> tuple[Finding, ...]:
     """What is wrong with a set of sheets: with each by itself, and with all together.
 
+    Parameters: the SVG text of each sheet, the layout's JSON, and the widths of the letters.
     Errors: `UnexpectedJson` where the layout's JSON is not one.
     """
-    facts: LayoutFacts = read_facts(layout)
+    facts = read_facts(layout)
     findings: list[Finding] = []
     subjects: list[Subject] = []
     for svg in svgs:
@@ -104,11 +92,12 @@ def check_set(
         except NotASheet as error:
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:
-        findings.extend(_sheet_findings(subject))
+        findings.extend(check_sheet(subject))
     for point in SET_POINTS if subjects else ():
         findings.extend(point.check(subjects))
     return tuple(findings)
 
 
-def _sheet_findings(subject: Subject) -> tuple[Finding, ...]:
+def check_sheet(subject: Subject) -> tuple[Finding, ...]:
+    """What is wrong with one sheet by itself, point by point."""
     return tuple(finding for point in POINTS for finding in point.check(subject))

@@ -36,15 +36,16 @@ from lacunar.drawing.sheets.tables import (
 )
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.beam_section import SectionOf, beam_section
+from lacunar.drawing.views.beam_section import SectionOf, SectionTooWide, beam_section
 from lacunar.drawing.views.reflected_ceiling_plan import PlanView, reflected_ceiling_plan
 from lacunar.drawing.wording import SheetWording
-from lacunar.layout.records import Layout
+from lacunar.layout.records import Beam, BeamProfile, Layout
+from lacunar.measure.length import Length
 
 PLAN_PAD = 4.0
 TITLE_GAP = 5.0
 BAR_GAP = 18.0
-LARGEST_PLAN = 10
+LARGEST_PLAN = 2
 SMALLEST_PLAN = 200
 SMALLEST_SECTION = 20
 WHOLE_WORTH = Fraction(3, 2)
@@ -204,11 +205,24 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
 
 def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
     """A titled section of each box or cased profile, numbered on from the plan."""
-    layout = sheets.layout
-    drawn = [p for p in layout.profiles if p.kind in ("box", "cased")]
-    for number, profile in enumerate(drawn, start=2):
-        beam = next((b for b in layout.beams if b.profile == profile.id and b.member), None)
-        yield _section(sheets, SectionOf(number, profile, beam), width)
+    number = 2
+    for profile in sheets.layout.profiles:
+        if profile.kind in ("box", "cased"):
+            for beams in _cut_alike(sheets.layout, profile):
+                yield _section(sheets, SectionOf(number, profile, beams), width)
+                number += 1
+
+
+def _cut_alike(layout: Layout, profile: BeamProfile) -> tuple[tuple[Beam, ...], ...]:
+    """The beams of a profile by what a section of them shows: members of one size at one place."""
+    alike: dict[tuple[Length, ...], list[Beam]] = {}
+    for beam in (b for b in layout.beams if b.profile == profile.id):
+        shown: tuple[Length, ...] = ()
+        if beam.member:
+            near, far = beam.member.near.at_start.value, beam.member.far.at_start.value
+            shown = (near - beam.near.at_start.value, far - near, beam.member.drop)
+        alike.setdefault(shown, []).append(beam)
+    return tuple(tuple(beams) for beams in alike.values())
 
 
 def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
@@ -216,11 +230,10 @@ def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
     wording, typeface = sheets.wording, sheets.typeface
     for scale in scales(wording.units, smallest=SMALLEST_SECTION, largest=2):
         try:
-            block = beam_section(of, scale, wording, typeface)
-        except StringsDoNotFit:
+            block = beam_section(of, scale, wording, typeface, width)
+        except SectionTooWide:
             continue
-        if block.width <= width:
-            break
+        break
     else:
         raise PaperTooSmall(of.profile.id)
     title = view_title(of.number, f"BEAM SECTION {of.profile.id}", scale, _beams_of(of), typeface)
@@ -230,7 +243,7 @@ def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
 
 def _beams_of(of: SectionOf) -> tuple[str, ...]:
     """The line that says which beams a section is of."""
-    ids = of.profile.used_by
+    ids = [beam.id for beam in of.beams]
     return (f"BEAM{'S' if len(ids) > 1 else ''} {side_blocks.listed(ids).upper()}",)
 
 

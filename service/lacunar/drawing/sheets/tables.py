@@ -131,9 +131,9 @@ def profile_table(profiles: Sequence[BeamProfile], width: float, wording: SheetW
         backing = next((p.width.value for p in profile.parts if p.name == "backing"), None)
         cells = (
             profile.id,
-            wording.length(profile.finished_width.value),
-            wording.length(profile.drop.value),
-            wording.length(backing) if backing else "-",
+            wording.detail(profile.finished_width.value),
+            wording.detail(profile.drop.value),
+            wording.detail(backing) if backing else "-",
             _used_by(profile),
         )
         row = tuple(

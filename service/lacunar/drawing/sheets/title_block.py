@@ -62,7 +62,7 @@ def title_block(fields: TitleFields, width: float, typeface: Typeface) -> Block:
     children.append(Text(Pt(PAD, y + 4.2), warning, style.TEXT, Face.MEDIUM))
     y += ROW * 0.62
     children.append(Polyline((Pt(0, y), Pt(width, y)), style.FINE))
-    children.extend(_sheet_row(fields, y, width))
+    children.extend(_sheet_row(fields, y, width, typeface))
     group = Group("title-block", tuple(children), id="title-block", title="Title block")
     return Block(width, height, (group,))
 
@@ -116,21 +116,24 @@ def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> 
     return drawn
 
 
-def _sheet_row(fields: TitleFields, top: float, width: float) -> list[Element]:
+def _sheet_row(fields: TitleFields, top: float, width: float, typeface: Typeface) -> list[Element]:
     """The sheet's number in the largest letters, its revision, and which of how many it is."""
     first, second = width * 0.50, width * 0.72
     cells = (
-        ("sheet", "SHEET", fields.sheet, 0.0, style.SHEET_NUMBER),
-        ("revision", "REV", fields.revision, first, style.TITLE),
-        ("page", "PAGE", fields.page, second, style.TITLE),
+        ("sheet", "SHEET", fields.sheet, (0.0, first), style.SHEET_NUMBER),
+        ("revision", "REV", fields.revision, (first, second), style.TITLE),
+        ("page", "PAGE", fields.page, (second, width), style.TITLE),
     )
     drawn: list[Element] = [
         Segments(tuple((Pt(x, top), Pt(x, top + LAST_ROW)) for x in (first, second)), style.FINE)
     ]
-    for name, label, value, left, height in cells:
+    for name, label, value, (left, right), height in cells:
         texts = [Text(Pt(left + PAD, top + 3.5), label, style.TEXT)]
-        if value:
-            texts.append(Text(Pt(left + PAD, top + 12.6), value, height, Face.SEMIBOLD))
+        shown = fitted(value, right - left - 2 * PAD, height, typeface, Face.SEMIBOLD)
+        if shown:
+            # Letters may have tails: they must stay clear of the frame below.
+            baseline = top + LAST_ROW - 2.4
+            texts.append(Text(Pt(left + PAD, baseline), shown, height, Face.SEMIBOLD))
         drawn.append(Group("field", tuple(texts), data={"field": name, "value": value}))
     return drawn
 
@@ -143,7 +146,8 @@ def _projection_symbol(center: Pt) -> Group:
     """
     strokes = [(-7.0, -2.0), (-0.6, 0.6), (2.0, 7.0)]
     chain = [(center.moved(a, 0), center.moved(b, 0)) for a, b in strokes]
-    shafts, heads = [], []
+    shafts: list[tuple[Pt, Pt]] = []
+    heads: list[Element] = []
     for x in (-6.0, 6.0):
         top, tip = center.moved(x, 0), center.moved(x, 3.2)
         shafts.append((top, tip))

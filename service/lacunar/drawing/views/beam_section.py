@@ -4,17 +4,18 @@ The finished width is dimensioned above it and the drop left of it, so the secti
 be held against each other.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, dot
+from lacunar.drawing.annotation import Block, dot, wrapped
 from lacunar.drawing.dimensions import Axis, Segment, Stop, String, drawn_string, place_strings
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording, decimal_mm
-from lacunar.layout.records import Beam, BeamProfile, CasedMember, ProfilePart
+from lacunar.layout.records import Beam, BeamProfile, ProfilePart
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
 
@@ -22,16 +23,22 @@ CEILING_BAND = 3.0
 CEILING_REACH = 2.6
 NOTE_GAP = 6.4
 NOTE_PITCH = 5.2
+LEAST_NOTE_WIDTH = 36.0
 GRAIN_PITCH = 1.3
 
 
 @dataclass(frozen=True, slots=True)
 class SectionOf:
-    """What is cut: a profile, and for a cased beam the beam whose member stands in it."""
+    """What is cut: a profile and the beams that have it; cased ones hold their members alike."""
 
     number: int
     profile: BeamProfile
-    beam: Beam | None
+    beams: tuple[Beam, ...]
+
+    @property
+    def members(self) -> tuple[str, ...]:
+        """The names of the members in the beams."""
+        return tuple(beam.member.name for beam in self.beams if beam.member)
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,10 +68,16 @@ class _Note:
     words: str
 
 
-def beam_section(of: SectionOf, scale: Scale, wording: SheetWording, typeface: Typeface) -> Block:
-    """A beam profile as a block: section, two dimensions, leaders, at a scale.
+class SectionTooWide(Exception):
+    """At this scale the section leaves no room for the words beside it."""
 
-    Errors: `StringsDoNotFit` where a figure cannot be placed at this scale.
+
+def beam_section(
+    of: SectionOf, scale: Scale, wording: SheetWording, typeface: Typeface, width: float
+) -> Block:
+    """A beam profile as a block `width` [mm] wide: section, two dimensions, leaders, at a scale.
+
+    Errors: `SectionTooWide` where the scale is too large for the width.
     """
     profile = of.profile
     bare = _Cut(of, scale.ratio, 0.0, 0.0)
@@ -80,31 +93,34 @@ def beam_section(of: SectionOf, scale: Scale, wording: SheetWording, typeface: T
     notes = _notes(cut, wording)
     right = cut.left + cut.on_paper(profile.finished_width.value) + overhang
     note_x = right + NOTE_GAP
-    leaders, note_bottom = _leaders(notes, note_x, cut.top - CEILING_BAND)
+    if width - note_x < LEAST_NOTE_WIDTH:
+        raise SectionTooWide(scale.text)
+    lines = [wrapped(note.words, width - note_x, typeface) for note in notes]
+    leaders, note_bottom = _leaders(notes, lines, Pt(note_x, cut.top - CEILING_BAND))
     lowest = cut.top + cut.on_paper(profile.drop.value)
     bottom = max(lowest + max(2.0, drop.overrun_before + 1.0), note_bottom)
-    width = note_x + 1.0 + max(typeface.width(n.words, style.TEXT) for n in notes)
     strings = (
         drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
         drawn_string(drop, _drop_axis(cut, max(overhang, CEILING_REACH)), 0.8),
     )
-    view = Group(
+    drawn = Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}")
+    return Block(width, bottom, (_view(of, scale, (drawn, *strings, *leaders)),))
+
+
+def _view(of: SectionOf, scale: Scale, children: tuple[Element, ...]) -> Group:
+    """All that belongs to a section, under its view's number and scale."""
+    return Group(
         "view",
-        (
-            Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}"),
-            *strings,
-            *leaders,
-        ),
+        children,
         id=f"view-{of.number}",
-        title=f"Beam section {profile.id}",
+        title=f"Beam section {of.profile.id}",
         data={
             "view": "beam-section",
-            "profile": profile.id,
+            "profile": of.profile.id,
             "scale": str(scale.ratio),
             "scale-text": scale.text,
         },
     )
-    return Block(width, bottom, (view,))
 
 
 def _drop_axis(cut: _Cut, reach: float) -> Axis:
@@ -115,17 +131,17 @@ def _drop_axis(cut: _Cut, reach: float) -> Axis:
 
 def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> String:
     """One dimension of the section as a string of one segment."""
-    value = wording.rounded(length)
+    value = wording.detailed(length)
     start = Stop("near", 0.0, ZERO, ZERO)
     end = Stop("far", cut.on_paper(length), value, length)
-    text, exact = wording.length(length), wording.exact(value)
+    text, exact = wording.detail(length), wording.exact(value)
     segment = Segment(start, end, text, exact, decimal_mm(length))
-    return String(cut.of.profile.id, name, (segment,))
+    return String(f"section-{cut.of.number}", name, (segment,))
 
 
 def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
     """Ceiling, member, backing, sides and bottom."""
-    member = cut.of.beam.member if cut.of.beam else None
+    beam = next((beam for beam in cut.of.beams if beam.member), None)
     ceiling_left = cut.left - CEILING_REACH
     top = cut.top - CEILING_BAND
     band = (
@@ -135,7 +151,7 @@ def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
             style.HATCH,
         ),
     )
-    inside = _member(cut, member) if member else _backing(cut)
+    inside = _member(cut, beam) if beam else _backing(cut)
     return (*band, *inside, *_boards(cut))
 
 
@@ -155,10 +171,11 @@ def _backing(cut: _Cut) -> tuple[Element, ...]:
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
 
-def _member(cut: _Cut, member: CasedMember) -> tuple[Element, ...]:
+def _member(cut: _Cut, beam: Beam) -> tuple[Element, ...]:
     """The structural member in hidden lines, standing off the casing's middle by its shift."""
-    assert cut.of.beam is not None
-    x = member.near.at_start.value - cut.of.beam.near.at_start.value
+    member = beam.member
+    assert member is not None
+    x = member.near.at_start.value - beam.near.at_start.value
     width = member.far.at_start.value - member.near.at_start.value
     return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
 
@@ -230,12 +247,13 @@ def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
 
 def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
     """The note on what is inside the box: backing, or the structural member."""
-    profile, beam = cut.of.profile, cut.of.beam
+    profile = cut.of.profile
+    beam = next((beam for beam in cut.of.beams if beam.member), None)
     if beam is not None and beam.member is not None:
         member = beam.member
         x = member.far.at_start.value - beam.near.at_start.value
         at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
-        return _Note(at, f"{member.name}: DO NOT CUT OR DRILL")
+        return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
     backing = _part(profile, "backing")
     assert backing is not None
     at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]
@@ -248,15 +266,18 @@ def _size(part: ProfilePart, wording: SheetWording) -> str:
 
 
 def _leaders(
-    notes: tuple[_Note, ...], note_x: float, top: float
+    notes: Sequence[_Note], lines: Sequence[Sequence[str]], at: Pt
 ) -> tuple[tuple[Element, ...], float]:
-    """A column of words, each joined to its place in the section; and where it ends."""
+    """A column of words from `at` down, each joined to its place in the section; and its end."""
     drawn: list[Element] = []
-    y = top
-    for note in notes:
+    y = at.y
+    for note, texts in zip(notes, lines, strict=True):
         middle = y + style.TEXT / 2
-        line = (note.target, Pt(note_x - 2.6, middle), Pt(note_x - 0.6, middle))
-        words = Text(Pt(note_x, y + style.TEXT), note.words, style.TEXT)
-        drawn.append(Group("leader", (Polyline(line, style.LEADER), dot(note.target), words)))
-        y += NOTE_PITCH
+        line = (note.target, Pt(at.x - 2.6, middle), Pt(at.x - 0.6, middle))
+        words = tuple(
+            Text(Pt(at.x, y + style.TEXT + n * style.LINE_PITCH), text, style.TEXT)
+            for n, text in enumerate(texts)
+        )
+        drawn.append(Group("leader", (Polyline(line, style.LEADER), dot(note.target), *words)))
+        y += NOTE_PITCH + (len(texts) - 1) * style.LINE_PITCH
     return tuple(drawn), y

@@ -115,7 +115,7 @@ def _member(frame: PlanFrame, beam: Beam) -> Group:
     return Group(
         "member",
         faces,
-        id=f"member-{beam.member.name}",
+        id=f"member-{beam.id}",
         title=f"Structural member {beam.member.name}, cased by {beam.id}",
         data={"id": beam.member.name, "beam": beam.id},
     )

@@ -5,8 +5,8 @@ center lines, below the plan for crosswise beams and right of it for lengthwise 
 """
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot
-from lacunar.drawing.elements import Group, Polyline
+from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitted
+from lacunar.drawing.elements import Face, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.layout.records import Beam, ElementKind, Layout, WallBeam
@@ -16,6 +16,7 @@ WALL_ROW = 7.0
 BEAM_ROW = 11.0
 TAG_GAP = 1.4
 CLEAR = 0.7
+LONGEST_NAME = 26.0
 
 
 def tags_reach(layout: Layout, run: RunName, typeface: Typeface) -> float:
@@ -25,9 +26,15 @@ def tags_reach(layout: Layout, run: RunName, typeface: Typeface) -> float:
         if beam.on is run:
             tags = [Tag("beam", beam.id, beam.id)]
             if beam.member:
-                tags.append(Tag("member", beam.member.name, beam.member.name))
+                tags.append(_member_tag(beam, beam.member.name, typeface))
             reach = max(reach, BEAM_ROW + sum(_depth(tag, run, typeface) + TAG_GAP for tag in tags))
     return reach
+
+
+def _member_tag(beam: Beam, name: str, typeface: Typeface) -> Tag:
+    """A member's tag; a long name is cut short here and told whole at the member's section."""
+    shown = fitted(name, LONGEST_NAME, style.TEXT, typeface, Face.SEMIBOLD)
+    return Tag("member", name, shown, key=beam.id)
 
 
 def _depth(tag: Tag, run: RunName, typeface: Typeface) -> float:
@@ -57,7 +64,7 @@ def _beam_tags(
     along = frame.on_paper(beam.center.at_start.value)
     tags = [Tag("beam", beam.id, beam.id)]
     if beam.member:
-        tags.append(Tag("member", beam.member.name, beam.member.name))
+        tags.append(_member_tag(beam, beam.member.name, typeface))
     wide = max((t.size(typeface)[0 if run is RunName.LENGTH else 1]) for t in tags) / 2
     if along - wide < taken + CLEAR:
         raise TagsDoNotFit(beam.id)

@@ -1,0 +1,69 @@
+"""Specs at the edges of what can be drawn: names in any letters, no beams, full fields."""
+
+import json
+
+import pytest
+
+from lacunar.workflow.check import check_drawings
+from lacunar.workflow.prepare import prepare
+
+ROOM = {"length": "20'", "width": "15'", "height": "9'"}
+MEMBER = {"on": "length", "center": "10'", "width": "4", "drop": "6"}
+NONE = {"coffers": 1, "start": "none", "end": "none"}
+
+ODD = {
+    "one coffer": {"grid": {"length": {"coffers": 1}, "width": {"coffers": 1}}},
+    "no beam at all": {"grid": {"length": NONE, "width": NONE}},
+    "a member with a long name": {
+        "room": {"members": [{**MEMBER, "name": "Steel beam, north bay"}]}
+    },
+    "a member named like a coffer": {"room": {"members": [{**MEMBER, "name": "A1"}]}},
+    "a member named in signs": {"room": {"members": [{**MEMBER, "name": 'gq/ "<&>"'}]}},
+    "members both ways": {
+        "room": {
+            "members": [
+                {**MEMBER, "name": "S1"},
+                {**MEMBER, "name": "S2", "on": "width", "center": "7'"},
+            ]
+        }
+    },
+    "members of two sizes in one profile": {
+        "room": {
+            "members": [
+                {**MEMBER, "center": "6'"},
+                {**MEMBER, "center": "14'", "width": "3 1/2"},
+            ]
+        }
+    },
+    "letter paper with a member": {"room": {"members": [MEMBER]}, "drawing": {"paper": "letter"}},
+    "full title fields": {
+        "name": "W" * 80,
+        "drawing": {
+            "revision": "WW",
+            "number": "Çgjpqy",
+            "owner": "W" * 40,
+            "status": "Ågjpq (,;/Q)",
+        },
+    },
+    "a foot square": {"room": {"length": "12", "width": "12", "height": "48"}},
+    "inner coffers held": {"grid": {"length": {"coffers": 5, "held": "48"}}},
+    "weighted": {"grid": {"length": {"coffers": 3, "weights": [1, 2, 1]}}},
+    "a beam that lines up": {
+        "grid": {"length": {"coffers": [2, 2], "fixed_beams": [{"center": "9' 6\""}]}}
+    },
+    "hardwood": {
+        "beams": {
+            "crosswise": {
+                "sides": {"nominal": "4/4", "width": "7"},
+                "bottom": {"nominal": "4/4", "width": "6"},
+            }
+        }
+    },
+}
+
+
+@pytest.mark.parametrize("name", ODD)
+def test_an_odd_ceiling_is_drawn_without_a_finding(name):
+    more = ODD[name]
+    spec = {**more, "room": {**ROOM, **more.get("room", {})}}
+    assert check_drawings(prepare(json.dumps(spec).encode())) == ()
