@@ -63,6 +63,12 @@ def failures_of(event):
                 yield f"{check.name}: {failure.failure.message}\n{failure.code_sample}"
 
 
+def labels(document):
+    """Every operation of a description, such as `GET /v1/stock`."""
+    for path, operations in document["paths"].items():
+        yield from (f"{method.upper()} {path}" for method in operations)
+
+
 def test_every_answer_is_as_published():
     published = schemathesis.openapi.from_wsgi("/openapi.json", app(), config=CONFIG)
     found, seen = [], set()
@@ -73,5 +79,6 @@ def test_every_answer_is_as_published():
         elif isinstance(event, NonFatalError | FatalError):
             found.append(str(event))
     assert found == []
-    fuzzed = {label for phase, label in seen if phase == "fuzzing"}
-    assert len(fuzzed) == sum(len(methods) for methods in published.raw_schema["paths"].values())
+    # The generator leaves out the address the description itself is at.
+    asked = {label for phase, label in seen if phase == "fuzzing"}
+    assert asked == {label for label in labels(published.raw_schema) if "openapi" not in label}

@@ -47,7 +47,7 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
             "room": {"length": 6200, "width": 4480, "height": "2.7 m"},
             "grid": {"length": {"wished_opening": 1100, "start": {"soffit": 300, "then": "half"}}},
             "panel": {"kind": "sheet_goods", "thickness": 9},
-            "drawing": {"paper": "a3"},
+            "drawing": {"paper": "a2"},
         },
     },
 }

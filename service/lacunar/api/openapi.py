@@ -8,6 +8,7 @@ from lacunar import __version__
 from lacunar.api.engine_names import ENGINE_HEADER
 from lacunar.api.operation import JSON, Operation
 from lacunar.api.problem_catalogue import PROBLEM_KINDS
+from lacunar.api.problem_schemas import problem_schemas
 from lacunar.api.problems import PROBLEM_TYPE
 from lacunar.api.request_id import REQUEST_ID_HEADER
 from lacunar.exchange.answer_schema import reference
@@ -75,7 +76,7 @@ def openapi_document(operations: Iterable[Operation]) -> Json:
         "tags": [{"name": name, "description": words} for name, words in _TAGS.items()],
         "paths": paths,
         "components": {
-            "schemas": {**given_schemas(), **answer_schemas(), **_problem_schemas()},
+            "schemas": {**given_schemas(), **answer_schemas(), **problem_schemas()},
             "responses": dict(_problem_responses(statuses)),
             "headers": dict(_HEADERS),
         },
@@ -140,76 +141,3 @@ def _problem_responses(statuses: Iterable[int]) -> Iterator[tuple[str, Json]]:
                 "content": {PROBLEM_TYPE: {"schema": reference("Problem")}},
             },
         )
-
-
-def _text(words: str, **more: Any) -> Json:
-    return {"type": "string", "description": words, **more}
-
-
-def _problem_schemas() -> dict[str, Json]:
-    code = _text("A word programs can tell it by; /v1/problems explains it.")
-    engine = {**reference("Engine"), "description": "What answered."}
-    fault: Json = {
-        "type": _text("Where the code is explained.", format="uri-reference"),
-        "in": _text("What the pointer points into.", enum=["body", "query"]),
-        "code": code,
-        "title": _text("The code in words."),
-        "pointer": _text("JSON pointer (RFC 6901) to the value; empty for the whole document."),
-        "message": _text("What is wrong, in a sentence."),
-        "figures": {
-            "type": "object",
-            "description": "The figures it was judged by, lengths with their units.",
-            "additionalProperties": {
-                "anyOf": [reference("Length"), {"type": "integer"}, {"type": "string"}]
-            },
-        },
-        "remedy": _text("What to do about it."),
-    }
-    problem: Json = {
-        "type": _text("Where the problem is explained.", format="uri-reference"),
-        "title": _text("The kind of problem in words."),
-        "status": {"type": "integer", "description": "The HTTP status."},
-        "detail": _text("What is wrong, in a sentence."),
-        "code": code,
-        "remedy": _text("What to do about it."),
-        "errors": {
-            "type": "array",
-            "description": "Every fault found, if the problem is about faults.",
-            "items": reference("Fault"),
-        },
-        "request_id": _text("The id of the request."),
-        "engine": engine,
-    }
-    meaning: Json = {
-        "code": code,
-        "status": {"type": "integer", "description": "The HTTP status it is answered with."},
-        "title": _text("The code in words."),
-        "meaning": _text("What it means, whatever the figures."),
-        "remedy": _text("What to do about it."),
-        "engine": engine,
-    }
-    codes: Json = {
-        "codes": {"type": "array", "items": {"type": "string"}, "description": "All codes."},
-        "engine": engine,
-    }
-    return {
-        "Problem": _whole("A refusal (RFC 9457).", problem),
-        "Fault": _whole("One thing that is wrong.", fault),
-        "ProblemMeaning": _whole("What a code means.", meaning),
-        "ProblemCodes": _whole("Every code there is.", codes),
-        "Alive": _whole("A living service.", {"alive": _true("It answers."), "engine": engine}),
-        "Ready": _whole("A ready service.", {"ready": _true("All is in order."), "engine": engine}),
-    }
-
-
-def _true(words: str) -> Json:
-    return {"type": "boolean", "const": True, "description": words}
-
-
-def _whole(words: str, properties: Json) -> Json:
-    return {
-        "type": "object",
-        "description": words,
-        "required": list(properties),
-        "properties": properties,
-    }
