@@ -177,7 +177,7 @@ def test_a_full_disk_is_told_in_a_sentence():
     with Path("/dev/full").open("w") as full:
         outcome = lacunar("layout", CEILINGS[0], out=full)
     assert outcome.code == 3
-    assert outcome.err == "The machine cannot read or write what it must: No space left on device.\n"
+    assert outcome.err.endswith("what it must: No space left on device.\n")
 
 
 def test_a_reader_that_has_seen_enough_is_no_fault(tmp_path):
