@@ -89,7 +89,7 @@ def _operation(operation: Operation) -> Json:
         "tags": [operation.tag],
         "summary": operation.summary,
         "description": operation.description,
-        "parameters": [*_path_parameters(operation), *query_parameters(operation.query())],
+        "parameters": [*_path_parameters(operation), *query_parameters(operation.query)],
     }
     if operation.document:
         content = {"schema": reference(operation.document), "examples": dict(operation.examples)}

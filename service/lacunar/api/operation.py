@@ -84,7 +84,7 @@ class Operation:
     media: tuple[Media, ...]
     statuses: tuple[int, ...]
     answer: Callable[[Asked], Answer]
-    query: type[SpecSchema] = NoQuery
+    query: SpecSchema = field(default_factory=NoQuery)
     chosen: Callable[[Query], str | None] = _any_media
     document: str = ""
     examples: Mapping[str, Json] = field(default_factory=dict)
@@ -139,7 +139,7 @@ def _pairs() -> list[tuple[str, str]]:
 def _query(operation: Operation) -> Query:
     pairs = _pairs()
     try:
-        return read_query(operation.query(), pairs)
+        return read_query(operation.query, pairs)
     except SpecRefused as refusal:
         raise refused(refusal.faults, units_in(pairs), within="query") from None
 

@@ -56,7 +56,7 @@ OPERATIONS = (
         ),
         statuses=(400, 406, 422),
         answer=divide_run,
-        query=DivisionQuery,
+        query=DivisionQuery(),
         chosen=table_or_value,
         errors_as_text=True,
         computes=True,

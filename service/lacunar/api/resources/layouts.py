@@ -28,7 +28,7 @@ OPERATIONS = (
         media=(Media(JSON, {"$ref": "#/components/schemas/Layout"}, "The layout."),),
         statuses=(400, 406, 413, 415, 422),
         answer=lay_out,
-        query=LayoutQuery,
+        query=LayoutQuery(),
         document="CeilingSpec",
         examples=ceiling_examples.EXAMPLES,
     ),

@@ -48,7 +48,7 @@ OPERATIONS = (
         ),
         statuses=(400, 406, 422),
         answer=list_stock,
-        query=StockQuery,
+        query=StockQuery(),
         chosen=table_or_value,
         errors_as_text=True,
         computes=True,
