@@ -356,14 +356,37 @@ _FIXING = {
     ),
 }
 
+_QUERIES = {
+    "number_not_there": FaultMeaning(
+        "Not so many",
+        "One of several was asked for by a number that none of them has.",
+        "Ask for a number that is there.",
+    ),
+    "value_not_one": FaultMeaning(
+        "Not one value",
+        "A single value was asked for, and there is none, or more than one.",
+        "Say which one is meant, or ask for the whole list.",
+    ),
+}
+
 _SHEETS = {
     "paper_too_small": FaultMeaning(
         "Paper too small",
         "The plan does not fit the paper at any standard scale with legible figures.",
         "Ask for the paper that is named.",
     ),
+    "sheet_not_in_set": FaultMeaning(
+        "No such sheet",
+        "A sheet was asked for that the set of this ceiling does not have.",
+        "Ask for one of the sheets that are named.",
+    ),
+    "more_sheets_than_one": FaultMeaning(
+        "More sheets than one",
+        "A single sheet was asked for, and several are chosen.",
+        "Name one of them, or ask for a format that holds several.",
+    ),
 }
 
 FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
-    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_GRID, **_FIXING, **_SHEETS}
+    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_GRID, **_FIXING, **_QUERIES, **_SHEETS}
 )
