@@ -8,7 +8,7 @@ from lacunar.layout.backing_lines import SetOutBeams
 from lacunar.layout.backing_records import BeamWeight, NumberFigure, Weights
 from lacunar.layout.records import BeamProfile, PanelFit
 from lacunar.measure.figure import LengthFigure, Rule
-from lacunar.measure.length import Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.panel import Panel, PanelKind
 
@@ -129,7 +129,7 @@ def _times(name: str, counted: Mapping[Length, int]) -> LengthFigure:
     for number, (length, count) in enumerate(counted.items(), start=1):
         terms.append(f"count_{number} * length_{number}")
         operands |= {f"count_{number}": count, f"length_{number}": length}
-    total = sum_lengths(length * count for length, count in counted.items())
+    total = sum((length * count for length, count in counted.items()), ZERO)
     return Rule(name, " + ".join(terms)).gives(total, **operands)
 
 
