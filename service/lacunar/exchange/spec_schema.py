@@ -72,6 +72,8 @@ class MemberSchema(SpecSchema):
 class JoistsSchema(SpecSchema):
     """The joists above the ceiling."""
 
+    needed = ("parallel_to", "first")
+
     parallel_to = fields.OneOf("The run the joists run along.", RunName)
     spacing = fields.Distance("From center to center.")
     first = fields.Distance("Center of the first one from the finished start wall.")
