@@ -27,7 +27,25 @@ SHIFTED: Document = {
     },
     "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},
 }
-DOCUMENTS = {"least": LEAST, "full": FULL, "metric": METRIC, "shifted": SHIFTED}
+FRAMED: Document = {
+    "units": "mm",
+    "room": {
+        "length": 5200,
+        "width": 4100,
+        "height": 2700,
+        "joists": {"parallel_to": "length", "spacing": 400, "first": 180},
+    },
+    "grid": {"length": {"coffers": 4, "end": "none"}, "width": {"start": {"soffit": 200}}},
+    "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    "fixing": {"fastener": "nail"},
+}
+DOCUMENTS = {
+    "least": LEAST,
+    "full": FULL,
+    "metric": METRIC,
+    "shifted": SHIFTED,
+    "framed": FRAMED,
+}
 
 
 @cache

@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import fields
 from enum import Enum
+from fractions import Fraction
 from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import lone_run, records
+from lacunar.layout import backing_records, lone_run, records
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
 from lacunar.model.ceiling import Assumption
@@ -37,6 +38,19 @@ RECORDS: tuple[type, ...] = (
     records.Clearance,
     records.Caution,
     records.CasingChoice,
+    backing_records.Joist,
+    backing_records.JoistLines,
+    backing_records.BackingPiece,
+    backing_records.Bay,
+    backing_records.BackingLine,
+    backing_records.Forms,
+    backing_records.BeamWeight,
+    backing_records.Weights,
+    backing_records.Hold,
+    backing_records.Backing,
+    backing_records.Level,
+    backing_records.BeamGap,
+    backing_records.Heights,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,
@@ -44,6 +58,12 @@ RECORDS: tuple[type, ...] = (
     Assumption,
     PublishedSize,
 )
+
+_FIGURES: Mapping[type, str] = {
+    Length: "LengthFigure",
+    int: "CountFigure",
+    Fraction: "NumberFigure",
+}
 
 _PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
 
@@ -101,7 +121,7 @@ def schema_of(hint: Any) -> Json:
 def _generic(hint: Any, origin: Any) -> Json:
     parts = get_args(hint)
     if origin is Figure:
-        return reference("LengthFigure" if parts == (Length,) else "CountFigure")
+        return reference(_FIGURES[parts[0]])
     if origin is Literal:
         return {"type": "string", "enum": list(parts)}
     if origin in (Union, UnionType):

@@ -243,6 +243,7 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         query_reading.SheetIds,
         _plainly({"type": "string", "pattern": _SHEET_IDS, "examples": ["Z-101"]}),
     ),
+    (fields.Count, _plainly(_WHOLE)),
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
     (shaped_fields.CofferCounts, _counts),
     (shaped_fields.WallFinish, _wall_finish),

@@ -24,7 +24,9 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
     The records of `layout.records` become objects under their own field names. A length, figure or
     not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
-    is `{"count": 4}`. With `trace` each figure also has its `rule`, `formula` and `operands`.
+    is `{"count": 4}`, any other number `{"exact": "21/50", "decimal": 0.42}`. A figure that rests
+    on something rounded has `"approximate": true`. With `trace` each figure also has its `rule`,
+    `formula` and `operands`.
     """
     write = RecordWriter(layout.ceiling.mark_to, trace)
     return {
@@ -37,6 +39,8 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "profiles": write.value(layout.profiles),
         "panel": {"kind": str(layout.ceiling.panel.kind), "pieces": write.value(layout.panels)},
         "headroom": write.value(layout.headroom),
+        "heights": write.value(layout.heights),
+        "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
         "cautions": write.value(layout.cautions),
@@ -99,6 +103,8 @@ class RecordWriter:
 
     def _figure(self, figure: Figure[Any]) -> Json:
         written = self._operand(figure.value)
+        if figure.approximate:
+            written["approximate"] = True
         if self.trace:
             written["rule"] = figure.rule.name
             written["formula"] = figure.rule.formula

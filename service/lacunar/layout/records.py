@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.backing_records import Backing, Heights
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -290,6 +291,8 @@ class Layout:
     panels: tuple[PanelFit, ...]
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
+    heights: Heights
+    backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     cautions: tuple[Caution, ...]
 
