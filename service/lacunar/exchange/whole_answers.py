@@ -24,7 +24,7 @@ _LENGTH = {
 _REASON = {
     "approximate": {
         "type": "boolean",
-        "description": "True where the figure rests on something rounded for want of an exact form.",
+        "description": "True where it rests on something rounded for want of an exact form.",
     },
     "rule": {"type": "string", "description": "With trace=1: the rule that gave the figure."},
     "formula": {
