@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from typing import TypeVar
 
+from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.records import (
@@ -27,7 +28,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
-from lacunar.measure.figure import GIVEN, CountFigure, LengthFigure
+from lacunar.measure.figure import GIVEN, AngleFigure, CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -69,6 +70,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Casings", word.each(word.casing_choice, layout.casing_choices)),
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
+        ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
@@ -96,7 +98,7 @@ class _Wording:
         for part in parts:
             yield from tell(part)
 
-    def figure(self, label: str, figure: LengthFigure | CountFigure) -> str:
+    def figure(self, label: str, figure: LengthFigure | CountFigure | AngleFigure) -> str:
         """One figure in a sentence."""
         value = value_in_words(figure.value, self.units)
         if figure.rule == GIVEN:

@@ -18,6 +18,7 @@ from typing import Any, Generic, TypeVar
 from marshmallow import Schema, ValidationError, fields
 
 from lacunar.exchange.json_pointer import shown
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.notation import LengthTextError, read_length, read_number
 from lacunar.measure.rounding import Step
@@ -33,6 +34,7 @@ _PRINTABLE = re.compile(
     "\ue000-\ufefe\uff00-\ufffd]*"
 )
 _RATIO = re.compile(r"[0-9]{1,9}(?:/[0-9]{1,9}|\.[0-9]{1,9})?\Z")
+_DEGREES = re.compile(r"[0-9]{1,3}(?:\.[0-9]{1,9})?(?: ?°)?\Z")
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -271,6 +273,26 @@ class Weight(SpecField[Fraction]):
         elif isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
         raise wrong_type(value, "a number or text such as 3/2")
+
+
+class Degrees(SpecField[Angle]):
+    """An angle in degrees: a number, or text such as `67.5` or `38°`, of at most 9 decimals."""
+
+    def __init__(self, description: str) -> None:
+        super().__init__(f'{description} [degrees] A number, or text such as "67.5".')
+
+    def read(self, value: object) -> Angle:
+        """An angle, exactly as written."""
+        if isinstance(value, bool) or not isinstance(value, int | Decimal | str):
+            raise wrong_type(value, "a number of degrees")
+        text = f"{value:f}" if isinstance(value, Decimal) else str(value)
+        if not _DEGREES.match(text):
+            raise refusal(
+                "angle_not_readable",
+                f"{shown(value)} is not read as an angle.",
+                "Write the degrees as a number of at most 9 decimals, like 38 or 67.5.",
+            )
+        return Angle.of_degrees(Fraction(text.rstrip("° ")))
 
 
 def too_many(items: int, most: int) -> ValidationError:

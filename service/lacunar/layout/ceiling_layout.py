@@ -14,6 +14,7 @@ from lacunar.layout.fixed_things import FixedThing, fixed_things
 from lacunar.layout.frame import run_frame
 from lacunar.layout.headroom import floor_faults, headroom
 from lacunar.layout.marks import run_marks
+from lacunar.layout.mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels import PanelRun, panels
 from lacunar.layout.profile_book import (
@@ -159,16 +160,18 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     divided = {name: ends[name].at_start for name in RunName}
     found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
     panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    runs = {name: run_layout(ends[name]) for name in RunName}
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
-        length=run_layout(ends[RunName.LENGTH]),
-        width=run_layout(ends[RunName.WIDTH]),
+        length=runs[RunName.LENGTH],
+        width=runs[RunName.WIDTH],
         beams=tuple(_beams(set_out, book)),
         wall_beams=_wall_beams(ends, book),
         coffers=found,
         profiles=book.profiles,
         panels=panels(ceiling.panel, panel_runs, found),
+        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
         marks=tuple(
             marks
             for name in RunName

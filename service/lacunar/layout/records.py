@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -288,6 +289,7 @@ class Layout:
     coffers: tuple[Coffer, ...]
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
+    mouldings: Mouldings
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     casing_choices: tuple[CasingChoice, ...]

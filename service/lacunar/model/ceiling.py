@@ -8,6 +8,7 @@ from lacunar.measure.units import Units
 from lacunar.model.beams import Beams
 from lacunar.model.drawing import Drawing
 from lacunar.model.grid import Grid
+from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel
 from lacunar.model.room import Room
 
@@ -41,3 +42,5 @@ class Ceiling:
     panel: Panel
     stock: StockRules
     drawing: Drawing
+    crown: Crown | None
+    flat_mouldings: tuple[FlatMoulding, ...]

@@ -13,6 +13,7 @@ from lacunar.measure.units import Units
 from lacunar.model.beams import BottomJoint, Depth, Through
 from lacunar.model.drawing import Paper
 from lacunar.model.grid import Parity, WallCondition
+from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, Seat, SheetSize
 from lacunar.model.room import Casing, MeasuredTo, RunName
 from lacunar.model.stock import Stock
@@ -155,3 +156,5 @@ class CeilingSpec:
     panel: PanelSpec | None = None
     stock: StockSpec = StockSpec()
     drawing: DrawingSpec = DrawingSpec()
+    crown: CrownSpec | None = None
+    flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
