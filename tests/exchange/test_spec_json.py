@@ -172,7 +172,7 @@ def test_text_is_trimmed():
         ("drawing.date", "20260302", "/drawing/date", "not_a_date"),
         ("drawing.date", "2026-W10-1", "/drawing/date", "not_a_date"),
         ("drawing.paper", "a5", "/drawing/paper", "unknown_word"),
-        ("crown", {}, "/crown", "name_unknown"),
+        ("crowns", {}, "/crowns", "name_unknown"),
         ("room.joists", {}, "/room/joists", "name_unknown"),
         ("a/b~c", 1, "/a~1b~0c", "name_unknown"),
         ("_schema", 1, "", "name_unknown"),

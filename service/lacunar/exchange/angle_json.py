@@ -1,10 +1,9 @@
-"""Angles as JSON and in words."""
+"""Angles as JSON."""
 
 from typing import Any
 
 from lacunar.exchange.length_json import decimal_number
 from lacunar.measure.angle import Angle
-from lacunar.measure.writing import decimal_text
 
 
 def angle_to_json(angle: Angle) -> dict[str, Any]:
@@ -19,17 +18,6 @@ def angle_to_json(angle: Angle) -> dict[str, Any]:
     """
     return {
         "exact": f"{angle.number} deg",
-        "text": angle_in_words(angle),
+        "text": angle.tenths,
         "degrees": decimal_number(angle.degrees),
     }
-
-
-def angle_in_words(angle: Angle, places: int = 1) -> str:
-    """Turn an angle into words, to a tenth of a degree: a saw is set no finer.
-
-    A tenth of a degree opens a joint 4 5/8 in wide by 0.008 in, less than a sheet of paper folded.
-
-    >>> angle_in_words(Angle.of_degrees(38))
-    '38°'
-    """
-    return f"{decimal_text(angle.degrees, places)}°"

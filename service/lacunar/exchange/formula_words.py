@@ -4,7 +4,6 @@ import ast
 from collections.abc import Mapping
 from fractions import Fraction
 
-from lacunar.exchange.angle_json import angle_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure, Operand
@@ -42,7 +41,7 @@ def value_in_words(value: Operand, units: Units) -> str:
     if isinstance(value, Length):
         return length_in_words(value, units)
     if isinstance(value, Angle):
-        return angle_in_words(value, ANGLE_PLACES)
+        return f"{decimal_text(value.degrees, ANGLE_PLACES)}°"
     return decimal_text(value) if isinstance(value, Fraction) else str(value)
 
 

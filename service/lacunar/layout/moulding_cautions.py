@@ -32,7 +32,7 @@ def _spring(crown: CrownSection, asked: Crown) -> Iterator[Caution]:
     if opening is not None and opening.value >= _SEEN_GAP:
         yield Caution(
             code="crown_flats_open",
-            text=f"At its measured sizes the crown stands at {_tenths(spring)} from the wall and"
+            text=f"At its measured sizes the crown stands at {spring.tenths} from the wall and"
             " not at the spring it is milled to: its flats open a little at one edge. Caulk or"
             " plane them, or set the crown back to its own drop.",
             figures={"opening": opening.value, "stands_at": spring.text},
@@ -42,7 +42,7 @@ def _spring(crown: CrownSection, asked: Crown) -> Iterator[Caution]:
     if spring > _EVEN_SPRING and not measured:
         yield Caution(
             code="spring_from_ceiling",
-            text=f"The crown is to stand out further than it comes down: {_tenths(spring)} from the"
+            text=f"The crown is to stand out further than it comes down: {spring.tenths} from the"
             " wall. Most crown is 38° or 45° from the wall; a 52° is usually taken from the"
             " ceiling. Hold a piece in a square and measure its drop and projection.",
             figures={"drop": crown.drop.value, "projection": crown.projection.value},
@@ -59,9 +59,9 @@ def _saw(crown: CrownSection, asked: Crown) -> Iterator[Caution]:
             text="The saw neither turns nor tilts far enough for the corners of the frames. Cope"
             " the crown in place, or cut the miters on another saw.",
             figures={
-                "nested_miter": _tenths(saw.nested_miter.value),
-                "flat_miter": _tenths(saw.flat_miter.value),
-                "flat_bevel": _tenths(saw.flat_bevel.value),
+                "nested_miter": saw.nested_miter.value.tenths,
+                "flat_miter": saw.flat_miter.value.tenths,
+                "flat_bevel": saw.flat_bevel.value.tenths,
             },
             pointer="/crown/most_miter",
         )
@@ -112,7 +112,3 @@ def _strips(layout: Layout) -> Iterator[Caution]:
             figures={"profile": thin[0].profile, "side_left": thin[0].side_left.value},
             pointer="/crown" if layout.ceiling.crown is not None else "/flat_mouldings",
         )
-
-
-def _tenths(angle: Angle) -> str:
-    return Angle(round(angle.degrees, 1)).text

@@ -54,9 +54,10 @@ def bearing_faults(crown: CrownInCoffers, flats: tuple[FlatMoulding, ...]) -> It
     behind = flats_at(FlatPlace.CEILING, flats)
     drop = crown.section.drop.value
     if behind and drop > behind[-1].width:
+        number = max(n for n, flat in enumerate(flats) if flat is behind[-1])
         yield Fault(
             code="moulding_without_bearing",
-            pointer=f"/flat_mouldings/{flats.index(behind[-1])}/width",
+            pointer=f"/flat_mouldings/{number}/width",
             message="The crown comes down past the flat moulding it lies on.",
             remedy="Take a wider flat moulding, or a smaller crown.",
             figures={"crown_drop": drop, "bearing": behind[-1].width},

@@ -14,8 +14,14 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Tex
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.beam_section.cut import Cut, SectionOf
+from lacunar.drawing.views.beam_section.mouldings import (
+    drawn_mouldings,
+    moulding_notes,
+    moulding_reach,
+)
 from lacunar.drawing.wording import SheetWording, decimal_mm
-from lacunar.layout.records import Beam, BeamProfile, ProfilePart
+from lacunar.layout.records import Beam, ProfilePart
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
 
@@ -25,39 +31,6 @@ NOTE_GAP = 6.4
 NOTE_PITCH = 5.2
 LEAST_NOTE_WIDTH = 36.0
 GRAIN_PITCH = 1.3
-
-
-@dataclass(frozen=True, slots=True)
-class SectionOf:
-    """What is cut: a profile and the beams that have it; cased ones hold their members alike."""
-
-    number: int
-    profile: BeamProfile
-    beams: tuple[Beam, ...]
-
-    @property
-    def members(self) -> tuple[str, ...]:
-        """The names of the members in the beams."""
-        return tuple(beam.member.name for beam in self.beams if beam.member)
-
-
-@dataclass(frozen=True, slots=True)
-class _Cut:
-    """The section's scale and the place of the box at the ceiling [mm]."""
-
-    of: SectionOf
-    ratio: int
-    left: float
-    top: float
-
-    def on_paper(self, length: Length) -> float:
-        return float(length.millimeters / self.ratio)
-
-    def board(self, x: Length, y: Length, width: Length, height: Length) -> tuple[Pt, ...]:
-        """A board's corners; x from the box's left face, y down from the ceiling."""
-        left, top = self.left + self.on_paper(x), self.top + self.on_paper(y)
-        right, bottom = left + self.on_paper(width), top + self.on_paper(height)
-        return (Pt(left, top), Pt(right, top), Pt(right, bottom), Pt(left, bottom))
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,7 +53,7 @@ def beam_section(
     Errors: `SectionTooWide` where the scale is too large for the width.
     """
     profile = of.profile
-    bare = _Cut(of, scale.ratio, 0.0, 0.0)
+    bare = Cut(of, scale.ratio, 0.0, 0.0)
     run = place_strings(
         [_string(bare, "finished-width", profile.finished_width.value, wording)], typeface
     )[0]
@@ -88,10 +61,12 @@ def beam_section(
     overhang = max(
         0.0, bare.on_paper(profile.overall_width.value - profile.finished_width.value) / 2
     )
-    left = drop.outer_edge + 1.0 + max(overhang, CEILING_REACH)
-    cut = _Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
+    out = max(overhang, moulding_reach(bare))
+    ceiling_out = max(CEILING_REACH, out + 1.0 if moulding_reach(bare) else 0.0)
+    left = drop.outer_edge + 1.0 + max(overhang, ceiling_out)
+    cut = Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
     notes = _notes(cut, wording)
-    right = cut.left + cut.on_paper(profile.finished_width.value) + overhang
+    right = cut.left + cut.on_paper(profile.finished_width.value) + out
     note_x = right + NOTE_GAP
     if width - note_x < LEAST_NOTE_WIDTH:
         raise SectionTooWide(scale.text)
@@ -101,9 +76,11 @@ def beam_section(
     bottom = max(lowest + max(2.0, drop.overrun_before + 1.0), note_bottom)
     strings = (
         drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
-        drawn_string(drop, _drop_axis(cut, max(overhang, CEILING_REACH)), 0.8),
+        drawn_string(drop, _drop_axis(cut, max(overhang, ceiling_out)), 0.8),
     )
-    drawn = Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}")
+    drawn = Group(
+        "object", _section(cut, ceiling_out, right + CEILING_REACH), id=f"object-view-{of.number}"
+    )
     return Block(width, bottom, (_view(of, scale, (drawn, *strings, *leaders)),))
 
 
@@ -123,13 +100,13 @@ def _view(of: SectionOf, scale: Scale, children: tuple[Element, ...]) -> Group:
     )
 
 
-def _drop_axis(cut: _Cut, reach: float) -> Axis:
+def _drop_axis(cut: Cut, reach: float) -> Axis:
     """The drop runs up from the lowest edge to the ceiling, left of all that is drawn."""
     lowest = cut.top + cut.on_paper(cut.of.profile.drop.value)
     return Axis("y", cut.left - reach, -lowest)
 
 
-def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> String:
+def _string(cut: Cut, name: str, length: Length, wording: SheetWording) -> String:
     """One dimension of the section as a string of one segment."""
     value = wording.detailed(length)
     start = Stop("near", 0.0, ZERO, ZERO)
@@ -139,10 +116,10 @@ def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> Stri
     return String(f"section-{cut.of.number}", name, (segment,))
 
 
-def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
-    """Ceiling, member, backing, sides and bottom."""
+def _section(cut: Cut, reach: float, right: float) -> tuple[Element, ...]:
+    """Ceiling from `reach` left of the box to `right`, member, backing, boards, mouldings."""
     beam = next((beam for beam in cut.of.beams if beam.member), None)
-    ceiling_left = cut.left - CEILING_REACH
+    ceiling_left = cut.left - reach
     top = cut.top - CEILING_BAND
     band = (
         Polyline((Pt(ceiling_left, cut.top), Pt(right, cut.top)), style.CUT),
@@ -152,16 +129,12 @@ def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
         ),
     )
     inside = _member(cut, beam) if beam else _backing(cut)
-    return (*band, *inside, *_boards(cut))
+    return (*band, *inside, *_boards(cut), *drawn_mouldings(cut))
 
 
-def _part(profile: BeamProfile, name: str) -> ProfilePart | None:
-    return next((part for part in profile.parts if part.name == name), None)
-
-
-def _backing(cut: _Cut) -> tuple[Element, ...]:
+def _backing(cut: Cut) -> tuple[Element, ...]:
     """Backing centered in the box against the ceiling: full diagonals mark continuous framing."""
-    backing = _part(cut.of.profile, "backing")
+    backing = cut.part("backing")
     if backing is None:
         return ()
     width, depth = backing.width.value, cut.of.profile.inside_depth.value
@@ -171,7 +144,7 @@ def _backing(cut: _Cut) -> tuple[Element, ...]:
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
 
-def _member(cut: _Cut, beam: Beam) -> tuple[Element, ...]:
+def _member(cut: Cut, beam: Beam) -> tuple[Element, ...]:
     """The structural member in hidden lines, standing off the casing's middle by its shift."""
     member = beam.member
     assert member is not None
@@ -180,7 +153,7 @@ def _member(cut: _Cut, beam: Beam) -> tuple[Element, ...]:
     return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
 
 
-def _boards(cut: _Cut) -> tuple[Element, ...]:
+def _boards(cut: Cut) -> tuple[Element, ...]:
     """Sides and bottom in the cut pen, with grain lines; mitred boards meet on the diagonal."""
     outlines = _board_outlines(cut)
     grain = tuple(line for corners in outlines for line in diagonal_lines(corners, GRAIN_PITCH))
@@ -190,10 +163,10 @@ def _boards(cut: _Cut) -> tuple[Element, ...]:
     )
 
 
-def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
+def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
     """The corners of left side, right side and bottom."""
     profile = cut.of.profile
-    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    side, bottom = cut.part("side"), cut.part("bottom")
     assert side is not None
     assert bottom is not None
     width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
@@ -224,11 +197,11 @@ def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
     )
 
 
-def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
+def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     """What each leader points at, from the ceiling down."""
     profile = cut.of.profile
     width, drop = profile.finished_width.value, profile.drop.value
-    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    side, bottom = cut.part("side"), cut.part("bottom")
     assert side is not None
     assert bottom is not None
     middle, thickness, sole = width / 2, side.thickness.value, bottom.thickness.value
@@ -236,16 +209,18 @@ def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
     at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
     at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
     notes = [_Note(Pt(cut.left + cut.on_paper(width) + 2.0, cut.top - CEILING_BAND / 2), "CEILING")]
+    notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     notes.append(_inside_note(cut, middle, wording))
     notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
     notes.append(_Note(at_sole, f"BOTTOM {_size(bottom, wording)}"))
     if reveal:
         edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
         notes.append(_Note(edge, f"REVEAL {wording.length(reveal)}"))
-    return tuple(notes)
+    # In the order of what they point at, so that leaders cross as little as may be.
+    return tuple(sorted(notes, key=lambda note: note.target.y))
 
 
-def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
+def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:
     """The note on what is inside the box: backing, or the structural member."""
     profile = cut.of.profile
     beam = next((beam for beam in cut.of.beams if beam.member), None)
@@ -254,7 +229,7 @@ def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
         x = member.far.at_start.value - beam.near.at_start.value
         at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
         return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
-    backing = _part(profile, "backing")
+    backing = cut.part("backing")
     assert backing is not None
     at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]
     return _Note(at, f"BACKING {_size(backing, wording)}")
