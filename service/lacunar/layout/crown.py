@@ -1,7 +1,7 @@
 """The section of a crown: from what is known of it to every size of it as it stands."""
 
-from lacunar.layout.moulding_records import CrownSection, Nailer
-from lacunar.layout.saw_settings import SQUARE_CORNER, saw_settings
+from lacunar.layout.moulding_records import CrownSection, Nailer, SawSettings, SawSheet
+from lacunar.layout.saw_settings import SQUARE_CORNER, ceiling_edge, saw_settings
 from lacunar.measure.angle import (
     Angle,
     angle_of_adjacent,
@@ -51,6 +51,15 @@ NAILER_DEPTH = Rule(
 )
 
 
+def saw_sheet(spring: AngleFigure, face: LengthFigure | None, settings: SawSettings) -> SawSheet:
+    """Turn a spring [deg], a face if known [length] and saw settings into a sheet for the saw."""
+    if face is None:
+        return SawSheet(spring, settings, None, None, None, None)
+    projection = _projection(None, face, spring)
+    edge = ceiling_edge(projection, settings.corner) if settings.cuts else None
+    return SawSheet(spring, settings, face, _drop(face, spring), projection, edge)
+
+
 def crown_section(crown: Crown) -> CrownSection:
     """Turn a decided crown into its section as it stands in a square upper corner.
 
@@ -61,7 +70,7 @@ def crown_section(crown: Crown) -> CrownSection:
     """
     face, spring = _face(crown), _spring(crown)
     drop = given(crown.drop) if crown.drop is not None else _drop(face, spring)
-    projection = _projection(crown, face, spring)
+    projection = _projection(crown.projection, face, spring)
     back_drop = _back_drop(crown.thickness, drop.value, spring.value)
     back_projection = _back_projection(crown.thickness, projection.value, spring.value)
     return CrownSection(
@@ -117,9 +126,9 @@ def _drop(face: LengthFigure, spring: AngleFigure) -> LengthFigure:
     return DROP.approximates(value, face=face.value, spring=spring.value)
 
 
-def _projection(crown: Crown, face: LengthFigure, spring: AngleFigure) -> LengthFigure:
-    if crown.projection is not None:
-        return given(crown.projection)
+def _projection(measured: Length | None, face: LengthFigure, spring: AngleFigure) -> LengthFigure:
+    if measured is not None:
+        return given(measured)
     value = times_sine(face.value, spring.value)
     return PROJECTION.approximates(value, face=face.value, spring=spring.value)
 

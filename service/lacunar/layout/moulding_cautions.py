@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.layout.moulding_pieces import CROWN
-from lacunar.layout.moulding_records import CrownSection
+from lacunar.layout.moulding_records import CrownSection, SawSheet
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import ZERO, Length
@@ -38,16 +38,32 @@ def _spring(crown: CrownSection, asked: Crown) -> Iterator[Caution]:
             figures={"opening": opening.value, "stands_at": spring.text},
             pointer="/crown/spring_from_wall",
         )
-    measured = asked.drop is not None or asked.projection is not None
-    if spring > _EVEN_SPRING and not measured:
+    if asked.drop is None and asked.projection is None:
+        yield from _steep(spring, "/crown/spring_from_wall")
+
+
+def _steep(spring: Angle, pointer: str) -> Iterator[Caution]:
+    """A spring over 45 is most often one taken from the ceiling by mistake."""
+    if spring > _EVEN_SPRING:
         yield Caution(
             code="spring_from_ceiling",
             text=f"The crown is to stand out further than it comes down: {spring.tenths} from the"
             " wall. Most crown is 38° or 45° from the wall; a 52° is usually taken from the"
             " ceiling. Hold a piece in a square and measure its drop and projection.",
-            figures={"drop": crown.drop.value, "projection": crown.projection.value},
-            pointer="/crown/spring_from_wall",
+            figures={"spring_from_wall": spring.tenths},
+            pointer=pointer,
         )
+
+
+def saw_cautions(sheet: SawSheet) -> Iterator[Caution]:
+    """What goes with every sheet for the saw, and a spring that is rather one from the ceiling."""
+    yield from _steep(sheet.spring_from_wall.value, "/spring_from_wall")
+    yield Caution(
+        code="cut_test_pieces",
+        text="Cut test pieces first and hold them in the corner: few corners are what they should"
+        " be. Never hold a short piece by hand, and follow the saw maker's instructions.",
+        figures={},
+    )
 
 
 def _saw(crown: CrownSection, asked: Crown) -> Iterator[Caution]:

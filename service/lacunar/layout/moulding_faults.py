@@ -9,6 +9,7 @@ from lacunar.model import limits
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.faults import Fault
 from lacunar.model.moulding import FlatMoulding, FlatPlace
+from lacunar.model.moulding_rules import angle_out_of_bounds
 
 # Flats that open by more than this show as a gap that no caulk hides (common practice, no source).
 MOST_LAND_OPENING = Length.of_inches(1) / 16
@@ -19,18 +20,7 @@ def spring_faults(crown: CrownInCoffers) -> Iterator[Fault]:
     spring, opening = crown.section.spring_from_wall.value, crown.section.land_opening
     pointer = "/crown/projection" if crown.asked.drop is None else "/crown/drop"
     if not limits.SPRING.least <= spring <= limits.SPRING.most:
-        yield Fault(
-            code="angle_out_of_bounds",
-            pointer=pointer,
-            message="The drop and projection give a spring angle that is none:"
-            f" {limits.SPRING.reason}.",
-            remedy="Measure drop and projection again, with the flats on wall and ceiling.",
-            figures={
-                "spring_from_wall": spring.text,
-                "least": limits.SPRING.least.text,
-                "most": limits.SPRING.most.text,
-            },
-        )
+        yield angle_out_of_bounds(pointer, spring, limits.SPRING)
     elif opening is not None and opening.value > MOST_LAND_OPENING:
         milled = crown.asked.spring_from_wall
         yield Fault(

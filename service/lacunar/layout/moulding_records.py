@@ -11,6 +11,42 @@ from lacunar.measure.figure import AngleFigure, LengthFigure
 from lacunar.model.room import RunName
 
 
+class Hand(StrEnum):
+    """One of two sides, to someone who stands at the saw or faces a piece in its place."""
+
+    LEFT = "left"
+    RIGHT = "right"
+
+
+class Lies(StrEnum):
+    """How crown lies on the saw: as it stands in its corner, upside down; or on its back."""
+
+    NESTED = "nested"
+    FLAT = "flat"
+
+
+class Edge(StrEnum):
+    """An edge of crown: the one on the ceiling, or the one on the wall or beam."""
+
+    CEILING = "ceiling"
+    WALL = "wall"
+
+
+@dataclass(frozen=True, slots=True)
+class SawCut:
+    """One cut: of an `end` of a piece, seen in its place, to the side of the blade that is kept.
+
+    `against_fence` is the edge at the fence; `table` the side its handle turns to; flat, the blade
+    is tilted to the left, so that a saw that tilts but one way makes all four.
+    """
+
+    lies: Lies
+    end: Hand
+    against_fence: Edge
+    table: Hand
+    keep: Hand
+
+
 @dataclass(frozen=True, slots=True)
 class SawSettings:
     """How a saw is set for one corner, and whether it goes so far.
@@ -18,7 +54,7 @@ class SawSettings:
     `nested` is upside down, ceiling edge on the table and beam edge against the fence, as crown
     stands in its corner; `flat` is on its back. Miters are from a square cut, the bevel from
     upright. All have one size at an inside and an outside corner of the same walls, by the other
-    hand.
+    hand; `cuts` tell which, none where the walls run straight on.
     """
 
     corner: Angle
@@ -27,6 +63,23 @@ class SawSettings:
     flat_bevel: AngleFigure
     nested_within_limits: bool
     flat_within_limits: bool
+    cuts: tuple[SawCut, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class SawSheet:
+    """Saw settings with the crown they are for; without its face its sizes are not known.
+
+    `ceiling_edge` is what the edge at the ceiling differs from the edge on the wall, at each mitred
+    end.
+    """
+
+    spring_from_wall: AngleFigure
+    settings: SawSettings
+    face: LengthFigure | None
+    drop: LengthFigure | None
+    projection: LengthFigure | None
+    ceiling_edge: LengthFigure | None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """How a saw is set for sprung moulding at a corner of any angle."""
 
-from lacunar.layout.moulding_records import SawSettings
+from lacunar.layout.moulding_records import Edge, Hand, Lies, SawCut, SawSettings
 from lacunar.measure.angle import Angle, flat_bevel, flat_miter, over_tangent
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 
@@ -26,6 +26,21 @@ EDGE_LONGER = Rule(
 )
 
 SQUARE_CORNER = Angle.of_degrees(90)
+# Nested, the wall's edge is at the fence. Flat, one edge or the other is, so that the blade always
+# tilts to the left. Worked out from how a piece lies, with vectors, in the tests.
+_INSIDE = (
+    SawCut(Lies.NESTED, Hand.LEFT, Edge.WALL, Hand.LEFT, Hand.LEFT),
+    SawCut(Lies.NESTED, Hand.RIGHT, Edge.WALL, Hand.RIGHT, Hand.RIGHT),
+    SawCut(Lies.FLAT, Hand.LEFT, Edge.WALL, Hand.LEFT, Hand.LEFT),
+    SawCut(Lies.FLAT, Hand.RIGHT, Edge.CEILING, Hand.RIGHT, Hand.LEFT),
+)
+_OUTSIDE = (
+    SawCut(Lies.NESTED, Hand.LEFT, Edge.WALL, Hand.RIGHT, Hand.LEFT),
+    SawCut(Lies.NESTED, Hand.RIGHT, Edge.WALL, Hand.LEFT, Hand.RIGHT),
+    SawCut(Lies.FLAT, Hand.LEFT, Edge.CEILING, Hand.RIGHT, Hand.RIGHT),
+    SawCut(Lies.FLAT, Hand.RIGHT, Edge.WALL, Hand.LEFT, Hand.RIGHT),
+)
+
 STRAIGHT = Angle.of_degrees(180)
 FULL_TURN = Angle.of_degrees(360)
 
@@ -57,6 +72,7 @@ def saw_settings(
         flat_bevel=bevel,
         nested_within_limits=nested.value <= most_miter,
         flat_within_limits=miter.value <= most_miter and bevel.value <= most_bevel,
+        cuts=() if corner == STRAIGHT else _OUTSIDE if corner > STRAIGHT else _INSIDE,
     )
 
 

@@ -6,6 +6,7 @@ from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.model import limits
 from lacunar.model.faults import Fault
+from lacunar.model.limits import AngleBounds
 from lacunar.model.moulding import CrownSpec, FlatPlace
 from lacunar.model.rule_case import RuleCase, missing
 
@@ -26,17 +27,18 @@ def angles_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
         pointer = f"/crown/{name}"
         if angle is None or not case.sound(pointer) or bounds.least <= angle <= bounds.most:
             continue
-        yield Fault(
-            code="angle_out_of_bounds",
-            pointer=pointer,
-            message=f"The angle is out of bounds: {bounds.reason}.",
-            remedy="Check the figure; a spring angle is measured from the wall.",
-            figures={
-                "given": angle.text,
-                "least": bounds.least.text,
-                "most": bounds.most.text,
-            },
-        )
+        yield angle_out_of_bounds(pointer, angle, bounds)
+
+
+def angle_out_of_bounds(pointer: str, angle: Angle, bounds: AngleBounds) -> Fault:
+    """The fault for an angle that is none of its kind."""
+    return Fault(
+        code="angle_out_of_bounds",
+        pointer=pointer,
+        message=f"The angle is out of bounds: {bounds.reason}.",
+        remedy="Check the figure; a spring angle is measured from the wall.",
+        figures={"given": angle.text, "least": bounds.least.text, "most": bounds.most.text},
+    )
 
 
 def crown_can_be_sized(case: RuleCase) -> Iterator[Fault]:
