@@ -10,7 +10,7 @@ from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.moulding_records import MouldingPiece, PieceEnd
 from lacunar.layout.records import Layout
 from lacunar.measure.angle import Angle
-from lacunar.measure.length import Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
 from lacunar.model.moulding import CrownMethod, CrownSpec, FlatMouldingSpec, FlatPlace
@@ -72,9 +72,8 @@ def test_law_what_is_seen_and_what_covers_it_make_up_the_opening(spec: CeilingSp
     crown, asked = layout.mouldings.crown, layout.ceiling.crown
     assert crown is not None
     assert asked is not None
-    behind = sum_lengths(
-        flat.thickness for flat in layout.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING
-    )
+    flats = layout.ceiling.flat_mouldings
+    behind = sum((flat.thickness for flat in flats if flat.at is FlatPlace.CEILING), ZERO)
     fit = asked.fit_total if asked.method is CrownMethod.BENCH_FRAME else inch(0)
     for coffer in layout.coffers:
         trim = layout.mouldings.of(coffer.id)
@@ -99,7 +98,7 @@ def test_law_a_frame_is_four_sides_of_a_ring(spec: CeilingSpec):
         pieces = [piece for piece in trim.pieces if piece.moulding == "Crown"]
         assert sum(piece.quantity for piece in pieces) == 4
         assert trim.running_length is not None
-        total = sum_lengths(piece.long_point.value * piece.quantity for piece in pieces)
+        total = sum((piece.long_point.value * piece.quantity for piece in pieces), ZERO)
         assert trim.running_length.value == total
 
 

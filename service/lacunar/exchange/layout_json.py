@@ -1,7 +1,7 @@
 """A layout as JSON: every length exact and in decimals, and with `trace` the reason of each."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass, field, fields, is_dataclass
 from enum import Enum
 from typing import Any
 
@@ -57,6 +57,7 @@ class RecordWriter:
 
     step: Step
     trace: bool
+    _known: dict[Length, Json] = field(default_factory=dict)
 
     def value(self, value: object) -> Any:
         """Anything a record can hold, as a JSON value."""
@@ -64,7 +65,7 @@ class RecordWriter:
             case Figure():
                 return self._figure(value)
             case Length():
-                return length_to_json(value, self.step)
+                return self._length(value)
             case Angle():
                 return angle_to_json(value)
             case Mapping():
@@ -96,6 +97,12 @@ class RecordWriter:
             written["thickness_range"] = {"least": self.value(least), "most": self.value(most)}
         return written
 
+    def _length(self, length: Length) -> Json:
+        """A length, worked out once: in a layout most of them stand in several places."""
+        if length not in self._known:
+            self._known[length] = length_to_json(length, self.step)
+        return dict(self._known[length])
+
     def _figure(self, figure: Figure[Any]) -> Json:
         written = self._operand(figure.value)
         if figure.approximate:
@@ -108,7 +115,7 @@ class RecordWriter:
 
     def _operand(self, value: Operand) -> Json:
         if isinstance(value, Length):
-            return length_to_json(value, self.step)
+            return self._length(value)
         if isinstance(value, Angle):
             return angle_to_json(value)
         if isinstance(value, int):

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from lacunar.layout.coffer_surroundings import Surroundings
 from lacunar.layout.moulding_records import CrownSection, MouldingPiece, PieceEnd
 from lacunar.measure.figure import LengthFigure, Rule
-from lacunar.measure.length import Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import Crown, CrownMethod, FlatMoulding, FlatPlace
 from lacunar.model.room import RunName
 
@@ -49,7 +49,7 @@ def flats_at(place: FlatPlace, flats: tuple[FlatMoulding, ...]) -> tuple[FlatMou
 
 def standing_out(flats: tuple[FlatMoulding, ...]) -> Length:
     """How far a stack of flat mouldings stands out from the side [length]."""
-    return sum_lengths(flat.thickness for flat in flats)
+    return sum((flat.thickness for flat in flats), ZERO)
 
 
 def openings(around: Surroundings) -> dict[RunName, LengthFigure]:

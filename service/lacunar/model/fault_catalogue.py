@@ -5,18 +5,10 @@ test holds that every code raised anywhere is here, and that every one here is r
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
-
-@dataclass(frozen=True, slots=True)
-class FaultMeaning:
-    """A fault code in plain words."""
-
-    title: str
-    meaning: str
-    remedy: str
-
+from lacunar.model.fault_meaning import FaultMeaning
+from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -323,52 +315,16 @@ _GRID = {
     ),
 }
 
-_MOULDINGS = {
-    "angle_not_readable": FaultMeaning(
-        "Angle not readable",
-        "The value is no number of degrees.",
-        "Write the degrees as a number, like 38 or 67.5.",
+_QUERIES = {
+    "number_not_there": FaultMeaning(
+        "Not so many",
+        "One of several was asked for by a number that none of them has.",
+        "Ask for a number that is there.",
     ),
-    "angle_out_of_bounds": FaultMeaning(
-        "Angle out of bounds",
-        "No moulding, saw or corner has an angle like this.",
-        "Check the figure; a spring angle is measured from the wall.",
-    ),
-    "crown_face_too_narrow": FaultMeaning(
-        "Face of the crown too narrow",
-        "A drop or projection is no less than the face is wide, though crown stands aslant.",
-        "Give the face as the width across the moulding, from edge to edge.",
-    ),
-    "crown_sizes_contradict": FaultMeaning(
-        "Sizes of the crown contradict",
-        "Face, drop and projection are not the sides of one right triangle.",
-        "Measure again, or leave out the face.",
-    ),
-    "spring_changed_too_far": FaultMeaning(
-        "Spring changed too far",
-        "At the drop or projection asked for, the crown is tipped so far from the spring it is"
-        " milled to that its flats open visibly.",
-        "Come nearer to the drop and projection it is milled to, or take another crown.",
-    ),
-    "moulding_without_bearing": FaultMeaning(
-        "Moulding without bearing",
-        "A moulding reaches past the one it lies on.",
-        "Take a wider moulding behind it, or a smaller one on it.",
-    ),
-    "mouldings_taller_than_side": FaultMeaning(
-        "Mouldings taller than the side",
-        "The mouldings on a beam's side need more than the side that is exposed.",
-        "Take smaller mouldings, or deeper beams.",
-    ),
-    "mouldings_fill_coffer": FaultMeaning(
-        "Mouldings fill the coffer",
-        "The mouldings around a coffer meet in its middle.",
-        "Take smaller mouldings, or ask for fewer coffers.",
-    ),
-    "mouth_closed": FaultMeaning(
-        "Mouth of a coffer closed",
-        "What stands out at the lower edges of the beams closes a coffer from below.",
-        "Ask for less overhang, thinner mouldings, or fewer coffers.",
+    "value_not_one": FaultMeaning(
+        "Not one value",
+        "A single value was asked for, and there is none, or more than one.",
+        "Say which one is meant, or ask for the whole list.",
     ),
 }
 
@@ -378,8 +334,27 @@ _SHEETS = {
         "The plan does not fit the paper at any standard scale with legible figures.",
         "Ask for the paper that is named.",
     ),
+    "sheet_not_in_set": FaultMeaning(
+        "No such sheet",
+        "A sheet was asked for that the set of this ceiling does not have.",
+        "Ask for one of the sheets that are named.",
+    ),
+    "more_sheets_than_one": FaultMeaning(
+        "More sheets than one",
+        "A single sheet was asked for, and several are chosen.",
+        "Name one of them, or ask for a format that holds several.",
+    ),
 }
 
 FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
-    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_GRID, **_MOULDINGS, **_SHEETS}
+    {
+        **_DOCUMENT,
+        **_OUTLINE,
+        **_ROOM,
+        **_BEAMS,
+        **_GRID,
+        **MOULDING_FAULTS,
+        **_QUERIES,
+        **_SHEETS,
+    }
 )

@@ -21,6 +21,7 @@ from lacunar.drawing.views.beam_section.mouldings import (
     moulding_reach,
 )
 from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, ProfilePart
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
@@ -79,7 +80,9 @@ def beam_section(
         drawn_string(drop, _drop_axis(cut, max(overhang, ceiling_out)), 0.8),
     )
     drawn = Group(
-        "object", _section(cut, ceiling_out, right + CEILING_REACH), id=f"object-view-{of.number}"
+        "object",
+        _section(cut, cut.left - ceiling_out, right + CEILING_REACH),
+        id=f"object-view-{of.number}",
     )
     return Block(width, bottom, (_view(of, scale, (drawn, *strings, *leaders)),))
 
@@ -116,30 +119,63 @@ def _string(cut: Cut, name: str, length: Length, wording: SheetWording) -> Strin
     return String(f"section-{cut.of.number}", name, (segment,))
 
 
-def _section(cut: Cut, reach: float, right: float) -> tuple[Element, ...]:
-    """Ceiling from `reach` left of the box to `right`, member, backing, boards, mouldings."""
+def _section(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
+    """Ceiling and panel from `left` to `right` on paper, member, backing, boards, mouldings."""
     beam = next((beam for beam in cut.of.beams if beam.member), None)
-    ceiling_left = cut.left - reach
     top = cut.top - CEILING_BAND
     band = (
-        Polyline((Pt(ceiling_left, cut.top), Pt(right, cut.top)), style.CUT),
+        Polyline((Pt(left, cut.top), Pt(right, cut.top)), style.CUT),
         Segments(
-            diagonal_lines(box_corners(ceiling_left, top, right - ceiling_left, CEILING_BAND), 1.8),
+            diagonal_lines(box_corners(left, top, right - left, CEILING_BAND), 1.8),
             style.HATCH,
         ),
     )
     inside = _member(cut, beam) if beam else _backing(cut)
-    return (*band, *inside, *_boards(cut), *drawn_mouldings(cut))
+    return (*band, *_panel(cut, left, right), *inside, *_boards(cut), *drawn_mouldings(cut))
+
+
+def _panel(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
+    """A sheet panel under the ceiling, as far in as its seat lets it: through, or to both sides."""
+    stack = panel_stack(cut.of.panel)
+    if not stack.thickness:
+        return ()
+    width, (top, low) = cut.of.profile.finished_width.value, _panel_edges(cut)
+    if stack.above_backing and cut.part("backing"):
+        return (Polyline((Pt(left, low), Pt(right, low)), style.OBJECT),)
+    inset = _panel_inset(cut) if stack.above_sides else ZERO
+    return tuple(
+        Polyline((Pt(outer, low), Pt(edge, low), Pt(edge, top)), style.OBJECT)
+        for outer, edge in (
+            (left, cut.left + cut.on_paper(inset)),
+            (right, cut.left + cut.on_paper(width - inset)),
+        )
+    )
+
+
+def _panel_edges(cut: Cut) -> tuple[float, float]:
+    """Where the upper and the lower face of a panel lie on paper [mm]."""
+    return cut.top, cut.top + cut.on_paper(panel_stack(cut.of.panel).thickness)
+
+
+def _panel_inset(cut: Cut) -> Length:
+    """How far over the sides a panel goes that is fitted before them: to the backing, less the gap.
+
+    About a member, to the inner faces of the sides.
+    """
+    profile, backing = cut.of.profile, cut.part("backing")
+    if backing is None:
+        return (profile.finished_width.value - profile.inside_width.value) / 2
+    return (profile.finished_width.value - backing.width.value) / 2 - cut.of.panel.gap
 
 
 def _backing(cut: Cut) -> tuple[Element, ...]:
-    """Backing centered in the box against the ceiling: full diagonals mark continuous framing."""
+    """Backing centered in the box under what it is fixed to: full diagonals mark framing."""
     backing = cut.part("backing")
     if backing is None:
         return ()
-    width, depth = backing.width.value, cut.of.profile.inside_depth.value
+    width, depth = backing.width.value, backing.thickness.value
     x = (cut.of.profile.finished_width.value - width) / 2
-    corners = cut.board(x, ZERO, width, depth)
+    corners = cut.board(x, panel_stack(cut.of.panel).above_backing, width, depth)
     cross = ((corners[0], corners[2]), (corners[1], corners[3]))
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
@@ -170,10 +206,11 @@ def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
     assert side is not None
     assert bottom is not None
     width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
-    sole = bottom.thickness.value
+    sole, tall = bottom.thickness.value, side.width.value
+    top = panel_stack(cut.of.panel).above_sides
     if profile.bottom_joint is BottomJoint.MITRED:
-        left = cut.board(ZERO, ZERO, thickness, drop)
-        right = cut.board(width - thickness, ZERO, thickness, drop)
+        left = cut.board(ZERO, top, thickness, tall)
+        right = cut.board(width - thickness, top, thickness, tall)
         under = cut.board(ZERO, drop - sole, width, sole)
         inner = cut.board(thickness, ZERO, width - thickness * 2, drop - sole)
         return (
@@ -183,16 +220,15 @@ def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
         )
     if profile.bottom_joint is BottomJoint.UNDER:
         overhang = (bottom.width.value - width) / 2
-        tall = drop - sole
         return (
-            cut.board(ZERO, ZERO, thickness, tall),
-            cut.board(width - thickness, ZERO, thickness, tall),
-            cut.board(-overhang, tall, bottom.width.value, sole),
+            cut.board(ZERO, top, thickness, tall),
+            cut.board(width - thickness, top, thickness, tall),
+            cut.board(-overhang, drop - sole, bottom.width.value, sole),
         )
     up = drop - profile.reveal - sole
     return (
-        cut.board(ZERO, ZERO, thickness, drop),
-        cut.board(width - thickness, ZERO, thickness, drop),
+        cut.board(ZERO, top, thickness, tall),
+        cut.board(width - thickness, top, thickness, tall),
         cut.board(thickness, up, width - thickness * 2, sole),
     )
 
@@ -208,7 +244,12 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
     at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
     at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
-    notes = [_Note(Pt(cut.left + cut.on_paper(width) + 2.0, cut.top - CEILING_BAND / 2), "CEILING")]
+    beside = cut.left + cut.on_paper(width) + 2.0
+    notes = [_Note(Pt(beside, cut.top - CEILING_BAND / 2), "CEILING")]
+    panel = panel_stack(cut.of.panel).thickness
+    if panel:
+        at_panel = Pt(beside, sum(_panel_edges(cut)) / 2)
+        notes.append(_Note(at_panel, f"PANEL {wording.size(panel)}"))
     notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     notes.append(_inside_note(cut, middle, wording))
     notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
@@ -222,7 +263,6 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
 
 def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:
     """The note on what is inside the box: backing, or the structural member."""
-    profile = cut.of.profile
     beam = next((beam for beam in cut.of.beams if beam.member), None)
     if beam is not None and beam.member is not None:
         member = beam.member
@@ -231,7 +271,8 @@ def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:
         return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
     backing = cut.part("backing")
     assert backing is not None
-    at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]
+    down = panel_stack(cut.of.panel).above_backing + backing.thickness.value / 4
+    at = cut.board(middle + backing.width.value / 4, down, ZERO, ZERO)[0]
     return _Note(at, f"BACKING {_size(backing, wording)}")
 
 

@@ -8,6 +8,7 @@ from lacunar.layout.records import Beam, BeamProfile, ProfilePart
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
 from lacunar.model.moulding import FlatMoulding
+from lacunar.model.panel import Panel
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,11 +21,15 @@ class SectionTrim:
 
 @dataclass(frozen=True, slots=True)
 class SectionOf:
-    """What is cut: a profile and the beams that have it; cased ones hold their members alike."""
+    """What is cut: a profile, the beams that have it, the panel and the mouldings that meet them.
+
+    Cased beams hold their members alike.
+    """
 
     number: int
     profile: BeamProfile
     beams: tuple[Beam, ...]
+    panel: Panel
     trim: SectionTrim = SectionTrim()
 
     @property

@@ -8,7 +8,7 @@ from lacunar.drawing.hatching import diagonal_lines
 from lacunar.drawing.views.beam_section.cut import Cut
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.moulding_records import CrownSection
-from lacunar.measure.length import ZERO, Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import FlatMoulding, FlatPlace
 
 CROWN_PITCH = 1.0
@@ -85,7 +85,7 @@ def _crown(cut: Cut, crown: CrownSection) -> tuple[Corner, ...]:
 
 def _behind(place: FlatPlace, flats: tuple[FlatMoulding, ...]) -> Length:
     """How far those of the flat mouldings that are at a place stand out."""
-    return sum_lengths(flat.thickness for flat in flats if flat.at is place)
+    return sum((flat.thickness for flat in flats if flat.at is place), ZERO)
 
 
 def _placed(cut: Cut, corner: Corner, *, right: bool) -> Pt:
