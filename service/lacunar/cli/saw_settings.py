@@ -6,8 +6,9 @@ from typing import Any
 
 from lacunar.cli.speaking import DONE, FAULTS, tell, tell_query_faults
 from lacunar.exchange.assumption_words import assumption_line
+from lacunar.exchange.query_reading import read_query
+from lacunar.exchange.query_schema import SawQuery
 from lacunar.exchange.saw_answer import saw_sheet_lines, saw_sheet_to_json
-from lacunar.exchange.saw_query import read_saw_query
 from lacunar.layout.moulding_cautions import saw_cautions
 from lacunar.model.faults import SpecRefused
 from lacunar.workflow.saw_settings import settings_for
@@ -39,16 +40,23 @@ def add_to(commands: Any) -> None:
         "--spring",
         dest="spring_from_wall",
         metavar="DEGREES",
-        help="between the crown's flat back and the wall (default: 38)",
+        required=True,
+        help="between the crown's flat back and the wall",
     )
     command.add_argument(
-        "--corner", metavar="DEGREES", help="between the walls, inside the room (default: 90)"
+        "--corner",
+        default="90",
+        metavar="DEGREES",
+        help="between the walls, inside the room (default: 90, a square corner)",
     )
     command.add_argument("--face", metavar="LENGTH", help="across the face, for its sizes too")
     command.add_argument("--most-miter", metavar="DEGREES", help="how far the table turns")
     command.add_argument("--most-bevel", metavar="DEGREES", help="how far the blade tilts")
     command.add_argument("--units", help="of bare lengths and of the answer: in or mm")
     command.add_argument("--mark-to", metavar="STEP", help="what lengths are rounded to in words")
+    command.add_argument(
+        "--trace", action="store_true", help="with --json: add rule, formula and operands"
+    )
     command.add_argument("--json", action="store_true", help="print all figures as JSON")
     command.set_defaults(run=run)
 
@@ -60,14 +68,15 @@ def run(options: argparse.Namespace) -> int:
     """Print the settings; the exit code."""
     asked = {name: getattr(options, name) for name in ASKED}
     try:
-        answer = settings_for(
-            read_saw_query({name: value for name, value in asked.items() if value is not None})
-        )
+        pairs = [(name, value) for name, value in asked.items() if value is not None]
+        answer = settings_for(read_query(SawQuery(), pairs))
     except SpecRefused as refused:
         tell_query_faults(refused.faults)
         return FAULTS
     if options.json:
-        told = saw_sheet_to_json(answer.sheet, answer.assumptions, answer.mark_to)
+        told = saw_sheet_to_json(
+            answer.sheet, answer.assumptions, answer.mark_to, trace=options.trace
+        )
         print(json.dumps(told, indent=1, ensure_ascii=False))
         return DONE
     for line in saw_sheet_lines(answer.sheet, answer.mark_to):

@@ -18,7 +18,7 @@ from typing import Any, Generic, TypeVar
 from marshmallow import Schema, ValidationError, fields
 
 from lacunar.exchange.json_pointer import shown
-from lacunar.measure.angle import Angle
+from lacunar.measure.angle import PARTS_OF_A_DEGREE, Angle
 from lacunar.measure.length import Length
 from lacunar.measure.notation import LengthTextError, read_length, read_number
 from lacunar.measure.rounding import Step
@@ -40,6 +40,8 @@ RATIO = r"[0-9]{1,9}(/[1-9][0-9]{0,8}|\.[0-9]{1,9})?"
 
 DEGREES = r"[0-9]{1,3}(\.[0-9]{1,9})?( ?°)?"
 """How an angle is written as text."""
+
+FULL_TURN = 360
 
 _PRINTABLE = re.compile(PRINTABLE)
 _RATIO = re.compile(RATIO + r"\Z")
@@ -289,16 +291,20 @@ class Degrees(SpecField[Angle]):
 
     def read(self, value: object) -> Angle:
         """An angle, exactly as written."""
-        if isinstance(value, bool) or not isinstance(value, int | Decimal | str):
-            raise wrong_type(value, "a number of degrees")
-        text = f"{value:f}" if isinstance(value, Decimal) else str(value)
-        if not _DEGREES.match(text):
+        if isinstance(value, str) and _DEGREES.match(value):
+            return Angle.of_degrees(Fraction(value.rstrip("° ")))
+        if isinstance(value, bool) or not isinstance(value, int | Decimal):
+            raise wrong_type(value, "a number of degrees, such as 38 or 67.5")
+        if not 0 <= value <= FULL_TURN:
+            raise wrong_type(value, f"a number of degrees from 0 to {FULL_TURN}")
+        angle = Angle.of_degrees(value)
+        if angle.degrees * PARTS_OF_A_DEGREE % 1:
             raise refusal(
-                "angle_not_readable",
-                f"{shown(value)} is not read as an angle.",
-                "Write the degrees as a number of at most 9 decimals, like 38 or 67.5.",
+                "angle_too_fine",
+                f"{shown(value)} has more decimals than an angle is read with.",
+                "Write at most 9 decimals.",
             )
-        return Angle.of_degrees(Fraction(text.rstrip("° ")))
+        return angle
 
 
 def too_many(items: int, most: int) -> ValidationError:

@@ -190,6 +190,8 @@ class CrownSchema(SpecSchema):
 class FlatMouldingSchema(SpecSchema):
     """A flat moulding on the sides of the beams, all around every coffer."""
 
+    needed = ("thickness", "width")
+
     name = fields.Text("What it is called on the sheets.", limits.MOULDING_NAME)
     at = fields.OneOf("Where it lies: behind the crown, or along the lower edge.", FlatPlace)
     thickness = fields.Distance("How far it stands out from what it lies on.")

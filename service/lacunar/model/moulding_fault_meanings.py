@@ -3,10 +3,10 @@
 from lacunar.model.fault_meaning import FaultMeaning
 
 MOULDING_FAULTS = {
-    "angle_not_readable": FaultMeaning(
-        "Angle not readable",
-        "The value is no number of degrees.",
-        "Write the degrees as a number, like 38 or 67.5.",
+    "angle_too_fine": FaultMeaning(
+        "Angle too fine",
+        "An angle has more decimals than it is read with.",
+        "Write at most 9 decimals.",
     ),
     "angle_out_of_bounds": FaultMeaning(
         "Angle out of bounds",

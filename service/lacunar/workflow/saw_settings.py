@@ -6,7 +6,7 @@ from typing import Any
 
 from lacunar.layout.crown import saw_sheet
 from lacunar.layout.moulding_records import SawSheet
-from lacunar.layout.saw_settings import SQUARE_CORNER, saw_settings
+from lacunar.layout.saw_settings import saw_settings
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import given
 from lacunar.measure.length import Length
@@ -18,7 +18,7 @@ from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.limits import CORNER
 from lacunar.model.moulding import CrownSpec
-from lacunar.model.moulding_assumptions import MOST_BEVEL, MOST_MITER, SPRING_FROM_WALL
+from lacunar.model.moulding_assumptions import MOST_BEVEL, MOST_MITER
 from lacunar.model.moulding_rules import angle_out_of_bounds
 from lacunar.model.rules import check
 from lacunar.model.spec import CeilingSpec, RoomSpec
@@ -43,22 +43,14 @@ def settings_for(query: Mapping[str, Any]) -> SawAnswer:
     if faults:
         raise SpecRefused(faults)
     assuming = Assuming()
-    corner = assuming.settle(query.get("corner"), "/corner", SQUARE_CORNER, "a square corner")
-    spring = assuming.settle(
-        query.get("spring_from_wall"),
-        "/spring_from_wall",
-        SPRING_FROM_WALL,
-        "the more usual of the two springs crown is milled to, from the wall",
-    )
     limits = [
         assuming.settle(query.get(name), f"/{name}", usual, "as far as most saws go")
         for name, usual in (("most_miter", MOST_MITER), ("most_bevel", MOST_BEVEL))
     ]
     face: Length | None = query.get("face")
-    sprung = given(spring)
-    sheet = saw_sheet(
-        sprung, None if face is None else given(face), saw_settings(sprung, corner, *limits)
-    )
+    spring = given(query["spring_from_wall"])
+    settings = saw_settings(spring, query["corner"], *limits)
+    sheet = saw_sheet(spring, None if face is None else given(face), settings)
     return SawAnswer(sheet, query.get("mark_to", DEFAULTS[units].mark_to), assuming.made)
 
 
@@ -75,6 +67,6 @@ def _faults(query: Mapping[str, Any]) -> Iterator[Fault]:
             fault.remedy,
             fault.figures,
         )
-    corner: Angle | None = query.get("corner")
-    if corner is not None and not CORNER.least <= corner <= CORNER.most:
+    corner: Angle = query["corner"]
+    if not CORNER.least <= corner <= CORNER.most:
         yield angle_out_of_bounds("/corner", corner, CORNER)

@@ -3,7 +3,7 @@
 from copy import deepcopy
 
 from lacunar.drawing.typeface import Typeface
-from tests.drawing.checker.small_room import small_layout
+from tests.drawing.checker.small_layout import small_layout
 from tests.drawing.checker.spoiled import NAMESPACE, Spoiled, checked, findings
 
 # Seen on paper, but a small part of a coffer.
