@@ -87,6 +87,8 @@ class _Writer:
 
     def figure(self, figure: Figure[Any]) -> Json:
         written = self.operand(figure.value)
+        if figure.approximate:
+            written["approximate"] = True
         if self.trace:
             written["rule"] = figure.rule.name
             written["formula"] = figure.rule.formula

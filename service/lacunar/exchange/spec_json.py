@@ -21,6 +21,7 @@ from lacunar.model.spec import (
     FixedBeamSpec,
     GridSpec,
     MemberSpec,
+    MovementSpec,
     PanelSpec,
     RoomSpec,
     RunSpec,
@@ -101,7 +102,7 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         room=_room(parts.get("room", {})),
         beams=_beams(parts.get("beams", {})),
         grid=GridSpec(**{name: _run(run) for name, run in parts.get("grid", {}).items()}),
-        panel=PanelSpec(**parts["panel"]) if "panel" in parts else None,
+        panel=_panel(parts["panel"]) if "panel" in parts else None,
         stock=StockSpec(**parts.get("stock", {})),
         drawing=DrawingSpec(**parts.get("drawing", {})),
         **plain,
@@ -132,6 +133,11 @@ def _box(parts: Parts | None) -> BoxSpec | None:
     if parts is None:
         return None
     return BoxSpec(**{name: part for name, part in parts.items() if name != "profile"})
+
+
+def _panel(parts: Parts) -> PanelSpec:
+    movement = MovementSpec(**parts["movement"]) if "movement" in parts else None
+    return PanelSpec(**{**parts, "movement": movement})
 
 
 def _run(parts: Parts) -> RunSpec:

@@ -16,12 +16,14 @@ Value_co = TypeVar("Value_co", bound=Operand, covariant=True)
 class Figure(Generic[Value_co]):
     """A derived value with its reason. Layout code reads `value`; `exchange` words the rest.
 
-    `operands` pairs each name in the rule's formula with what stood for it.
+    `operands` pairs each name in the rule's formula with what stood for it; `approximate` says that
+    one of them, or the value, was rounded because it has no exact form, such as a root.
     """
 
     value: Value_co
     rule: "Rule"
     operands: tuple[tuple[str, Operand], ...]
+    approximate: bool = False
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +39,8 @@ class Rule:
     ... # doctest: +NORMALIZE_WHITESPACE
     Figure(value=Length(48 in),
            rule=Rule(name='share of the clear total', formula='clear_total * weight / weights'),
-           operands=(('clear_total', Length(144 in)), ('weight', 1), ('weights', 3)))
+           operands=(('clear_total', Length(144 in)), ('weight', 1), ('weights', 3)),
+           approximate=False)
     """
 
     name: str
@@ -49,6 +52,10 @@ class Rule:
         `operands` go by the names the formula uses, in the order they should be told.
         """
         return Figure(value, self, tuple(operands.items()))
+
+    def approximates(self, value: Value, /, **operands: Operand) -> Figure[Value]:
+        """As `gives`, for a figure that rests on something rounded because it has no exact form."""
+        return Figure(value, self, tuple(operands.items()), approximate=True)
 
 
 GIVEN = Rule("given", "given")

@@ -235,6 +235,34 @@ _BEAMS = {
     ),
 }
 
+_PANELS = {
+    "panel_field_unsuited": FaultMeaning(
+        "Field of another kind of panel",
+        "Something is said that has no meaning for the kind of panel asked for.",
+        "Leave it out, or ask for another kind.",
+    ),
+    "through_boards_seated_lower": FaultMeaning(
+        "Through boards seated below the beams",
+        "Boards that run through from coffer to coffer are to end at the beams.",
+        "Leave the seat out, or let each coffer have boards of its own.",
+    ),
+    "coefficient_given_twice": FaultMeaning(
+        "Coefficient of movement given twice",
+        "A species with a published coefficient and another coefficient are given.",
+        "Keep one of them.",
+    ),
+    "measure_out_of_bounds": FaultMeaning(
+        "Percentage, temperature or coefficient out of bounds",
+        "A number lies where no such thing lies, so that it is surely a slip of the pen.",
+        "Check the figure and what it counts.",
+    ),
+    "moisture_range_reversed": FaultMeaning(
+        "Range of moisture reversed",
+        "The driest moisture is more than the dampest.",
+        "Exchange the two.",
+    ),
+}
+
 _GRID = {
     "counted_more_than_once": FaultMeaning(
         "Coffers counted in more than one way",
@@ -332,5 +360,5 @@ _SHEETS = {
 }
 
 FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
-    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_GRID, **_SHEETS}
+    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_PANELS, **_GRID, **_SHEETS}
 )

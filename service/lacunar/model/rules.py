@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.grid_rules import GRID_RULES
+from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
@@ -34,7 +35,13 @@ def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
             )
 
 
-RULES: tuple[Rule, ...] = (lengths_lie_within_bounds, *ROOM_RULES, *BEAM_RULES, *GRID_RULES)
+RULES: tuple[Rule, ...] = (
+    lengths_lie_within_bounds,
+    *ROOM_RULES,
+    *BEAM_RULES,
+    *GRID_RULES,
+    *PANEL_RULES,
+)
 
 
 def check(spec: CeilingSpec, unsound: frozenset[str] = frozenset()) -> tuple[Fault, ...]:
