@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
+from lacunar.layout.boards import board_layout
 from lacunar.layout.casing_choices import casing_choices
 from lacunar.layout.cautions import cautions
 from lacunar.layout.coffers import coffers
@@ -27,6 +28,7 @@ from lacunar.layout.records import Beam, BeamPiece, Layout, Point, WallBeam
 from lacunar.layout.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.run_faults import grid_faults
 from lacunar.layout.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.sheet_rips import sheet_rips
 from lacunar.layout.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
@@ -169,6 +171,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         coffers=found,
         profiles=book.profiles,
         panels=panels(ceiling.panel, panel_runs, found),
+        boards=board_layout(ceiling.panel, panel_runs, found),
+        sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
         marks=tuple(
             marks
             for name in RunName

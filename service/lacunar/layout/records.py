@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -198,13 +199,17 @@ class PanelFit:
     """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
 
     A seam runs where a piece exceeds the sheet in a direction; `seams` is pieces along less one,
-    the better of both ways of turning the sheet.
+    the better of both ways of turning the sheet, or that of the grain. `long_edge` is the run that
+    the sheets' long edge lies along; seams are placed from the panel's edge next the datum.
     """
 
     coffers: tuple[str, ...]
     length: LengthFigure
     width: LengthFigure
+    long_edge: RunName
     seams: CountFigure
+    seams_along_length: tuple[LengthFigure, ...]
+    seams_along_width: tuple[LengthFigure, ...]
 
 
 class MarkKind(StrEnum):
@@ -288,6 +293,8 @@ class Layout:
     coffers: tuple[Coffer, ...]
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
+    boards: BoardLayout | None
+    sheet_rips: tuple[SheetRip, ...]
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     casing_choices: tuple[CasingChoice, ...]
