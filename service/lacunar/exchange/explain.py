@@ -6,10 +6,12 @@ name, the value, and the rule's name, all as the layout gives them.
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from typing import TypeVar
+from typing import Any, TypeVar
 
+from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.layout.board_records import SheetRip
 from lacunar.layout.records import (
     Beam,
     BeamProfile,
@@ -27,7 +29,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
-from lacunar.measure.figure import GIVEN, CountFigure, LengthFigure
+from lacunar.measure.figure import GIVEN, Figure
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -69,6 +71,8 @@ def explain(layout: Layout, units: Units) -> str:
         ("Casings", word.each(word.casing_choice, layout.casing_choices)),
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
+        ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
+        ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
@@ -96,7 +100,7 @@ class _Wording:
         for part in parts:
             yield from tell(part)
 
-    def figure(self, label: str, figure: LengthFigure | CountFigure) -> str:
+    def figure(self, label: str, figure: Figure[Any]) -> str:
         """One figure in a sentence."""
         value = value_in_words(figure.value, self.units)
         if figure.rule == GIVEN:
@@ -207,6 +211,15 @@ class _Wording:
         yield self.figure(f"{label}, length", panel.length)
         yield self.figure(f"{label}, width", panel.width)
         yield self.figure(f"{label}, seams", panel.seams)
+        yield f"{label}: the long edge of its sheets lies along the {panel.long_edge} run."
+        for run in RunName:
+            places = getattr(panel, f"seams_along_{run}")
+            for number, place in enumerate(places, start=1):
+                yield self.figure(f"{label}, seam {number} along the {run} run", place)
+
+    def rip(self, rip: SheetRip) -> Lines:
+        """Strips of one width from sheets."""
+        return rip_in_words(rip, self.figure)
 
     def clearance(self, clearance: Clearance) -> Lines:
         """Headroom under one profile."""

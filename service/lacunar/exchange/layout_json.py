@@ -24,7 +24,8 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
     The records of `layout.records` become objects under their own field names. A length, figure or
     not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
-    is `{"count": 4}`. With `trace` each figure also has its `rule`, `formula` and `operands`.
+    is `{"count": 4}`; a figure that rests on something rounded has `approximate`. With `trace` each
+    figure also has its `rule`, `formula` and `operands`.
     """
     write = _Writer(layout.ceiling.mark_to, trace)
     return {
@@ -35,7 +36,12 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "wall_beams": write.value(layout.wall_beams),
         "coffers": write.value(layout.coffers),
         "profiles": write.value(layout.profiles),
-        "panel": {"kind": str(layout.ceiling.panel.kind), "pieces": write.value(layout.panels)},
+        "panel": {
+            "kind": str(layout.ceiling.panel.kind),
+            "pieces": write.value(layout.panels),
+            "boards": write.value(layout.boards),
+        },
+        "sheet_rips": write.value(layout.sheet_rips),
         "headroom": write.value(layout.headroom),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
