@@ -13,14 +13,15 @@ class Outcome:
     err: str
 
 
-def lacunar(*arguments, document=None, seconds=60, environment=None):
-    """Run the command, `document` [bytes] on its standard input."""
+def lacunar(*arguments, document=b"", seconds=60, environment=None, out=subprocess.PIPE):
+    """Run the command, `document` [bytes] on its standard input; `out` is its standard output."""
     done = subprocess.run(
         [sys.executable, "-m", "lacunar.cli.main", *map(str, arguments)],
-        input=document if document is not None else b"",
-        capture_output=True,
+        input=document,
+        stdout=out,
+        stderr=subprocess.PIPE,
         timeout=seconds,
         env={**os.environ, **(environment or {})},
         check=False,
     )
-    return Outcome(done.returncode, done.stdout.decode(), done.stderr.decode())
+    return Outcome(done.returncode, (done.stdout or b"").decode(), done.stderr.decode())

@@ -133,3 +133,57 @@ def test_help_teaches_the_exit_codes():
     assert "exit codes" in lacunar("--help").out
     for command in ("draw", "layout", "check"):
         assert "examples/ceilings" in lacunar(command, "--help").out
+
+
+def test_specs_that_would_overwrite_each_others_sheets_are_refused(tmp_path):
+    for folder, name in (("one", "den.json"), ("two", "DEN.json")):
+        (tmp_path / folder).mkdir()
+        (tmp_path / folder / name).write_bytes(THREE_NUMBERS)
+    specs = (tmp_path / "one" / "den.json", tmp_path / "two" / "DEN.json")
+    outcome = lacunar("draw", *specs, "--out", tmp_path / "out")
+    assert outcome.code == 2
+    assert str(specs[0]) in outcome.err
+    assert str(specs[1]) in outcome.err
+    assert not (tmp_path / "out").exists()
+
+
+def test_a_sheet_left_over_from_an_earlier_drawing_is_told_and_not_touched(tmp_path):
+    left = tmp_path / "ceiling-Z-101-9.svg"
+    other = tmp_path / "ceiling-Z-101-note.svg"
+    for path in (left, other):
+        path.write_text("from before")
+    outcome = lacunar("draw", "-", "--out", tmp_path, "--quiet", document=THREE_NUMBERS)
+    assert outcome.code == 0
+    assert [line for line in outcome.err.splitlines() if "left over" in line] == [
+        f"{left} is left over from an earlier drawing and no part of this one."
+    ]
+    assert left.read_text() == "from before"
+
+
+def test_any_letter_is_printed_whatever_the_locale(tmp_path):
+    spec = tmp_path / "Küche.json"
+    spec.write_text('{"name": "Küche", "room": {"length": 192, "width": 144, "height": 108}}')
+    plain = {"LC_ALL": "C", "PYTHONIOENCODING": "ascii", "PYTHONUTF8": "0"}
+    outcome = lacunar("layout", spec, environment=plain)
+    assert (outcome.code, outcome.err) == (0, "")
+    assert json.loads(outcome.out)["ceiling"]["name"] == "Küche"
+    outcome = lacunar("draw", spec, "--out", tmp_path, "--quiet", environment=plain)
+    assert (outcome.code, outcome.err) == (0, "")
+    assert str(tmp_path / "Küche.pdf") in outcome.out
+
+
+@pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
+def test_a_full_disk_is_told_in_a_sentence():
+    with Path("/dev/full").open("w") as full:
+        outcome = lacunar("layout", CEILINGS[0], out=full)
+    assert outcome.code == 3
+    assert outcome.err.endswith("what it must: No space left on device.\n")
+
+
+def test_a_reader_that_has_seen_enough_is_no_fault(tmp_path):
+    reading, writing = os.pipe()
+    os.close(reading)
+    with os.fdopen(writing, "w") as pipe:
+        outcome = lacunar("draw", CEILINGS[0], "--out", tmp_path, "--quiet", out=pipe)
+    assert (outcome.code, outcome.err) == (0, "")
+    assert (tmp_path / f"{CEILINGS[0].stem}.pdf").exists()

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.records import ElementKind, Layout, RunLayout
-from lacunar.measure.length import ZERO, Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
 from lacunar.model.grid import WallCondition, WallKind
@@ -55,7 +55,7 @@ def test_openings_beams_and_what_is_at_the_walls_make_up_the_span_exactly(spec: 
         openings = [opening.value for zone in run.zones for opening in zone.openings]
         beams = [beam.width.value for beam in layout.beams if beam.on is run.name]
         walls = [beam.width.value for beam in layout.wall_beams if beam.on is run.name]
-        assert sum_lengths([*openings, *beams, *walls]) == run.span.at_start.value
+        assert sum([*openings, *beams, *walls], ZERO) == run.span.at_start.value
 
 
 @settings(max_examples=60)
@@ -76,7 +76,7 @@ def test_openings_of_a_zone_sum_to_its_clear_total_and_share_it_by_weight(spec: 
     for run in runs_of(layout):
         weights = spec.grid.run(run.name).weights or (Fraction(1),) * 99
         for zone in run.zones:
-            assert sum_lengths(o.value for o in zone.openings) == zone.clear_total.value
+            assert sum((o.value for o in zone.openings), ZERO) == zone.clear_total.value
             own, weights = weights[: len(zone.openings)], weights[len(zone.openings) :]
             per_weight = {o.value / w for o, w in zip(zone.openings, own, strict=True)}
             assert len(per_weight) == 1

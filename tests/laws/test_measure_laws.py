@@ -5,21 +5,20 @@ from collections.abc import Callable
 from datetime import timedelta
 from decimal import ROUND_HALF_EVEN, ROUND_HALF_UP, Context, Decimal
 from fractions import Fraction
+from itertools import pairwise
 from math import gcd
 
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from lacunar.measure.length import ZERO, Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.notation import LengthTextError, read_length, read_number
 from lacunar.measure.rounding import (
     STEPS,
     Step,
     finest_step_holding,
     is_whole,
-    round_marks,
     round_to,
-    segments,
     steps_of,
     ticks,
 )
@@ -119,10 +118,11 @@ def test_printed_segments_add_up_to_the_printed_overall(
     positions: list[Length], style: LengthStyle
 ):
     """A chain of printed segments closes, for any running positions from the datum."""
-    marks = round_marks([ZERO, *sorted(positions)], style.step)
-    printed = [read_back(write_length(each, style), style) for each in segments(marks)]
+    marks = [round_to(each, style.step) for each in (ZERO, *sorted(positions))]
+    segments = [after - before for before, after in pairwise(marks)]
+    printed = [read_back(write_length(each, style), style) for each in segments]
     overall = read_back(write_length(marks[-1], style), style)
-    assert sum_lengths(printed) == overall
+    assert sum(printed, ZERO) == overall
 
 
 @given(st.lists(lengths, min_size=2, max_size=30), steps)
@@ -130,11 +130,13 @@ def test_no_mark_is_off_by_more_than_half_a_step_and_no_segment_by_more_than_one
     positions: list[Length], step: Step
 ):
     """|mark - exact| <= step/2, and |segment - exact| <= step."""
-    marks = round_marks(positions, step)
+    marks = [round_to(each, step) for each in positions]
     for mark, position in zip(marks, positions, strict=True):
         assert abs(mark - position) * 2 <= step.size
-    for printed, real in zip(segments(marks), segments(positions), strict=True):
-        assert abs(printed - real) <= step.size
+    for (mark, after), (exact, exact_after) in zip(
+        pairwise(marks), pairwise(positions), strict=True
+    ):
+        assert abs((after - mark) - (exact_after - exact)) <= step.size
 
 
 @given(lengths, steps)
@@ -191,7 +193,7 @@ def test_lengths_are_numbers_of_an_exact_line(one: Length, other: Length, count:
     """(a + b) - b = a; (a n) / n = a; a = b (a / b); floor division is the whole of division."""
     assert (one + other) - other == one
     assert one * count / count == one
-    assert sum_lengths([one] * (count % 7)) == one * (count % 7)
+    assert sum([one] * (count % 7), ZERO) == one * (count % 7)
     if other:
         assert other * (one / other) == one
         rest = one - other * (one // other)

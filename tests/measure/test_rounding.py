@@ -9,9 +9,7 @@ from lacunar.measure.rounding import (
     Step,
     finest_step_holding,
     is_whole,
-    round_marks,
     round_to,
-    segments,
     steps_of,
     ticks,
 )
@@ -94,16 +92,12 @@ def test_half_a_millimeter_is_rounded_away_from_the_datum():
 def test_each_mark_is_rounded_on_its_own():
     # Thirds of 1": 5.33 and 10.67 sixteenths. Adding up rounded thirds would end at 15/16.
     thirds = [inches(f"{n}/3") for n in range(4)]
-    assert round_marks(thirds, SIXTEENTH) == (ZERO, inches("5/16"), inches("11/16"), inches("1"))
-
-
-def test_segments_lie_between_neighbors():
-    assert segments([inches("1"), inches("3"), inches("7/2")]) == (inches("2"), inches("1/2"))
-
-
-@pytest.mark.parametrize("marks", [[], [inches("5")]])
-def test_fewer_than_two_marks_have_no_segment(marks: list[Length]):
-    assert segments(marks) == ()
+    assert [round_to(third, SIXTEENTH) for third in thirds] == [
+        ZERO,
+        inches("5/16"),
+        inches("11/16"),
+        inches("1"),
+    ]
 
 
 def test_what_is_whole_in_steps():

@@ -12,7 +12,7 @@ import pytest
 from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.measure.figure import Figure
-from lacunar.measure.length import Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
 
@@ -65,7 +65,7 @@ def held(expectation: dict[str, Any], found: list[object]) -> bool:
         case {"sum": text}:
             lengths = [each for each in found if isinstance(each, Length)]
             assert len(lengths) == len(found)
-            return plain(sum_lengths(lengths)) == expected(text, lengths[0])
+            return plain(sum(lengths, ZERO)) == expected(text, lengths[0])
         case {"number": number}:
             single = found[0] if len(found) == 1 else None
             return number == (len(single) if isinstance(single, tuple) else len(found))

@@ -2,12 +2,13 @@
 
 from decimal import Decimal
 from fractions import Fraction
+from itertools import pairwise
 
 import pytest
 
-from lacunar.measure.length import ZERO, Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.notation import read_length
-from lacunar.measure.rounding import Step, round_marks, round_to, segments
+from lacunar.measure.rounding import Step, round_to
 from lacunar.measure.units import Units
 from lacunar.measure.writing import LengthStyle, decimal_text, write_length
 
@@ -125,8 +126,10 @@ def test_parts_rounded_one_by_one_miss_the_total_and_running_marks_do_not(
     alone = round_to(each, SIXTEENTH) * parts
     missed = abs(alone - inches(total))
     assert missed <= inches("1/32") * parts
-    marks = round_marks([each * count for count in range(parts + 1)], SIXTEENTH)
-    assert sum_lengths(segments(marks)) == round_to(inches(total), SIXTEENTH)
+    marks = [round_to(each * count, SIXTEENTH) for count in range(parts + 1)]
+    assert sum((after - mark for mark, after in pairwise(marks)), ZERO) == round_to(
+        inches(total), SIXTEENTH
+    )
     assert missed == inches(missed_by)
 
 

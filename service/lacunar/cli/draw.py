@@ -2,7 +2,10 @@
 
 import argparse
 import os
+import re
 import tempfile
+from collections import Counter
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +13,7 @@ from lacunar.cli.speaking import (
     DONE,
     ENVIRONMENT,
     FAULTS,
+    USAGE,
     UnreadableSpec,
     spec_bytes,
     tell,
@@ -58,6 +62,10 @@ def add_to(commands: Any) -> None:
 def run(options: argparse.Namespace) -> int:
     """Draw each ceiling, going on after a failure; the highest exit code."""
     out = Path(options.out)
+    alike = _same_files(options.specs)
+    if alike:
+        tell(f"{', '.join(alike)} would overwrite each other's sheets: draw them into two folders.")
+        return USAGE
     try:
         out.mkdir(parents=True, exist_ok=True)
     except OSError as error:
@@ -69,7 +77,7 @@ def run(options: argparse.Namespace) -> int:
 def _draw_one(name: str, out: Path, options: argparse.Namespace) -> int:
     """One ceiling: prepare, paint everything, then write; its exit code."""
     formats = tuple(DrawingFormat(f) for f in options.format or list(DrawingFormat))
-    stem = "ceiling" if name == "-" else Path(name).stem
+    stem = _stem(name)
     try:
         prepared = prepare(spec_bytes(name))
         files, missing = _painted(prepared, stem, formats, quiet=options.quiet)
@@ -80,15 +88,38 @@ def _draw_one(name: str, out: Path, options: argparse.Namespace) -> int:
         tell_faults(name, refused.faults)
         return FAULTS
     try:
-        for file in files:
-            print(write_whole(out / f"{stem}{file.suffix}", file.content))
+        written = [write_whole(out / f"{stem}{file.suffix}", file.content) for file in files]
+        left_over = _left_over(out, stem, written)
     except OSError as error:
         tell(f"Cannot write into {out}: {error.strerror}.")
         return ENVIRONMENT
+    for path in written:
+        print(path)
+    for path in left_over:
+        tell(f"{path} is left over from an earlier drawing and no part of this one.")
     if missing:
         tell(f"{stem}: no PDF. {missing}")
         return ENVIRONMENT
     return DONE
+
+
+def _stem(name: str) -> str:
+    """What the files drawn from a spec are called."""
+    return "ceiling" if name == "-" else Path(name).stem
+
+
+def _same_files(names: Sequence[str]) -> list[str]:
+    """The specs whose sheets would have the names of another's; many disks ignore upper case."""
+    counts = Counter(_stem(name).casefold() for name in names)
+    return [name for name in names if counts[_stem(name).casefold()] > 1]
+
+
+def _left_over(out: Path, stem: str, written: Sequence[Path]) -> list[Path]:
+    """Sheets of an earlier drawing of the same spec that had more of them."""
+    sheet = re.compile(rf"{re.escape(stem)}-Z-[0-9]+(-[0-9]+)?\.svg")
+    if not any(path.suffix == ".svg" for path in written):
+        return []
+    return sorted(p for p in out.iterdir() if sheet.fullmatch(p.name) and p not in written)
 
 
 def _painted(

@@ -5,6 +5,8 @@ checker found something on a sheet.
 """
 
 import argparse
+import io
+import os
 import sys
 from collections.abc import Sequence
 
@@ -62,20 +64,38 @@ def parser() -> argparse.ArgumentParser:
 
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command; its exit code."""
+    _speak_utf8()
     options = parser().parse_args(arguments)
     try:
         code: int = options.run(options)
+        sys.stdout.flush()
     except DrawingUnavailable as unavailable:
         tell(str(unavailable))
         code = ENVIRONMENT
     except BrokenPipeError:
-        # Whoever was reading has seen enough; Python must not complain again when it closes stdout.
-        sys.stderr.close()
+        # Whoever was reading has seen enough.
+        _hush_stdout()
         code = DONE
+    except OSError as error:
+        _hush_stdout()
+        tell(f"The machine cannot read or write what it must: {error.strerror or error}.")
+        code = ENVIRONMENT
     except KeyboardInterrupt:
         tell("Interrupted; nothing is half written.")
         code = 130
     return code
+
+
+def _speak_utf8() -> None:
+    """JSON is UTF-8 (RFC 8259 section 8.1) and names may hold any letter, whatever the locale."""
+    for stream, unknown in ((sys.stdout, "surrogateescape"), (sys.stderr, "backslashreplace")):
+        if isinstance(stream, io.TextIOWrapper):
+            stream.reconfigure(encoding="utf-8", errors=unknown)
+
+
+def _hush_stdout() -> None:
+    """Python must not fail again over what is left unwritten when it closes standard output."""
+    os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
 
 
 if __name__ == "__main__":

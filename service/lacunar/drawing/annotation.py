@@ -74,11 +74,6 @@ def fitted(text: str, width: float, height: float, typeface: Typeface, face: Fac
     return text.rstrip() + "…"
 
 
-def middle_baseline(y: float, height: float) -> float:
-    """The baseline that centers capitals of `height` on `y` [mm]."""
-    return y + height / 2
-
-
 class TagsDoNotFit(Exception):
     """At this scale ids cannot be kept apart."""
 

@@ -8,9 +8,6 @@ Series from memory of the standards.
 
 from lacunar.drawing.elements import Pen
 
-LINE_SERIES = (0.18, 0.25, 0.35, 0.5, 0.7)
-HEIGHT_SERIES = (2.5, 3.5, 5.0, 7.0)
-
 FRAME = Pen("frame", 0.7)
 WALL = Pen("wall", 0.7)
 CUT = Pen("cut", 0.5)

@@ -1,6 +1,5 @@
 """The one type of length: a rational number of inches, exact from the spec to the last mark."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -119,12 +118,3 @@ def exact(amount: int | Fraction | Decimal) -> Fraction:
 
 
 ZERO = Length(Fraction(0))
-
-
-def sum_lengths(lengths: Iterable[Length]) -> Length:
-    """Add lengths up; nothing adds up to zero.
-
-    >>> sum_lengths([Length.of_inches(5), Length.of_feet(1)])
-    Length(17 in)
-    """
-    return sum(lengths, ZERO)

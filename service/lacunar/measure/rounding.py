@@ -1,9 +1,7 @@
 """Rounding to the steps a tape or rule is marked in: once, as running positions from the datum."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from itertools import pairwise
 from math import floor
 
 from lacunar.measure.length import Length
@@ -89,29 +87,6 @@ def round_to(length: Length, step: Step) -> Length:
     Length(-3/16 in)
     """
     return step.size * ticks(length, step)
-
-
-def round_marks(positions: Sequence[Length], step: Step) -> tuple[Length, ...]:
-    """Turn running positions from the datum into marks: each rounded once, on its own.
-
-    So no mark is off by more than half a step, however many there are.
-
-    >>> thirds = [Length.of_inches(Fraction(10 * n, 3)) for n in range(4)]
-    >>> round_marks(thirds, Step.read("1/8", Units.INCH))
-    (Length(0 in), Length(27/8 in), Length(53/8 in), Length(10 in))
-    """
-    return tuple(round_to(position, step) for position in positions)
-
-
-def segments(marks: Sequence[Length]) -> tuple[Length, ...]:
-    """Turn running marks into the distances between neighbors, one fewer than there are marks.
-
-    They add up to the distance from the first mark to the last, by construction.
-
-    >>> segments([Length.of_inches(0), Length.of_inches(5), Length.of_inches(12)])
-    (Length(5 in), Length(7 in))
-    """
-    return tuple(after - before for before, after in pairwise(marks))
 
 
 def is_whole(length: Length, step: Step) -> bool:

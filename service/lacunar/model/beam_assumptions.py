@@ -151,13 +151,13 @@ class _Family:
         """The least width of side that will do [length], and what it is for."""
         choices = [(self._usual.sides.width, "a usual size")]
         if self.said.drop is not None:
-            reason = "the narrowest common stock that makes the drop that is given"
+            reason = "the narrowest stock that makes the drop that is given"
             choices = [(outline.side_for(self.said.drop), reason)]
         if self.needs.hidden:
-            reason = "the narrowest common stock that hides the deepest member"
+            reason = "the narrowest stock that hides the deepest member"
             choices.append((outline.side_for(self.needs.hidden), reason))
         if self.needs.drop:
-            reason = "the narrowest common stock that makes all beams equally deep"
+            reason = "the narrowest stock that makes all beams equally deep"
             choices.append((outline.side_for(self.needs.drop), reason))
         return max(choices, key=lambda choice: choice[0])
 
@@ -183,9 +183,9 @@ class _Family:
             return self.said.bottom
         bottom = self._piece(sides, widest)
         if widest > plain:
-            reason = "the narrowest common stock that makes the widest casing or fixed beam"
+            reason = "the narrowest stock that makes the widest casing or fixed beam"
         elif self.said.width is not None or self.said.backing is not None:
-            reason = "the narrowest common stock that makes the width"
+            reason = "the narrowest stock that makes the width"
         else:
             reason = "a usual size"
         self.assuming.note(f"{self.place}/bottom", bottom, reason)

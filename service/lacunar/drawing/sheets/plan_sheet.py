@@ -47,7 +47,9 @@ TITLE_GAP = 5.0
 BAR_GAP = 18.0
 LARGEST_PLAN = 2
 SMALLEST_PLAN = 200
-SMALLEST_SECTION = 20
+SMALLEST_SECTION = 100
+MOST_SECTION = 0.5
+"""How much of the frame's height a section may take."""
 WHOLE_WORTH = Fraction(3, 2)
 """How many times smaller a plan may be so that everything stands on one sheet: a standard step."""
 
@@ -209,7 +211,8 @@ def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
     for profile in sheets.layout.profiles:
         if profile.kind in ("box", "cased"):
             for beams in _cut_alike(sheets.layout, profile):
-                yield _section(sheets, SectionOf(number, profile, beams), width)
+                of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel)
+                yield _section(sheets, of, width)
                 number += 1
 
 
@@ -228,12 +231,14 @@ def _cut_alike(layout: Layout, profile: BeamProfile) -> tuple[tuple[Beam, ...], 
 def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
     """One section at the largest standard scale that fits the column, over its title and bar."""
     wording, typeface = sheets.wording, sheets.typeface
+    tallest = frame_box(sheets.size).height * MOST_SECTION
     for scale in scales(wording.units, smallest=SMALLEST_SECTION, largest=2):
         try:
             block = beam_section(of, scale, wording, typeface, width)
         except SectionTooWide:
             continue
-        break
+        if block.height <= tallest:
+            break
     else:
         raise PaperTooSmall(of.profile.id)
     title = view_title(of.number, f"BEAM SECTION {of.profile.id}", scale, _beams_of(of), typeface)

@@ -15,9 +15,11 @@ from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, BeamProfile, ProfilePart
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
+from lacunar.model.panel import Panel
 
 CEILING_BAND = 3.0
 CEILING_REACH = 2.6
@@ -29,11 +31,15 @@ GRAIN_PITCH = 1.3
 
 @dataclass(frozen=True, slots=True)
 class SectionOf:
-    """What is cut: a profile and the beams that have it; cased ones hold their members alike."""
+    """What is cut: a profile, the beams that have it, and the panel that meets them.
+
+    Cased beams hold their members alike.
+    """
 
     number: int
     profile: BeamProfile
     beams: tuple[Beam, ...]
+    panel: Panel
 
     @property
     def members(self) -> tuple[str, ...]:
@@ -140,7 +146,7 @@ def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> Stri
 
 
 def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
-    """Ceiling, member, backing, sides and bottom."""
+    """Ceiling, panel, member, backing, sides and bottom."""
     beam = next((beam for beam in cut.of.beams if beam.member), None)
     ceiling_left = cut.left - CEILING_REACH
     top = cut.top - CEILING_BAND
@@ -152,21 +158,55 @@ def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
         ),
     )
     inside = _member(cut, beam) if beam else _backing(cut)
-    return (*band, *inside, *_boards(cut))
+    return (*band, *_panel(cut, right), *inside, *_boards(cut))
 
 
 def _part(profile: BeamProfile, name: str) -> ProfilePart | None:
     return next((part for part in profile.parts if part.name == name), None)
 
 
+def _panel(cut: _Cut, right: float) -> tuple[Element, ...]:
+    """A sheet panel under the ceiling, as far in as its seat lets it: through, or to both sides."""
+    stack = panel_stack(cut.of.panel)
+    if not stack.thickness:
+        return ()
+    width, (top, low) = cut.of.profile.finished_width.value, _panel_edges(cut)
+    if stack.above_backing and _part(cut.of.profile, "backing"):
+        return (Polyline((Pt(cut.left - CEILING_REACH, low), Pt(right, low)), style.OBJECT),)
+    inset = _panel_inset(cut) if stack.above_sides else ZERO
+    return tuple(
+        Polyline((Pt(outer, low), Pt(edge, low), Pt(edge, top)), style.OBJECT)
+        for outer, edge in (
+            (cut.left - CEILING_REACH, cut.left + cut.on_paper(inset)),
+            (right, cut.left + cut.on_paper(width - inset)),
+        )
+    )
+
+
+def _panel_edges(cut: _Cut) -> tuple[float, float]:
+    """Where the upper and the lower face of a panel lie on paper [mm]."""
+    return cut.top, cut.top + cut.on_paper(panel_stack(cut.of.panel).thickness)
+
+
+def _panel_inset(cut: _Cut) -> Length:
+    """How far over the sides a panel goes that is fitted before them: to the backing, less the gap.
+
+    About a member, to the inner faces of the sides.
+    """
+    profile, backing = cut.of.profile, _part(cut.of.profile, "backing")
+    if backing is None:
+        return (profile.finished_width.value - profile.inside_width.value) / 2
+    return (profile.finished_width.value - backing.width.value) / 2 - cut.of.panel.gap
+
+
 def _backing(cut: _Cut) -> tuple[Element, ...]:
-    """Backing centered in the box against the ceiling: full diagonals mark continuous framing."""
+    """Backing centered in the box under what it is fixed to: full diagonals mark framing."""
     backing = _part(cut.of.profile, "backing")
     if backing is None:
         return ()
-    width, depth = backing.width.value, cut.of.profile.inside_depth.value
+    width, depth = backing.width.value, backing.thickness.value
     x = (cut.of.profile.finished_width.value - width) / 2
-    corners = cut.board(x, ZERO, width, depth)
+    corners = cut.board(x, panel_stack(cut.of.panel).above_backing, width, depth)
     cross = ((corners[0], corners[2]), (corners[1], corners[3]))
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
@@ -197,10 +237,11 @@ def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
     assert side is not None
     assert bottom is not None
     width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
-    sole = bottom.thickness.value
+    sole, tall = bottom.thickness.value, side.width.value
+    top = panel_stack(cut.of.panel).above_sides
     if profile.bottom_joint is BottomJoint.MITRED:
-        left = cut.board(ZERO, ZERO, thickness, drop)
-        right = cut.board(width - thickness, ZERO, thickness, drop)
+        left = cut.board(ZERO, top, thickness, tall)
+        right = cut.board(width - thickness, top, thickness, tall)
         under = cut.board(ZERO, drop - sole, width, sole)
         inner = cut.board(thickness, ZERO, width - thickness * 2, drop - sole)
         return (
@@ -210,16 +251,15 @@ def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
         )
     if profile.bottom_joint is BottomJoint.UNDER:
         overhang = (bottom.width.value - width) / 2
-        tall = drop - sole
         return (
-            cut.board(ZERO, ZERO, thickness, tall),
-            cut.board(width - thickness, ZERO, thickness, tall),
-            cut.board(-overhang, tall, bottom.width.value, sole),
+            cut.board(ZERO, top, thickness, tall),
+            cut.board(width - thickness, top, thickness, tall),
+            cut.board(-overhang, drop - sole, bottom.width.value, sole),
         )
     up = drop - profile.reveal - sole
     return (
-        cut.board(ZERO, ZERO, thickness, drop),
-        cut.board(width - thickness, ZERO, thickness, drop),
+        cut.board(ZERO, top, thickness, tall),
+        cut.board(width - thickness, top, thickness, tall),
         cut.board(thickness, up, width - thickness * 2, sole),
     )
 
@@ -235,7 +275,12 @@ def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
     reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
     at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
     at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
-    notes = [_Note(Pt(cut.left + cut.on_paper(width) + 2.0, cut.top - CEILING_BAND / 2), "CEILING")]
+    beside = cut.left + cut.on_paper(width) + 2.0
+    notes = [_Note(Pt(beside, cut.top - CEILING_BAND / 2), "CEILING")]
+    panel = panel_stack(cut.of.panel).thickness
+    if panel:
+        at_panel = Pt(beside, sum(_panel_edges(cut)) / 2)
+        notes.append(_Note(at_panel, f"PANEL {wording.size(panel)}"))
     notes.append(_inside_note(cut, middle, wording))
     notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
     notes.append(_Note(at_sole, f"BOTTOM {_size(bottom, wording)}"))
@@ -256,7 +301,8 @@ def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
         return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
     backing = _part(profile, "backing")
     assert backing is not None
-    at = cut.board(middle + backing.width.value / 4, profile.inside_depth.value / 4, ZERO, ZERO)[0]
+    down = panel_stack(cut.of.panel).above_backing + backing.thickness.value / 4
+    at = cut.board(middle + backing.width.value / 4, down, ZERO, ZERO)[0]
     return _Note(at, f"BACKING {_size(backing, wording)}")
 
 
