@@ -12,7 +12,7 @@ from lacunar.layout.run_division import BeamStretch, Stretch
 from lacunar.layout.run_records import member_faces
 from lacunar.layout.wood_movement import board_movement
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule
-from lacunar.measure.length import Length, sum_lengths
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS
 from lacunar.model.boards import BoardRun, Boards
 from lacunar.model.panel import Panel
@@ -164,7 +164,7 @@ def _in_all(name: str, parts: Sequence[LengthFigure]) -> LengthFigure:
     """Lengths of several fields added up, each under its number."""
     numbered = {f"field_{number}": part.value for number, part in enumerate(parts, start=1)}
     rule = Rule(f"{name}, in all", " + ".join(numbered))
-    return rule.gives(sum_lengths(numbered.values()), **numbered)
+    return rule.gives(sum(numbered.values(), ZERO), **numbered)
 
 
 def _boards_in_all(counts: Sequence[int]) -> CountFigure:

@@ -65,7 +65,8 @@ class MarkFacts:
 class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
-    `step` is what marks are rounded to; `digest` is that of the input, empty where not told.
+    `step` is what marks are rounded to; `digest` is that of the input, empty where not told;
+    `direction` the run that boards or grain lie along, empty where neither does.
     """
 
     step_text: str
@@ -77,6 +78,7 @@ class LayoutFacts:
     members: tuple[BeamFacts, ...]
     coffers: tuple[CofferFacts, ...]
     marks: Mapping[str, tuple[MarkFacts, ...]]
+    direction: str
 
 
 @lru_cache(maxsize=4096)
@@ -110,7 +112,17 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             for marks in root["marks"]
             if marks["end"].text == "start"
         },
+        direction=_direction(ceiling),
     )
+
+
+def _direction(ceiling: "_Node") -> str:
+    """The run that boards or grain lie along; empty where nothing is said of one."""
+    panel = ceiling["panel"]
+    for name in ("parallel_to", "grain"):
+        if panel.has(name):
+            return panel[name].text
+    return ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +142,9 @@ class _Node:
             raise UnexpectedJson(f"{self.pointer}: no list")
         for place, item in enumerate(self.value):
             yield _Node(item, f"{self.pointer}/{place}")
+
+    def has(self, name: str) -> bool:
+        return isinstance(self.value, Mapping) and name in self.value
 
     @property
     def given(self) -> bool:
