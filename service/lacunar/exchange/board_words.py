@@ -34,7 +34,9 @@ def boards_in_words(boards: BoardLayout, tell: Tell) -> Iterator[str]:
 
 
 def _field(field: BoardField, tell: Tell) -> Iterator[str]:
-    name = f"Boards in {', '.join(field.coffers)}"
+    name = f"Boards in {field.coffers[0]}"
+    if len(field.coffers) > 1:
+        yield f"Boards in {', '.join(field.coffers)} are alike."
     yield tell(f"{name}, fields", field.fields)
     yield tell(f"{name}, length", field.length)
     yield from courses_in_words(name, field.courses, tell)

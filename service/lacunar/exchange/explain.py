@@ -89,6 +89,20 @@ def _told(parts: Iterable[tuple[str, Iterable[str]]]) -> Iterator[str]:
             yield from (heading, *(f"  {line}" for line in fresh), "")
 
 
+def figure_in_words(label: str, figure: Figure[Any], units: Units) -> str:
+    """Turn one figure into a sentence: a label, its sum, its value, and the rule's name."""
+    value = value_in_words(figure.value, units)
+    if figure.approximate and not value.startswith("about "):
+        value = f"about {value}"
+    if figure.rule == GIVEN:
+        return f"{label}: {value}, as given."
+    if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:
+        return f"{label}: {value} ({figure.rule.name})."
+    if not figure.operands:
+        return f"{label}: {value} ({figure.rule.name})."
+    return f"{label}: {sum_in_words(figure, units)} = {value} ({figure.rule.name})."
+
+
 @dataclass(frozen=True, slots=True)
 class _Wording:
     """Words the parts of a layout in one unit system."""
@@ -102,14 +116,7 @@ class _Wording:
 
     def figure(self, label: str, figure: Figure[Any]) -> str:
         """One figure in a sentence."""
-        value = value_in_words(figure.value, self.units)
-        if figure.rule == GIVEN:
-            return f"{label}: {value}, as given."
-        if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:
-            return f"{label}: {value} ({figure.rule.name})."
-        if not figure.operands:
-            return f"{label}: {value} ({figure.rule.name})."
-        return f"{label}: {sum_in_words(figure, self.units)} = {value} ({figure.rule.name})."
+        return figure_in_words(label, figure, self.units)
 
     def length(self, length: Length) -> str:
         """A length that is no figure."""

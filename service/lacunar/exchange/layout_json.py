@@ -27,7 +27,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
     is `{"count": 4}`; a figure that rests on something rounded has `approximate`. With `trace` each
     figure also has its `rule`, `formula` and `operands`.
     """
-    write = _Writer(layout.ceiling.mark_to, trace)
+    write = RecordWriter(layout.ceiling.mark_to, trace)
     return {
         "ceiling": ceiling_to_json(layout.ceiling),
         "outline": write.value(layout.outline),
@@ -51,57 +51,62 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
 
 @dataclass(frozen=True, slots=True)
-class _Writer:
-    """Turns the values records are made of into JSON values."""
+class RecordWriter:
+    """Turns records and the values they are made of into JSON values.
+
+    `step` is what texts of lengths are rounded to; with `trace` each figure tells its reason.
+    """
 
     step: Step
     trace: bool
 
     def value(self, value: object) -> Any:
+        """Anything a record can hold, as a JSON value."""
         match value:
             case Figure():
-                return self.figure(value)
+                return self._figure(value)
             case Length():
                 return length_to_json(value, self.step)
             case Mapping():
                 return {name: self.value(each) for name, each in value.items()}
             case tuple():
                 return [self.value(each) for each in value]
-        return self.plain(value)
+        return self._plain(value)
 
-    def plain(self, value: object) -> Any:
+    def _plain(self, value: object) -> Any:
         match value:
             case Enum():
                 return str(value.value)
             case None | bool() | int() | str():
                 return value
             case Stock():
-                return self.stock(value)
+                return self._stock(value)
         return self.record(value)
 
     def record(self, record: object) -> Json:
+        """A record as an object under its own field names."""
         if not is_dataclass(record) or isinstance(record, type):
             raise TypeError(f"a {type(record).__name__} has no JSON form")
         return {field.name: self.value(getattr(record, field.name)) for field in fields(record)}
 
-    def stock(self, stock: Stock) -> Json:
+    def _stock(self, stock: Stock) -> Json:
         written = self.record(stock)
         if (bounds := thickness_range(stock)) is not None:
             least, most = bounds
             written["thickness_range"] = {"least": self.value(least), "most": self.value(most)}
         return written
 
-    def figure(self, figure: Figure[Any]) -> Json:
-        written = self.operand(figure.value)
+    def _figure(self, figure: Figure[Any]) -> Json:
+        written = self._operand(figure.value)
         if figure.approximate:
             written["approximate"] = True
         if self.trace:
             written["rule"] = figure.rule.name
             written["formula"] = figure.rule.formula
-            written["operands"] = {name: self.operand(each) for name, each in figure.operands}
+            written["operands"] = {name: self._operand(each) for name, each in figure.operands}
         return written
 
-    def operand(self, value: Length | Fraction | int) -> Json:
+    def _operand(self, value: Length | Fraction | int) -> Json:
         if isinstance(value, Length):
             return length_to_json(value, self.step)
         if isinstance(value, int):

@@ -15,6 +15,7 @@ from lacunar.model.boards import Air, Moisture
 # What `written` writes is read: whole numbers up to the thousands over a billion.
 _NUMBER = re.compile(r"-?[0-9]{1,14}(?:/[1-9][0-9]{0,11}|\.[0-9]{1,9})?\Z")
 _FINEST = 10**9
+_AIR = re.compile(r"(?P<humidity>[^@]+?) (?:at|@) (?P<temperature>.+)\Z")
 _DEGREES = re.compile(r"(?P<number>[^ ]+) ?(?P<scale>[CF])\Z")
 
 
@@ -81,7 +82,8 @@ class WoodMoisture(SpecField[Moisture]):
         super().__init__(
             f"{description} Percent of the oven-dry weight, or an object with the relative"
             ' "humidity" [percent] and the "temperature" of the air (such as "70 F" or "21 C"; a'
-            " bare number is Fahrenheit where units are in, Celsius where they are mm)."
+            " bare number is Fahrenheit where units are in, Celsius where they are mm), or both in"
+            ' one text such as "45 % at 70 F".'
         )
 
     def read(self, value: object) -> Moisture:
@@ -89,6 +91,9 @@ class WoodMoisture(SpecField[Moisture]):
         if isinstance(value, dict):
             read = members_of(value, self.air, "humidity", "temperature")
             return Air(read["humidity"], read["temperature"])
+        if isinstance(value, str) and (match := _AIR.match(value)):
+            readers = self.air
+            return Air(*(readers[name].read(match[name]) for name in ("humidity", "temperature")))
         number = _percentage(value)
         if number is None:
             raise wrong_type(value, 'a percentage, or an object with "humidity" and "temperature"')

@@ -1,8 +1,8 @@
 """Cautions about boards: what the wood will do, edges that read as slivers, boards too long."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
-from lacunar.layout.board_records import BoardLayout, BoardMovement, SheetRip
+from lacunar.layout.board_records import BoardLayout, BoardMovement, Courses, SheetRip
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import Length
 from lacunar.measure.writing import decimal_text
@@ -22,7 +22,7 @@ def board_cautions(layout: Layout) -> Iterator[Caution]:
     boards = layout.boards
     if boards is not None:
         yield _standing()
-        yield from _edges(boards)
+        yield from edge_cautions([field.courses for field in boards.fields], boards.cover)
         yield from _long_boards(boards)
         if boards.movement is not None:
             yield from movement_cautions(boards.movement, boards.gap)
@@ -40,14 +40,15 @@ def _standing() -> Caution:
     )
 
 
-def _edges(boards: BoardLayout) -> Iterator[Caution]:
-    narrowest = min((field.courses for field in boards.fields), key=lambda laid: laid.edge.value)
-    if narrowest.courses.value > 1 and narrowest.edge.value < boards.cover / 2:
+def edge_cautions(fields: Sequence[Courses], cover: Length) -> Iterator[Caution]:
+    """A caution of edge boards that show less than half a cover, because so it was asked for."""
+    narrowest = min(fields, key=lambda laid: laid.edge.value)
+    if narrowest.courses.value > 1 and narrowest.edge.value < cover / 2:
         yield Caution(
             code="narrow_edge_boards",
             text="Edge boards show less than half a cover. Left to itself the layout centers on"
             " whichever of joint and board leaves them wider.",
-            figures={"edge": narrowest.edge.value, "cover": boards.cover},
+            figures={"edge": narrowest.edge.value, "cover": cover},
             pointer="/panel/centered_on",
         )
 

@@ -61,6 +61,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
     )
     room = _room(spec.room, usual, assuming)
     grid = _grid(spec.grid, usual, assuming)
+    longer = RunName.WIDTH if room.width > room.length else RunName.LENGTH
     beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
     ceiling = Ceiling(
         name=name,
@@ -69,7 +70,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
         room=room,
         beams=beams,
         grid=grid,
-        panel=decide_panel(spec.panel, room, usual, assuming),
+        panel=decide_panel(spec.panel, longer, usual, assuming),
         stock=StockRules(
             assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
         ),

@@ -9,7 +9,7 @@ from lacunar.model.board_tables import PUBLISHED_BOARDS
 from lacunar.model.boards import BoardName, BoardRun, Boards, Cut, Fastening, Moisture, Movement
 from lacunar.model.defaults import Defaults
 from lacunar.model.panel import Panel, PanelKind, SeamPlaces, Seat, SheetSize
-from lacunar.model.room import Room, RunName
+from lacunar.model.room import RunName
 from lacunar.model.spec import MovementSpec, PanelSpec
 
 BOARD_FIELDS = ("board", "cover", "tongue", "parallel_to", "run", "centered_on", "movement")
@@ -20,12 +20,17 @@ SHEET_FIELDS = ("grain", "seams")
 _NOW, _DRIEST, _DAMPEST = Fraction(8), Fraction(6), Fraction(10)
 
 
-def decide_panel(panel: PanelSpec | None, room: Room, usual: Defaults, assuming: Assuming) -> Panel:
-    """Turn what was said of the panel into one with nothing open; see `assumptions.resolve`."""
+def decide_panel(
+    panel: PanelSpec | None, longer: RunName, usual: Defaults, assuming: Assuming
+) -> Panel:
+    """Turn what was said of the panel into one with nothing open; see `assumptions.resolve`.
+
+    `longer` is the longer run of the room, along which boards usually lie.
+    """
     said = panel or PanelSpec()
     kind = _kind(said, assuming)
     if kind is PanelKind.BOARDS:
-        return _boarded(said, room, usual, assuming)
+        return _boarded(said, longer, usual, assuming)
     # What a sheet would be like matters to nothing where there is none, so nothing is assumed.
     noted = assuming if kind is PanelKind.SHEET_GOODS else Assuming()
     return Panel(
@@ -65,9 +70,8 @@ def _sheet(usual: Defaults, assuming: Assuming) -> SheetSize:
     return usual.sheet
 
 
-def _boarded(said: PanelSpec, room: Room, usual: Defaults, assuming: Assuming) -> Panel:
+def _boarded(said: PanelSpec, longer: RunName, usual: Defaults, assuming: Assuming) -> Panel:
     nominal, cover = _cover(said, usual, assuming)
-    longer = RunName.WIDTH if room.width > room.length else RunName.LENGTH
     run = assuming.settle(
         said.run, "/panel/run", BoardRun.PER_COFFER, "boards go up in finished coffers"
     )
@@ -80,7 +84,7 @@ def _boarded(said: PanelSpec, room: Room, usual: Defaults, assuming: Assuming) -
         ),
         run=run,
         centered_on=said.centered_on,
-        movement=None if said.movement is None else decide_movement(said.movement, assuming),
+        movement=None if said.movement is None else _movement(said.movement, assuming),
     )
     seat, reason = Seat.BETWEEN_SIDES, "boards go up after the sides"
     if run is BoardRun.THROUGH:
@@ -127,7 +131,7 @@ def _tongue(
     return assuming.settle(said.tongue, "/panel/tongue", tongue, reason)
 
 
-def decide_movement(said: MovementSpec, assuming: Assuming) -> Movement:
+def _movement(said: MovementSpec, assuming: Assuming) -> Movement:
     """Turn what was said of the boards' movement into what it is worked out from."""
     place = "/panel/movement"
     return Movement(

@@ -118,11 +118,8 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
 
 def _direction(ceiling: "_Node") -> str:
     """The run that boards or grain lie along; empty where nothing is said of one."""
-    panel = ceiling["panel"]
-    for name in ("parallel_to", "grain"):
-        if panel.has(name):
-            return panel[name].text
-    return ""
+    names = ("parallel_to", "grain") if ceiling.has("panel") else ()
+    return next((ceiling["panel"][n].text for n in names if ceiling["panel"].has(n)), "")
 
 
 @dataclass(frozen=True, slots=True)
