@@ -96,6 +96,45 @@ MEMBER = st.fixed_dictionaries(
 )
 
 
+MOISTURE = st.one_of(
+    st.sampled_from([8, 8.5, "9 %", "17/2", "25/3"]),
+    st.sampled_from(["45 % at 70 F", {"humidity": "99/2", "temperature": 21.5}]),
+    st.builds(
+        lambda humidity, degrees, scale: f"{humidity} at {degrees / 10} {scale}",
+        st.integers(30, 60),
+        st.integers(320, 600),
+        st.sampled_from("CF"),
+    ),
+)
+MOVEMENT = st.fixed_dictionaries(
+    {},
+    optional={
+        "cut": st.sampled_from(["flatsawn", "quartersawn"]),
+        "fastening": st.sampled_from(["nailed", "floating"]),
+        "now": MOISTURE,
+        "trim_cover": SMALL,
+    },
+).flatmap(
+    lambda rest: st.sampled_from([{"species": "beech"}, {"coefficient": 0.002123456}]).map(
+        lambda wood: {**rest, **wood}
+    )
+)
+BOARDS = st.fixed_dictionaries(
+    {"kind": st.just("boards")},
+    optional={
+        "board": st.sampled_from(["1x4", "1x10"]),
+        "cover": st.sampled_from(["97 mm", "13/3 in"]),
+        "tongue": SMALL,
+        "gap": SMALL,
+        "thickness": st.sampled_from(["3/4 in", "14.3 mm"]),
+        "parallel_to": st.sampled_from(["length", "width"]),
+        "run": st.sampled_from(["through", "per_coffer"]),
+        "centered_on": st.sampled_from(["joint", "board"]),
+        "movement": MOVEMENT,
+    },
+)
+
+
 @st.composite
 def documents(draw: st.DrawFn) -> Document:
     """Specs that say this and leave that open, most of them sound."""
@@ -118,6 +157,11 @@ def documents(draw: st.DrawFn) -> Document:
         ),
         "panel": st.fixed_dictionaries(
             {}, optional={"kind": st.sampled_from(["existing", "sheet_goods"]), "gap": SMALL}
+        )
+        | BOARDS
+        | st.fixed_dictionaries(
+            {"grain": st.sampled_from(["length", "width"])},
+            optional={"seams": st.sampled_from(["equal", "sheet_edge"])},
         ),
         "mark_to": st.sampled_from({"in": ["1/8", "1/64"], "mm": ["1 mm", "0.5 mm"]}[units]),
         "name": st.sampled_from(["Den", "Speisesaal \u00e9"]),

@@ -88,8 +88,8 @@ def _edge(across: Length, cover: Length, courses: int) -> LengthFigure:
 def lineal_factor(cover: Length) -> RatioFigure:
     """Turn a board's cover into the lineal feet that cover a square foot.
 
-    >>> float(lineal_factor(Length.of_inches(Fraction(25, 8))).value)
-    3.84
+    >>> lineal_factor(Length.of_inches(25) / 8).value  # 3.84
+    Fraction(96, 25)
     """
     return LINEAL_FACTOR.gives(_FOOT / cover, foot=_FOOT, cover=cover)
 
@@ -97,7 +97,7 @@ def lineal_factor(cover: Length) -> RatioFigure:
 def board_foot_factor(nominal: Length, cover: Length) -> RatioFigure:
     """Turn a 1 in board's nominal width and cover into the board feet that cover a square foot.
 
-    >>> float(board_foot_factor(Length.of_inches(4), Length.of_inches(Fraction(25, 8))).value)
-    1.28
+    >>> board_foot_factor(Length.of_inches(4), Length.of_inches(25) / 8).value  # 1.28
+    Fraction(32, 25)
     """
     return BOARD_FOOT_FACTOR.gives(nominal / cover, nominal=nominal, cover=cover)
