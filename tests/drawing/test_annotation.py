@@ -1,5 +1,6 @@
 """Words on the sheet."""
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -17,6 +18,14 @@ def test_wrapped_lines_fit_and_lose_no_letter(text, width):
     lines = wrapped(text, width, EVEN)
     assert all(EVEN.width(line, style.TEXT) <= width for line in lines)
     assert "".join("".join(lines).split()) == "".join(text.split())
+
+
+@pytest.mark.parametrize("width", range(12, 80))
+def test_a_whole_number_and_its_fraction_stay_on_one_line(width):
+    lines = wrapped('BACKING 10 1/2" x 7 3/4", 12 OF 3 1/4"', float(width), EVEN)
+    for figure in ('10 1/2"', '7 3/4"', '3 1/4"'):
+        if EVEN.width(figure + ",", style.TEXT) <= width:
+            assert any(figure in line for line in lines), lines
 
 
 def test_a_text_too_long_for_its_field_ends_in_an_ellipsis_at_full_height():

@@ -41,7 +41,7 @@ def test_a_fault_without_figures_has_no_line_for_them():
 
 def test_a_fault_of_the_whole_document_has_a_place_too():
     (fault,) = faults_of(b"[")
-    assert fault_lines(fault)[0].startswith("/: The document is not JSON")
+    assert fault_lines(fault)[0].startswith("the whole document: The document")
     assert fault_to_json(fault, STEP)["pointer"] == ""
 
 

@@ -71,7 +71,7 @@ def boards_of(panel: Panel) -> Boards:
         (boarded(seams=SeamPlaces.EQUAL), [("panel_field_unsuited", "/panel/seams")]),
         (
             PanelSpec(cover=inches(5), grain=RunName.LENGTH),
-            [("name_missing", "/panel/kind")],
+            [("panel_kind_unclear", "/panel/kind")],
         ),
         (boarded(run=BoardRun.THROUGH, seat=Seat.ABOVE_BACKING), []),
         (
@@ -81,7 +81,7 @@ def boards_of(panel: Panel) -> Boards:
         (boarded(cover=inches("1/2")), [("length_out_of_bounds", "/panel/cover")]),
         (boarded(thickness=inches("1/16")), [("length_out_of_bounds", "/panel/thickness")]),
         (moving(), []),
-        (boarded(movement=MovementSpec()), [("name_missing", "/panel/movement/species")]),
+        (boarded(movement=MovementSpec()), [("wood_not_said", "/panel/movement/species")]),
         (
             moving(coefficient=Fraction(2, 1000)),
             [("coefficient_given_twice", "/panel/movement/coefficient")],

@@ -7,9 +7,12 @@ from typing import Any
 from lacunar.cli.speaking import DONE, FAULTS, tell, tell_faults
 from lacunar.exchange.assumption_words import assumption_line
 from lacunar.exchange.boards_answer import boards_alone_in_words, boards_to_json
-from lacunar.exchange.boards_query import DESCRIPTIONS, read_boards_query
+from lacunar.exchange.boards_query import BoardsQuestion
+from lacunar.exchange.query_reading import read_query
 from lacunar.model.faults import SpecRefused
 from lacunar.workflow.boards import lay_boards
+
+_QUESTION = BoardsQuestion()
 
 HELP = "lay boards across one opening"
 DESCRIPTION = """\
@@ -32,9 +35,10 @@ def add_to(commands: Any) -> None:
         description=DESCRIPTION,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    for name, description in DESCRIPTIONS.items():
+    for name, field in _QUESTION.fields.items():
         option = "--" + name.replace("_", "-")
-        command.add_argument(option, metavar="VALUE", help=description.replace("%", "%%"))
+        words = str(field.metadata["description"]).replace("%", "%%")
+        command.add_argument(option, metavar="VALUE", help=words)
     how = command.add_mutually_exclusive_group()
     how.add_argument(
         "--trace", action="store_true", help="add rule, formula and operands to each figure"
@@ -47,9 +51,10 @@ def add_to(commands: Any) -> None:
 
 def run(options: argparse.Namespace) -> int:
     """Print the boards; the exit code."""
-    values = {name: value for name in DESCRIPTIONS if (value := getattr(options, name)) is not None}
+    given = [(name, getattr(options, name)) for name in _QUESTION.fields]
     try:
-        answer = lay_boards(read_boards_query(values))
+        pairs = [(name, value) for name, value in given if value is not None]
+        answer = lay_boards(read_query(_QUESTION, pairs))
     except SpecRefused as refused:
         tell_faults("boards", refused.faults)
         return FAULTS

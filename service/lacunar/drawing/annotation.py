@@ -4,6 +4,7 @@ Everything here measures text by the typeface record and gives back elements wit
 that composition can keep texts clear of each other before anything is painted.
 """
 
+import re
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -22,6 +23,9 @@ from lacunar.drawing.typeface import Typeface
 
 TAG_HEIGHT = 5.2
 TAG_PADDING = 1.3
+
+# Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line.
+_BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +58,7 @@ def wrapped(text: str, width: float, typeface: Typeface, face: Face = Face.REGUL
 def _breakable(text: str, width: float, typeface: Typeface, face: Face) -> list[str]:
     """The words of the text, those wider than a line cut into pieces that fit one."""
     words: list[str] = []
-    for word in text.split():
+    for word in _BREAK.split(text.strip()):
         piece = ""
         for letter in word:
             if piece and typeface.width(piece + letter, style.TEXT, face) > width:

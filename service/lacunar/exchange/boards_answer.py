@@ -1,16 +1,28 @@
-"""The boards of one opening as JSON and in words."""
+"""The boards of one opening as JSON, as a table, value by value, and in words."""
 
 from collections.abc import Iterator
+from fractions import Fraction
 from typing import Any
 
 from lacunar.exchange.board_words import courses_in_words, movement_in_words
+from lacunar.exchange.boards_query import BoardsValue
+from lacunar.exchange.csv_table import Cell, csv_bytes, length_cells, mark_cells
 from lacunar.exchange.explain import figure_in_words
 from lacunar.exchange.layout_json import RecordWriter
 from lacunar.layout.lone_boards import LoneBoards
 from lacunar.measure.figure import Figure
-from lacunar.measure.rounding import Step
+from lacunar.measure.length import Length
+from lacunar.measure.rounding import Step, round_to
 from lacunar.measure.units import Units
 from lacunar.model.ceiling import Assumption
+from lacunar.model.faults import Fault, SpecRefused
+
+CSV_HEADER = ("name", "count", "exact", "in", "mm", "mark", "mark_in", "mark_mm")
+
+_ROWS = (
+    *("across", "courses", "edge", "first_rip", "last_rip", "lineal", "coverage"),
+    *("moving_width", "shrink", "swell", "lap"),
+)
 
 
 def boards_to_json(
@@ -24,6 +36,50 @@ def boards_to_json(
         **write.record(boards),
         "assumptions": write.value(assumptions),
     }
+
+
+def boards_to_csv(boards: LoneBoards, step: Step) -> bytes:
+    """Turn boards into a table, a row to each figure there is."""
+    return csv_bytes(CSV_HEADER, _rows(boards, step))
+
+
+def _rows(boards: LoneBoards, step: Step) -> Iterator[tuple[Cell, ...]]:
+    for name in _ROWS:
+        figure = _figure(boards, name)
+        if figure is None:
+            continue
+        if isinstance(figure.value, int):
+            empty = (*length_cells(None, step.units), *mark_cells(None, step))
+            yield (name, figure.value, *empty)
+            continue
+        cells = length_cells(figure.value, step.units)
+        yield (name, None, *cells, *mark_cells(round_to(figure.value, step), step))
+
+
+def _figure(boards: LoneBoards, name: str) -> Figure[Any] | None:
+    """The figure of that name, wherever it stands; None where there is none."""
+    for record in (boards.courses, boards, boards.movement):
+        found = getattr(record, name, None)
+        if isinstance(found, Figure):
+            return found
+    return None
+
+
+def boards_value(boards: LoneBoards, field: BoardsValue) -> Length | Fraction | int:
+    """One value of an opening's boards; raises `SpecRefused` where there is none."""
+    figure = _figure(boards, field.value)
+    if figure is None:
+        fault = Fault(
+            code="value_not_one",
+            pointer="/field",
+            message=f"There is no {field.value.replace('_', ' ')}.",
+            remedy="Lineal and coverage need a length; what moves needs a species and moistures"
+            " from 6 to 14 percent.",
+            figures={"field": str(field)},
+        )
+        raise SpecRefused([fault])
+    value: Length | Fraction | int = figure.value
+    return value
 
 
 def boards_alone_in_words(boards: LoneBoards, units: Units) -> str:

@@ -1,25 +1,41 @@
 """A question about the boards of one opening: every name it may have, and how it is read."""
 
-from collections.abc import Mapping
-from typing import Any, ClassVar
+from enum import StrEnum
+from typing import ClassVar
 
-from marshmallow import ValidationError
-
-from lacunar.exchange import fields, panel_fields
-from lacunar.exchange.fields import reading_in
-from lacunar.exchange.spec_json import faults_from
-from lacunar.exchange.spec_schema import MovementSchema, SpecSchema
+from lacunar.exchange import fields, panel_fields, query_reading
+from lacunar.exchange.query_schema import (
+    AS_WORDS,
+    FORMAT_WORDS,
+    ON_ERROR_WORDS,
+    ErrorForm,
+    NumberForm,
+    TableMedia,
+    YesOrNo,
+)
+from lacunar.exchange.spec_schema import SpecSchema
 from lacunar.measure.units import Units
-from lacunar.model.boards import BoardName, CenteredOn
-from lacunar.model.faults import Fault, SpecRefused
-
-_MOVEMENT = MovementSchema()
+from lacunar.model.boards import BoardName, BoardSpecies, CenteredOn, Cut, Fastening
 
 
-class BoardsQuery(SpecSchema):
+class BoardsValue(StrEnum):
+    """The values of an opening's boards that can be had by themselves."""
+
+    COURSES = "courses"
+    EDGE = "edge"
+    FIRST_RIP = "first_rip"
+    LAST_RIP = "last_rip"
+    LINEAL = "lineal"
+    COVERAGE = "coverage"
+    LINEAL_FACTOR = "lineal_factor"
+    SHRINK = "shrink"
+    SWELL = "swell"
+
+
+class BoardsQuestion(SpecSchema):
     """One opening and the boards across it; what moves them stands flat beside the rest."""
 
-    needed: ClassVar[tuple[str, ...]] = ("opening",)
+    needed = ("opening",)
 
     opening = fields.Distance("What the courses lie across, between the faces they end at.")
     length = fields.Distance("How long each board is.")
@@ -30,10 +46,15 @@ class BoardsQuery(SpecSchema):
     centered_on = fields.OneOf(
         "What lies on the middle line; left out, whichever gives wider edge boards.", CenteredOn
     )
-    species = _MOVEMENT.declared_fields["species"]
-    cut = _MOVEMENT.declared_fields["cut"]
-    coefficient = _MOVEMENT.declared_fields["coefficient"]
-    fastening = _MOVEMENT.declared_fields["fastening"]
+    species = fields.OneOf("The wood, if its movement is published.", BoardSpecies)
+    cut = fields.OneOf("How the boards lay in the log.", Cut)
+    coefficient = panel_fields.Number(
+        "Where the species is not listed: the part of its width that a board gains for each percent"
+        " of moisture."
+    )
+    fastening = fields.OneOf(
+        "nailed: each board moves by itself; floating: all of them move as one.", Fastening
+    )
     now = panel_fields.WoodMoisture("Moisture of the boards when they go up.")
     driest = panel_fields.WoodMoisture("Their least moisture in the years to come.")
     dampest = panel_fields.WoodMoisture("Their greatest moisture in the years to come.")
@@ -42,34 +63,15 @@ class BoardsQuery(SpecSchema):
     mark_to = fields.MarkStep("The step that texts are rounded to, like 1/16 or 1 mm.")
 
 
-_SCHEMA = BoardsQuery()
-DESCRIPTIONS: Mapping[str, str] = {
-    name: field.metadata["description"] for name, field in _SCHEMA.fields.items()
-}
+class BoardsQuery(BoardsQuestion):
+    """The question, and how its answer is told."""
 
+    class Meta(SpecSchema.Meta):
+        """`as` is a word of Python's own, so that it cannot stand below."""
 
-def read_boards_query(values: Mapping[str, str]) -> Mapping[str, Any]:
-    """Turn the texts of a question into what its schema reads.
+        include: ClassVar = {"as": fields.OneOf(AS_WORDS, NumberForm)}
 
-    Raises `SpecRefused` with every fault; pointers are into the question seen as one object.
-    """
-    faults = [
-        Fault(
-            code="name_missing",
-            pointer=f"/{name}",
-            message=f"{name} is not given, and cannot be assumed.",
-            remedy=f"Give {name}.",
-        )
-        for name in BoardsQuery.needed
-        if name not in values
-    ]
-    units = values.get("units", "")
-    read: Mapping[str, Any] = {}
-    with reading_in(Units(units) if units in tuple(Units) else Units.INCH):
-        try:
-            read = _SCHEMA.load(dict(values))
-        except ValidationError as error:
-            faults.extend(faults_from(error.messages))
-    if faults:
-        raise SpecRefused(faults)
-    return read
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    format = fields.OneOf(FORMAT_WORDS, TableMedia)
+    field = fields.OneOf("One value instead of all, as bare text.", BoardsValue)
+    on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)

@@ -8,6 +8,9 @@ from lacunar.measure.rounding import Step
 from lacunar.model.fault_catalogue import FAULT_CODES
 from lacunar.model.faults import Fault, FigureValue
 
+WHOLE_DOCUMENT = "the whole document"
+"""What the empty pointer is about; "/" would be a member whose name is empty."""
+
 
 def fault_to_json(fault: Fault, step: Step) -> dict[str, Any]:
     """Turn a fault into one item of a problem's `errors` (RFC 9457 section 3.2).
@@ -33,7 +36,7 @@ def fault_lines(fault: Fault) -> list[str]:
 
     Lengths are told in inches and in millimeters, because a fault may be about the units.
     """
-    lines = [f"{fault.pointer or '/'}: {fault.message} [{fault.code}]"]
+    lines = [f"{fault.pointer or WHOLE_DOCUMENT}: {fault.message} [{fault.code}]"]
     if fault.figures:
         told = (f"{_words(name)} {_figure(value)}" for name, value in fault.figures.items())
         lines.append(f"    {', '.join(told)}")

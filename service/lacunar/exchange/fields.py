@@ -28,11 +28,17 @@ _SPEC_UNITS: ContextVar[Units] = ContextVar("units of the spec being read")
 
 # The basic plane without what no sheet can print, or would print elsewhere than it stands: control
 # characters, line separators, surrogates, and the marks that turn the writing direction.
-_PRINTABLE = re.compile(
+PRINTABLE = (
     "[ -~\u00a0-\u061b\u061d-\u200d\u2010-\u2027\u202f-\u2065\u206a-\ud7ff"
     "\ue000-\ufefe\uff00-\ufffd]*"
 )
-_RATIO = re.compile(r"[0-9]{1,9}(?:/[0-9]{1,9}|\.[0-9]{1,9})?\Z")
+"""What a text may consist of: a pattern that JSON Schema's engines read as Python's does."""
+
+RATIO = r"[0-9]{1,9}(/[1-9][0-9]{0,8}|\.[0-9]{1,9})?"
+"""How a share is written as text."""
+
+_PRINTABLE = re.compile(PRINTABLE)
+_RATIO = re.compile(RATIO + r"\Z")
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -264,11 +270,8 @@ class Weight(SpecField[Fraction]):
     def read(self, value: object) -> Fraction:
         """A share, exactly as written."""
         if isinstance(value, str) and _RATIO.match(value):
-            try:
-                return Fraction(value)
-            except ZeroDivisionError:
-                pass
-        elif isinstance(value, int | Decimal) and not isinstance(value, bool):
+            return Fraction(value)
+        if isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
         raise wrong_type(value, "a number or text such as 3/2")
 

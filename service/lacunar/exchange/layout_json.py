@@ -1,7 +1,7 @@
 """A layout as JSON: every length exact and in decimals, and with `trace` the reason of each."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass, fields, is_dataclass
+from dataclasses import dataclass, field, fields, is_dataclass
 from enum import Enum
 from fractions import Fraction
 from typing import Any
@@ -59,6 +59,7 @@ class RecordWriter:
 
     step: Step
     trace: bool
+    _known: dict[Length, Json] = field(default_factory=dict)
 
     def value(self, value: object) -> Any:
         """Anything a record can hold, as a JSON value."""
@@ -66,7 +67,7 @@ class RecordWriter:
             case Figure():
                 return self._figure(value)
             case Length():
-                return length_to_json(value, self.step)
+                return self._length(value)
             case Mapping():
                 return {name: self.value(each) for name, each in value.items()}
             case tuple():
@@ -87,7 +88,7 @@ class RecordWriter:
         """A record as an object under its own field names."""
         if not is_dataclass(record) or isinstance(record, type):
             raise TypeError(f"a {type(record).__name__} has no JSON form")
-        return {field.name: self.value(getattr(record, field.name)) for field in fields(record)}
+        return {each.name: self.value(getattr(record, each.name)) for each in fields(record)}
 
     def _stock(self, stock: Stock) -> Json:
         written = self.record(stock)
@@ -95,6 +96,12 @@ class RecordWriter:
             least, most = bounds
             written["thickness_range"] = {"least": self.value(least), "most": self.value(most)}
         return written
+
+    def _length(self, length: Length) -> Json:
+        """A length, worked out once: in a layout most of them stand in several places."""
+        if length not in self._known:
+            self._known[length] = length_to_json(length, self.step)
+        return dict(self._known[length])
 
     def _figure(self, figure: Figure[Any]) -> Json:
         written = self._operand(figure.value)
@@ -108,7 +115,7 @@ class RecordWriter:
 
     def _operand(self, value: Length | Fraction | int) -> Json:
         if isinstance(value, Length):
-            return length_to_json(value, self.step)
+            return self._length(value)
         if isinstance(value, int):
             return {"count": value}
         return {"exact": str(value), "decimal": decimal_number(value)}

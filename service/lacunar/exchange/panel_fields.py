@@ -10,41 +10,45 @@ from lacunar.exchange.fields import SpecField, units_being_read, wrong_type
 from lacunar.exchange.shaped_fields import members_of
 from lacunar.measure.moisture import Temperature
 from lacunar.measure.units import Units
+from lacunar.measure.writing import is_terminating
 from lacunar.model.boards import Air, Moisture
 
-# What `written` writes is read: whole numbers up to the thousands over a billion.
-_NUMBER = re.compile(r"-?[0-9]{1,14}(?:/[1-9][0-9]{0,11}|\.[0-9]{1,9})?\Z")
-_FINEST = 10**9
-_AIR = re.compile(r"(?P<humidity>[^@]+?) (?:at|@) (?P<temperature>.+)\Z")
-_DEGREES = re.compile(r"(?P<number>[^ ]+) ?(?P<scale>[CF])\Z")
+# Wide enough for what any number of a document is written as, exactly.
+NUMBER = r"-?[0-9]{1,100}(/[1-9][0-9]{0,99}|\.[0-9]{1,100})?"
+"""How a plain number is written as text."""
+PERCENT = f"{NUMBER} ?%?"
+"""How a percentage is written."""
+DEGREES = f"{NUMBER} ?[CF]?"
+"""How a temperature is written."""
+AIR = f"{PERCENT} (at|@) {DEGREES}"
+"""How air is written in one text."""
+
+_NUMBER = re.compile(NUMBER)
+_PERCENT = re.compile(PERCENT)
+_DEGREES = re.compile(DEGREES)
+_AIR = re.compile(f"(?P<humidity>{PERCENT}) (?:at|@) (?P<temperature>{DEGREES})")
+
+_DECIMALS = 100
 
 
-def exact_number(value: object) -> Fraction | None:
-    """A JSON number, or text such as `3/2`, as the fraction it is.
-
-    None if it is neither, or has more than 9 decimals, which nobody measures.
-    """
-    if isinstance(value, str) and _NUMBER.match(value):
-        return Fraction(value)
+def _in_json(value: object) -> Fraction | None:
+    """A JSON number as the fraction it is; None for anything else."""
     if isinstance(value, int | Decimal) and not isinstance(value, bool):
-        number = Fraction(value)
-        return number if number.denominator <= _FINEST else None
+        return Fraction(value)
     return None
 
 
 class Number(SpecField[Fraction]):
-    """A plain number of at most 9 decimals."""
+    """A plain number."""
 
     def read(self, value: object) -> Fraction:
         """A number, exactly as written."""
-        number = exact_number(value)
+        if isinstance(value, str) and _NUMBER.fullmatch(value):
+            return Fraction(value)
+        number = _in_json(value)
         if number is None:
-            raise wrong_type(value, "a number of at most 9 decimals")
+            raise wrong_type(value, "a number")
         return number
-
-
-def _percentage(value: object) -> Fraction | None:
-    return exact_number(value.removesuffix("%").rstrip(" ") if isinstance(value, str) else value)
 
 
 class Percent(SpecField[Fraction]):
@@ -52,7 +56,9 @@ class Percent(SpecField[Fraction]):
 
     def read(self, value: object) -> Fraction:
         """How many in a hundred."""
-        number = _percentage(value)
+        if isinstance(value, str) and _PERCENT.fullmatch(value):
+            return Fraction(value.removesuffix("%").rstrip(" "))
+        number = _in_json(value)
         if number is None:
             raise wrong_type(value, "a percentage, as a number or as text such as 8 %")
         return number
@@ -63,27 +69,28 @@ class Degrees(SpecField[Temperature]):
 
     def read(self, value: object) -> Temperature:
         """A temperature, exactly as written."""
-        in_scale = "C" if units_being_read() is Units.MILLIMETER else "F"
-        bare: object = value
-        if isinstance(value, str) and (match := _DEGREES.match(value)):
-            bare, in_scale = match["number"], match["scale"]
-        number = exact_number(bare)
+        scale = "C" if units_being_read() is Units.MILLIMETER else "F"
+        number = _in_json(value)
+        if isinstance(value, str) and _DEGREES.fullmatch(value):
+            scale = value[-1] if value[-1] in "CF" else scale
+            number = Fraction(value.rstrip("CF").rstrip(" "))
         if number is None:
             raise wrong_type(value, "a temperature such as 70 F or 21 C")
-        return Temperature(number) if in_scale == "C" else Temperature.of_fahrenheit(number)
+        return Temperature(number) if scale == "C" else Temperature.of_fahrenheit(number)
 
 
 class WoodMoisture(SpecField[Moisture]):
     """A percentage, or the air that wood lies in."""
 
+    percent = Percent("")
     air: Mapping[str, SpecField[Any]] = {"humidity": Percent(""), "temperature": Degrees("")}
 
     def __init__(self, description: str) -> None:
         super().__init__(
-            f"{description} Percent of the oven-dry weight, or an object with the relative"
-            ' "humidity" [percent] and the "temperature" of the air (such as "70 F" or "21 C"; a'
-            " bare number is Fahrenheit where units are in, Celsius where they are mm), or both in"
-            ' one text such as "45 % at 70 F".'
+            f"{description} Percent of the oven-dry weight; or the air it lies in, as an object"
+            ' with the relative "humidity" [percent] and the "temperature" (such as "70 F" or'
+            ' "21 C"; a bare number is Fahrenheit where units are in, Celsius where they are mm),'
+            ' or as one text such as "45 % at 70 F".'
         )
 
     def read(self, value: object) -> Moisture:
@@ -91,13 +98,12 @@ class WoodMoisture(SpecField[Moisture]):
         if isinstance(value, dict):
             read = members_of(value, self.air, "humidity", "temperature")
             return Air(read["humidity"], read["temperature"])
-        if isinstance(value, str) and (match := _AIR.match(value)):
+        if isinstance(value, str) and (match := _AIR.fullmatch(value)):
             readers = self.air
             return Air(*(readers[name].read(match[name]) for name in ("humidity", "temperature")))
-        number = _percentage(value)
-        if number is None:
+        if not isinstance(value, str | int | Decimal) or isinstance(value, bool):
             raise wrong_type(value, 'a percentage, or an object with "humidity" and "temperature"')
-        return number
+        return self.percent.read(value)
 
 
 def temperature_text(temperature: Temperature) -> str:
@@ -106,7 +112,6 @@ def temperature_text(temperature: Temperature) -> str:
     >>> temperature_text(Temperature.of_fahrenheit(Fraction(70)))
     '70 F'
     """
-    celsius, fahrenheit = temperature.celsius, temperature.fahrenheit
-    if _FINEST % celsius.denominator == 0:
-        return f"{celsius} C"
-    return f"{fahrenheit} F"
+    if is_terminating(temperature.celsius, _DECIMALS):
+        return f"{temperature.celsius} C"
+    return f"{temperature.fahrenheit} F"

@@ -29,7 +29,7 @@ from lacunar.model.stock import Stock, StockNameError, actual_stock, read_stock
 SAME = "same"
 
 # A zone before each fixed thing of a run, and one after the last.
-_MOST_ZONES = limits.FIXED_BEAMS_PER_RUN + limits.MEMBERS + 1
+MOST_ZONES = limits.FIXED_BEAMS_PER_RUN + limits.MEMBERS + 1
 
 _DISTANCE = Distance("")
 _COUNT = Count("")
@@ -71,8 +71,8 @@ class CofferCounts(SpecField[int | tuple[int, ...]]):
             return _COUNT.read(value)
         faults: dict[str | int, Any] = {}
         counts = []
-        if len(value) > _MOST_ZONES:
-            raise too_many(len(value), _MOST_ZONES)
+        if len(value) > MOST_ZONES:
+            raise too_many(len(value), MOST_ZONES)
         for position, item in enumerate(value):
             try:
                 counts.append(_COUNT.read(item))

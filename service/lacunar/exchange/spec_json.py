@@ -62,6 +62,19 @@ def spec_from(value: JsonValue) -> CeilingSpec:
     return spec
 
 
+def units_of_document(document: bytes) -> Units:
+    """The units a document says its lengths are in; inches where it cannot be read that far.
+
+    >>> units_of_document(b'{"units": "mm"}'), units_of_document(b"[")
+    (<Units.MILLIMETER: 'mm'>, <Units.INCH: 'in'>)
+    """
+    try:
+        value = read_json(document)
+    except SpecRefused:
+        return Units.INCH
+    return _units_of(value) if isinstance(value, dict) else Units.INCH
+
+
 def faults_from(messages: object, path: tuple[str | int, ...] = ()) -> Iterator[Fault]:
     """The faults in what a `ValidationError` carries, each with the pointer it was found at."""
     if isinstance(messages, Mapping):

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from enum import StrEnum
-from typing import Any
+from typing import Any, ClassVar
 
 from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 
@@ -25,7 +25,12 @@ class ProfileKind(StrEnum):
 
 
 class SpecSchema(Schema):
-    """An object of the spec: names it does not know are refused, with the nearest it does."""
+    """An object of the spec: names it does not know are refused, with the nearest it does.
+
+    `needed` names what cannot be assumed.
+    """
+
+    needed: ClassVar[tuple[str, ...]] = ()
 
     class Meta:
         """Unknown names are left to `refuse_unknown_names`, which says more about them."""
@@ -50,6 +55,8 @@ class SpecSchema(Schema):
 class MemberSchema(SpecSchema):
     """A structural member hanging below the ceiling, to be cased."""
 
+    needed = ("on", "center", "width", "drop")
+
     name = fields.Text("What the member is called on the sheets.", limits.LABEL)
     on = fields.OneOf("The run its place is measured along.", RunName)
     center = fields.Distance("Its centerline, from the datum as the room was measured.")
@@ -62,6 +69,8 @@ class MemberSchema(SpecSchema):
 
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
+
+    needed = ("length", "width", "height")
 
     length = fields.Distance("Left to right on the plan, wall W1 to wall W3.")
     width = fields.Distance("Up the plan, wall W4 to wall W2.")
@@ -106,6 +115,8 @@ class BeamsSchema(SpecSchema):
 
 class FixedBeamSchema(SpecSchema):
     """A beam that lines up with something."""
+
+    needed = ("center",)
 
     name = fields.Text("What the beam is called on the sheets.", limits.LABEL)
     center = fields.Distance("Its centerline, from the datum as the room was measured.")
@@ -206,6 +217,8 @@ class DrawingSchema(SpecSchema):
 
 class CeilingSchema(SpecSchema):
     """One room's whole job as asked for."""
+
+    needed = ("room",)
 
     name = fields.Text("What the ceiling is called.", limits.CEILING_NAME)
     units = fields.OneOf("The units of lengths written without one.", Units)

@@ -30,6 +30,11 @@ class _RefusedNumber:
     text: str
 
 
+@dataclass(frozen=True, slots=True)
+class _NoNumber(_RefusedNumber):
+    """One of the words Python writes where a number is none: `NaN`, `Infinity`, `-Infinity`."""
+
+
 class _Object(dict[str, object]):
     """An object, with the names that came more than once."""
 
@@ -54,7 +59,7 @@ def read_json(document: bytes) -> JsonValue:
             text,
             parse_int=_whole_number,
             parse_float=_decimal_number,
-            parse_constant=_RefusedNumber,
+            parse_constant=_NoNumber,
             object_pairs_hook=_object,
         )
     except json.JSONDecodeError as error:
@@ -169,6 +174,8 @@ def _object(pairs: list[tuple[str, object]]) -> _Object:
 
 def _faults_in(value: object, path: tuple[str | int, ...]) -> Iterator[Fault]:
     match value:
+        case _NoNumber():
+            yield _constant_fault(value, path)
         case _RefusedNumber():
             yield _number_fault(value, path)
         case str():
@@ -229,6 +236,15 @@ def _doubled_fault(name: str, path: tuple[str | int, ...]) -> Fault:
         pointer=pointer_to((*path, name)),
         message=f"The name {shown(name)} stands more than once in one object.",
         remedy="Keep one of them: nothing says which one is meant.",
+    )
+
+
+def _constant_fault(word: _NoNumber, path: tuple[str | int, ...]) -> Fault:
+    return Fault(
+        code="not_json",
+        pointer=pointer_to(path),
+        message=f"The document is not JSON: {word.text} is no number there.",
+        remedy="Write a finite number (RFC 8259 section 6 knows no other).",
     )
 
 

@@ -96,7 +96,7 @@ def _task(ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip
     return RunTask(
         run=ceiling.grid.run(family.run),
         frame=frame,
-        family=family,
+        beam_width=family.width,
         start_strips=strips[START_WALL[family.run]],
         end_strips=strips[END_WALL[family.run]],
         things=fixed_things(ceiling, frame, family),

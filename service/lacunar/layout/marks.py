@@ -43,12 +43,13 @@ class _Place:
     exact: LengthFigure
 
 
-def run_marks(ends: DividedEnds, box: Box, step: Step) -> tuple[RunMarks, RunMarks]:
+def run_marks(ends: DividedEnds, box: Box | None, step: Step) -> tuple[RunMarks, RunMarks]:
     """Turn a divided run into its marks at both ends, in order from the datum.
 
-    Parameters: `ends`; `box` of the family that divides the run; `step` marks are rounded to. Each
-    mark is the exact place rounded once, a tie away from the datum; from framing, the exact place
-    from there rounded once. A cased beam's member is marked in place of backing.
+    Parameters: `ends`; `box` of the family that divides the run, None where only the width of its
+    beams is known and nothing of their backing; `step` marks are rounded to. Each mark is the exact
+    place rounded once, a tie away from the datum; from framing, the exact place from there rounded
+    once. A cased beam's member is marked in place of backing.
     """
     ids = [beam_id for beam_id, _, _ in ends.beams]
     start = _marks(ends.frame, _places(ends.frame, ends.at_start, (box, ids)), step)
@@ -80,7 +81,9 @@ def _mark(frame: RunFrame, place: _Place, step: Step) -> Mark:
     )
 
 
-def _places(frame: RunFrame, divided: DividedRun, beams: tuple[Box, list[str]]) -> Iterator[_Place]:
+def _places(
+    frame: RunFrame, divided: DividedRun, beams: tuple[Box | None, list[str]]
+) -> Iterator[_Place]:
     box, ids = beams
     middle = divided.zones[0].start.value
     yield _Place(MarkKind.WALL, START_WALL[frame.name], "at", datum())
@@ -93,25 +96,32 @@ def _places(frame: RunFrame, divided: DividedRun, beams: tuple[Box, list[str]]) 
     yield _Place(MarkKind.WALL, END_WALL[frame.name], "at", frame.span)
 
 
-def _at_wall(stretch: WallStretch, box: Box, *, at_start: bool) -> Iterator[_Place]:
+def _at_wall(stretch: WallStretch, box: Box | None, *, at_start: bool) -> Iterator[_Place]:
     """The face into the room of what stands at a wall, and the edge of its backing behind it."""
+    of = stretch.strip.id
+    if at_start:
+        yield _Place(MarkKind.FACE, of, "far", stretch.far)
+    else:
+        yield _Place(MarkKind.FACE, of, "near", stretch.near)
+    if box is not None and stretch.kind is not ElementKind.SOFFIT:
+        yield _wall_backing(stretch, box, at_start=at_start)
+
+
+def _wall_backing(stretch: WallStretch, box: Box, *, at_start: bool) -> _Place:
     of, side, allowance = stretch.strip.id, box.sides.thickness, box.allowance
     near, far = stretch.near.value, stretch.far.value
     if at_start:
-        yield _Place(MarkKind.FACE, of, "far", stretch.far)
         edge = WALL_BACKING_FAR.gives(
             far - side - allowance, far=far, side=side, allowance=allowance
         )
     else:
-        yield _Place(MarkKind.FACE, of, "near", stretch.near)
         edge = WALL_BACKING_NEAR.gives(
             near + side + allowance, near=near, side=side, allowance=allowance
         )
-    if stretch.kind is not ElementKind.SOFFIT:
-        yield _Place(MarkKind.BACKING, of, "far" if at_start else "near", edge)
+    return _Place(MarkKind.BACKING, of, "far" if at_start else "near", edge)
 
 
-def _of_beam(of: str, beam: BeamStretch, box: Box) -> Iterator[_Place]:
+def _of_beam(of: str, beam: BeamStretch, box: Box | None) -> Iterator[_Place]:
     yield _Place(MarkKind.FACE, of, "near", beam.near)
     yield _Place(MarkKind.CENTER, of, "at", beam.center)
     yield _Place(MarkKind.FACE, of, "far", beam.far)
@@ -119,7 +129,7 @@ def _of_beam(of: str, beam: BeamStretch, box: Box) -> Iterator[_Place]:
         near, far = member_faces(beam)
         yield _Place(MarkKind.MEMBER, of, "near", near)
         yield _Place(MarkKind.MEMBER, of, "far", far)
-    else:
+    elif box is not None:
         yield from _backing(of, beam, box)
 
 

@@ -8,7 +8,6 @@ from itertools import accumulate, pairwise
 from lacunar.layout.casing_shift import Play, shifts_to_equal
 from lacunar.layout.counts import zone_counts
 from lacunar.layout.division import ZoneSpace, clear_total, divide, past_beam, past_opening
-from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.fixed_things import FixedThing
 from lacunar.layout.frame import RunFrame, datum
@@ -31,7 +30,7 @@ class RunTask:
 
     run: Run
     frame: RunFrame
-    family: Family
+    beam_width: LengthFigure
     start_strips: tuple[WallStrip, ...]
     end_strips: tuple[WallStrip, ...]
     things: tuple[FixedThing, ...]
@@ -98,7 +97,7 @@ def plan_run(task: RunTask) -> RunPlan:
     centered = tuple(given(ZERO) for _ in task.things)
     refuse(list(place_faults(task.frame, walls_of(task), task.things)))
     spaces = [end.value - start.value for start, end in _zone_faces(task, centered)]
-    width = task.family.width.value
+    width = task.beam_width.value
     counts = zone_counts(task.run.count, task.run.parity, spaces, width)
     numbers = [count.value for count in counts]
     refuse([*count_faults(task.run, numbers), *zone_faults(task.run, spaces, numbers, width)])
@@ -123,7 +122,7 @@ def divide_run(task: RunTask, plan: RunPlan) -> DividedRun:
     zones = _zones(task, plan)
     stretches: list[Stretch] = list(_start_walls(task))
     for zone, after in zip(zones, [*placed, None], strict=True):
-        stretches += _in_zone(zone, task.family.width)
+        stretches += _in_zone(zone, task.beam_width)
         if after is not None:
             stretches.append(after)
     stretches += _end_walls(task)
@@ -174,7 +173,7 @@ def _zones(task: RunTask, plan: RunPlan) -> tuple[Zone, ...]:
         ZoneSpace(start, end, count, share, task.run.held)
         for (start, end), count, share in zip(faces, plan.counts, weights, strict=True)
     ]
-    width = task.family.width.value
+    width = task.beam_width.value
     return tuple(divide(number, space, width) for number, space in enumerate(spaces, start=1))
 
 
@@ -185,7 +184,7 @@ def _shifts(
     if not any(thing.shifts or everything for thing in task.things):
         return tuple(given(ZERO) for _ in task.things)
     numbers = [count.value for count in counts]
-    width = task.family.width.value
+    width = task.beam_width.value
     clears = accumulate(
         clear_total(space, count, width) for space, count in zip(spaces, numbers, strict=True)
     )

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
+from itertools import count
 
 from lacunar.layout.families import Family
 from lacunar.layout.records import ElementKind
@@ -32,18 +33,33 @@ def wall_strips(
     round the room from W1, on a soffit's wall first the soffit, then the beam on its face.
     """
     numbered: dict[str, tuple[WallStrip, ...]] = {}
-    number = 0
+    number = count(1)
     for wall in WALLS:
         name = run_of_wall(wall)
-        run, family = grid.run(name), families[name]
+        run = grid.run(name)
         condition = run.start if wall == START_WALL[name] else run.end
-        strips = []
-        for kind, width in _kinds(condition, family):
-            number += 1
-            element = ElementKind.SOFFIT if kind is WallKind.SOFFIT else ElementKind.WALL_BEAM
-            strips.append(WallStrip(element, kind, wall, f"WB-{number}", width))
-        numbered[wall] = tuple(strips)
+        numbered[wall] = strips_at(wall, condition, families[name].width, number)
     return numbered
+
+
+def strips_at(
+    wall: str, condition: WallCondition, beam_width: LengthFigure, numbers: Iterator[int]
+) -> tuple[WallStrip, ...]:
+    """Turn one wall's condition into strips, from the wall into the room.
+
+    Parameters: `wall`; `condition`; `beam_width` of the family that divides the run; `numbers`,
+    from which each strip takes the next for its id.
+    """
+    return tuple(
+        WallStrip(
+            ElementKind.SOFFIT if kind is WallKind.SOFFIT else ElementKind.WALL_BEAM,
+            kind,
+            wall,
+            f"WB-{next(numbers)}",
+            width,
+        )
+        for kind, width in _kinds(condition, beam_width)
+    )
 
 
 def run_of_wall(wall: str) -> RunName:
@@ -51,14 +67,16 @@ def run_of_wall(wall: str) -> RunName:
     return next(name for name in RunName if wall in (START_WALL[name], END_WALL[name]))
 
 
-def _kinds(condition: WallCondition, family: Family) -> Iterator[tuple[WallKind, LengthFigure]]:
+def _kinds(
+    condition: WallCondition, beam_width: LengthFigure
+) -> Iterator[tuple[WallKind, LengthFigure]]:
     kind = condition.kind
     if kind is WallKind.SOFFIT:
         if condition.soffit_width is not None:
             yield WallKind.SOFFIT, given(condition.soffit_width)
         kind = condition.then
     if kind is WallKind.HALF:
-        width = family.width.value
+        width = beam_width.value
         yield kind, HALF_BEAM.gives(width / 2, beam_width=width)
     elif kind is WallKind.FULL:
-        yield kind, family.width
+        yield kind, beam_width

@@ -79,6 +79,12 @@ def resolve(spec: CeilingSpec) -> Resolution:
     return Resolution(ceiling, assuming.made)
 
 
+def resolve_run(name: RunName, run: RunSpec, units: Units) -> tuple[Run, tuple[Assumption, ...]]:
+    """Turn one run that has passed the rules into a decided one, and what was assumed for it."""
+    assuming = Assuming()
+    return _run(name, run, _Names("F", ()), DEFAULTS[units], assuming), assuming.made
+
+
 def _stated(value: Length | None, pointer: str) -> Length:
     """A length the rules require, so that only a spec they have not passed can lack it."""
     if value is None:

@@ -5,18 +5,10 @@ test holds that every code raised anywhere is here, and that every one here is r
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
-
-@dataclass(frozen=True, slots=True)
-class FaultMeaning:
-    """A fault code in plain words."""
-
-    title: str
-    meaning: str
-    remedy: str
-
+from lacunar.model.fault_meaning import FaultMeaning
+from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -235,34 +227,6 @@ _BEAMS = {
     ),
 }
 
-_PANELS = {
-    "panel_field_unsuited": FaultMeaning(
-        "Field of another kind of panel",
-        "Something is said that has no meaning for the kind of panel asked for.",
-        "Leave it out, or ask for another kind.",
-    ),
-    "through_boards_seated_lower": FaultMeaning(
-        "Through boards seated below the beams",
-        "Boards that run through from coffer to coffer are to end at the beams.",
-        "Leave the seat out, or let each coffer have boards of its own.",
-    ),
-    "coefficient_given_twice": FaultMeaning(
-        "Coefficient of movement given twice",
-        "A species with a published coefficient and another coefficient are given.",
-        "Keep one of them.",
-    ),
-    "measure_out_of_bounds": FaultMeaning(
-        "Percentage, temperature or coefficient out of bounds",
-        "A number lies where no such thing lies, so that it is surely a slip of the pen.",
-        "Check the figure and what it counts.",
-    ),
-    "moisture_range_reversed": FaultMeaning(
-        "Range of moisture reversed",
-        "The driest moisture is more than the dampest.",
-        "Exchange the two.",
-    ),
-}
-
 _GRID = {
     "counted_more_than_once": FaultMeaning(
         "Coffers counted in more than one way",
@@ -351,14 +315,46 @@ _GRID = {
     ),
 }
 
+_QUERIES = {
+    "number_not_there": FaultMeaning(
+        "Not so many",
+        "One of several was asked for by a number that none of them has.",
+        "Ask for a number that is there.",
+    ),
+    "value_not_one": FaultMeaning(
+        "Not one value",
+        "A single value was asked for, and there is none, or more than one.",
+        "Say which one is meant, or ask for the whole list.",
+    ),
+}
+
 _SHEETS = {
     "paper_too_small": FaultMeaning(
         "Paper too small",
         "The plan does not fit the paper at any standard scale with legible figures.",
         "Ask for the paper that is named.",
     ),
+    "sheet_not_in_set": FaultMeaning(
+        "No such sheet",
+        "A sheet was asked for that the set of this ceiling does not have.",
+        "Ask for one of the sheets that are named.",
+    ),
+    "more_sheets_than_one": FaultMeaning(
+        "More sheets than one",
+        "A single sheet was asked for, and several are chosen.",
+        "Name one of them, or ask for a format that holds several.",
+    ),
 }
 
 FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
-    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_PANELS, **_GRID, **_SHEETS}
+    {
+        **_DOCUMENT,
+        **_OUTLINE,
+        **_ROOM,
+        **_BEAMS,
+        **_GRID,
+        **PANEL_FAULTS,
+        **_QUERIES,
+        **_SHEETS,
+    }
 )

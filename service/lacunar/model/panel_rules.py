@@ -10,7 +10,7 @@ from lacunar.model.boards import Air, BoardRun, Moisture
 from lacunar.model.faults import Fault
 from lacunar.model.panel import PanelKind, Seat
 from lacunar.model.panel_assumptions import BOARD_FIELDS, SHEET_FIELDS
-from lacunar.model.rule_case import RuleCase, missing
+from lacunar.model.rule_case import RuleCase
 from lacunar.model.spec import MovementSpec, PanelSpec
 
 _MOVEMENT = "/panel/movement"
@@ -24,7 +24,13 @@ def panel_fields_suit_their_kind(case: RuleCase) -> Iterator[Fault]:
     of_boards = _described(panel, BOARD_FIELDS)
     of_sheets = _described(panel, SHEET_FIELDS)
     if panel.kind is None and of_boards and of_sheets:
-        yield missing("/panel/kind", "Which of sheets and boards is meant, as both are described,")
+        yield Fault(
+            code="panel_kind_unclear",
+            pointer="/panel/kind",
+            message="Both sheets and boards are described, and nothing says which are meant.",
+            remedy="Give the kind, and leave out what belongs to the other.",
+            figures={"of_boards": ", ".join(of_boards), "of_sheets": ", ".join(of_sheets)},
+        )
     if panel.kind in (PanelKind.EXISTING, PanelKind.SHEET_GOODS):
         yield from _unsuited(panel.kind, of_boards)
     if panel.kind in (PanelKind.EXISTING, PanelKind.BOARDS):
@@ -67,7 +73,12 @@ def movement_has_one_coefficient(case: RuleCase) -> Iterator[Fault]:
     if movement is None:
         return
     if movement.species is None and movement.coefficient is None:
-        yield missing(f"{_MOVEMENT}/species", "The species of the boards")
+        yield Fault(
+            code="wood_not_said",
+            pointer=f"{_MOVEMENT}/species",
+            message="How much boards move hangs on their wood, which cannot be assumed.",
+            remedy="Give the species, or a coefficient of its own.",
+        )
     if movement.species is not None and movement.coefficient is not None:
         yield Fault(
             code="coefficient_given_twice",

@@ -181,7 +181,7 @@ def _lumber(name: str, thickness: str, nominal_width: str, width: Length | None)
             f"The width of {name} is published, and another is given with it.",
             "Leave the width out, or give the real thickness and width instead of the name.",
         )
-    return Stock(f"{_spelled(nominal)}x{nominal_width}", kind, _length(actual), _length(face))
+    return Stock(f"{spelled(nominal)}x{nominal_width}", kind, _length(actual), _length(face))
 
 
 def _dressed_thickness(nominal: Fraction) -> tuple[StockKind, Fraction | None]:
@@ -195,7 +195,7 @@ def _sheet(category_name: str, width: Length | None) -> Stock:
     category = _mixed(category_name)
     whole = SHEET_WIDTH
     if category not in stock_tables.SHEET_CATEGORIES:
-        known = ", ".join(_spelled(each) for each in stock_tables.SHEET_CATEGORIES)
+        known = ", ".join(spelled(each) for each in stock_tables.SHEET_CATEGORIES)
         raise StockNameError(
             "There is no such performance category of sheet.",
             f"Categories are {known}; for anything else give its real thickness and width.",
@@ -205,7 +205,7 @@ def _sheet(category_name: str, width: Length | None) -> Stock:
             "No strip of a sheet is wider than the sheet, 48 in.",
             "Give a width of at most 48 in, or the real thickness and width of what is used.",
         )
-    name = f"{_spelled(category)} sheet"
+    name = f"{spelled(category)} sheet"
     return Stock(name, StockKind.SHEET, _length(category), whole if width is None else width)
 
 
@@ -218,7 +218,7 @@ def _boards_of(thickness_name: str, kind: StockKind) -> Iterator[Stock]:
 
 def _thickness_names() -> Iterator[str]:
     for table in (stock_tables.BOARD_THICKNESS, stock_tables.DIMENSION_THICKNESS):
-        yield from (_spelled(nominal) for nominal in table)
+        yield from (spelled(nominal) for nominal in table)
 
 
 def _counted(number: Fraction, finest: int) -> str:
@@ -237,7 +237,7 @@ def _mixed(text: str) -> Fraction:
         return Fraction(0)
 
 
-def _spelled(nominal: Fraction) -> str:
+def spelled(nominal: Fraction) -> str:
     """A nominal thickness as it stands in a trade name."""
     for name, quarters in stock_tables.QUARTERS_OF_BOARD.items():
         if nominal == quarters:

@@ -57,7 +57,12 @@ def paint(
             yield PaintedFile(f"-{sheet.id}.svg", painted_svg(sheet, typeface).encode())
     if DrawingFormat.PDF in formats:
         progress(f"{len(sheets)} sheet{'s' if len(sheets) > 1 else ''} as PDF")
-        yield PaintedFile(".pdf", paint_pdf(sheets, typeface, _record(prepared)))
+        yield PaintedFile(".pdf", painted_pdf(prepared, sheets, typeface))
+
+
+def painted_pdf(prepared: Prepared, sheets: tuple[Sheet, ...], typeface: Typeface) -> bytes:
+    """Sheets of a ceiling as one PDF. Errors: `DrawingUnavailable`."""
+    return paint_pdf(sheets, typeface, _record(prepared))
 
 
 def _record(prepared: Prepared) -> PdfRecord:

@@ -1,7 +1,7 @@
 """From a spec's bytes to a layout: read, hold against the rules, decide what is open, set out."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lacunar.drawing.painters.engine import engine
@@ -10,8 +10,10 @@ from lacunar.exchange.layout_json import layout_to_json
 from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.records import Layout
-from lacunar.model.assumptions import resolve
+from lacunar.measure.units import Units
+from lacunar.model.assumptions import Resolution, resolve
 from lacunar.model.ceiling import Assumption
+from lacunar.model.defaults import DEFAULTS
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,14 +25,30 @@ class Prepared:
     digest: str
 
 
-def prepare(document: bytes) -> Prepared:
+def prepare(document: bytes, units: Units | None = None) -> Prepared:
     """A JSON spec as a layout.
 
+    Parameters: `document`; `units` to tell it in, where these are not to be the spec's own.
     Errors: `SpecRefused` with every fault of the first stage that finds any.
     """
-    resolution = resolve(read_spec(document))
+    resolution = told_in(resolve(read_spec(document)), units)
     layout = lay_out(resolution.ceiling)
     return Prepared(layout, resolution.assumptions, digest(resolution.ceiling))
+
+
+def told_in(resolution: Resolution, units: Units | None) -> Resolution:
+    """The same ceiling told in other units: its sizes stay, its marks go to what is marked there.
+
+    The digest covers units and marking step, so a ceiling told in others is told apart.
+    """
+    ceiling = resolution.ceiling
+    if units is None or units is ceiling.units:
+        return resolution
+    step = DEFAULTS[units].mark_to
+    chosen = ("/units", "/mark_to")
+    assumptions = [each for each in resolution.assumptions if each.pointer not in chosen]
+    assumptions.append(Assumption("/mark_to", step.text, "the answer is told in other units"))
+    return Resolution(replace(ceiling, units=units, mark_to=step), tuple(assumptions))
 
 
 def layout_answer(prepared: Prepared, *, trace: bool) -> Mapping[str, Any]:

@@ -1,0 +1,52 @@
+"""Drawings: a ceiling's sheets."""
+
+from lacunar.api import ceiling_examples
+from lacunar.api.operation import Answer, Asked, Media, Operation, Query
+from lacunar.exchange.query_schema import DrawingQuery, SheetFile
+from lacunar.workflow.download import download
+from lacunar.workflow.prepare import prepare
+
+_BINARY = {"type": "string", "format": "binary"}
+
+_MEDIA = {
+    SheetFile.PDF: Media("application/pdf", _BINARY, "All sheets, a page to each."),
+    SheetFile.SVG: Media(
+        "image/svg+xml", {"type": "string"}, "One sheet, in millimeters of paper, fonts and all."
+    ),
+    SheetFile.ZIP: Media("application/zip", _BINARY, "Each sheet as an SVG."),
+}
+_FILE_OF = {media.type: file for file, media in _MEDIA.items()}
+
+
+def draw(asked: Asked) -> Answer:
+    """A spec as its sheets."""
+    prepared = prepare(asked.document, asked.query.get("units"))
+    file = download(prepared, _FILE_OF[asked.media], asked.query.get("sheets", ()))
+    return Answer(file.content, file.name)
+
+
+def _chosen(query: Query) -> str | None:
+    return _MEDIA[query["format"]].type if "format" in query else None
+
+
+OPERATIONS = (
+    Operation(
+        method="POST",
+        path="/v1/drawings",
+        id="createDrawing",
+        tag="Ceilings",
+        summary="Draw a ceiling",
+        description=(
+            "Takes a ceiling's spec and answers with its dimensioned sheets: as one PDF, a single"
+            " sheet as SVG, or each sheet as SVG in a ZIP. The same spec gives the same bytes."
+            " Nothing is stored."
+        ),
+        media=tuple(_MEDIA.values()),
+        statuses=(400, 406, 413, 415, 422, 503),
+        answer=draw,
+        query=DrawingQuery(),
+        chosen=_chosen,
+        document="CeilingSpec",
+        examples=ceiling_examples.EXAMPLES,
+    ),
+)

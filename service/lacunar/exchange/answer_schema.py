@@ -1,0 +1,130 @@
+"""The shape of answers as JSON Schema, taken from the records they are written from."""
+
+from collections.abc import Mapping
+from dataclasses import fields
+from enum import Enum
+from fractions import Fraction
+from types import NoneType, UnionType
+from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
+
+from lacunar.exchange.answer_words import ALL_WORDS
+from lacunar.layout import board_records, lone_boards, lone_run, records
+from lacunar.measure.figure import Figure
+from lacunar.measure.length import Length
+from lacunar.measure.moisture import Sorption
+from lacunar.model.ceiling import Assumption
+from lacunar.model.faults import FigureValue
+from lacunar.model.published_stock import PublishedSize
+from lacunar.model.stock import Stock
+
+Json = dict[str, Any]
+
+# The whole layout is put together in `layout_json`, so its record is not among these.
+RECORDS: tuple[type, ...] = (
+    records.Point,
+    records.EndPositions,
+    records.RunElement,
+    records.Zone,
+    records.RunLayout,
+    records.ProfilePart,
+    records.BeamProfile,
+    records.BeamPiece,
+    records.CasedMember,
+    records.Beam,
+    records.WallBeam,
+    records.Coffer,
+    records.PanelFit,
+    board_records.Courses,
+    board_records.BoardField,
+    Sorption,
+    board_records.WoodMoistureContent,
+    board_records.BoardMovement,
+    board_records.BoardLayout,
+    board_records.SheetRip,
+    records.Mark,
+    records.RunMarks,
+    records.Clearance,
+    records.Caution,
+    records.CasingChoice,
+    lone_run.LoneBeam,
+    lone_run.LoneWallBeam,
+    lone_run.LoneRun,
+    lone_boards.LoneBoards,
+    Stock,
+    Assumption,
+    PublishedSize,
+)
+
+_PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
+_FIGURES = {Length: "LengthFigure", int: "CountFigure", Fraction: "RatioFigure"}
+
+
+def reference(name: str) -> Json:
+    """A pointer to a schema kept under its name."""
+    return {"$ref": f"#/components/schemas/{name}"}
+
+
+def record_schemas() -> dict[str, Json]:
+    """The schema of every record in an answer, by name."""
+    found = {record.__name__: _record(record) for record in RECORDS}
+    thickness = {
+        "type": "object",
+        "required": ["least", "most"],
+        "properties": {
+            "least": {**reference("Length"), "description": "The least [length]."},
+            "most": {**reference("Length"), "description": "The greatest [length]."},
+        },
+    }
+    words = ALL_WORDS["Stock"]["thickness_range"]
+    found["Stock"]["properties"]["thickness_range"] = {**thickness, "description": words}
+    return found
+
+
+def _record(record: type) -> Json:
+    words, hints = ALL_WORDS[record.__name__], get_type_hints(record)
+    names = [field.name for field in fields(record)]
+    return {
+        "type": "object",
+        "description": (record.__doc__ or "").split("\n", maxsplit=1)[0],
+        "required": names,
+        "properties": {
+            name: {**schema_of(hints[name]), "description": words[name]} for name in names
+        },
+    }
+
+
+def schema_of(hint: Any) -> Json:
+    """Turn the type of a record's field into the schema of what is written for it."""
+    if hint == FigureValue:
+        return {"anyOf": [reference("Length"), {"type": "integer"}, {"type": "string"}]}
+    origin = get_origin(hint)
+    if origin is not None:
+        return _generic(hint, origin)
+    if hint is Length:
+        return reference("Length")
+    if hint in _PLAIN:
+        return {"type": _PLAIN[hint]}
+    if issubclass(hint, Enum):
+        return {"type": "string", "enum": [member.value for member in hint]}
+    return reference(hint.__name__)
+
+
+def _generic(hint: Any, origin: Any) -> Json:
+    parts = get_args(hint)
+    if origin is Figure:
+        return reference(_FIGURES[parts[0]])
+    if origin is Literal:
+        return {"type": "string", "enum": list(parts)}
+    if origin in (Union, UnionType):
+        return {"anyOf": [schema_of(part) for part in parts]}
+    if origin is tuple:
+        return _array(parts)
+    return {"type": "object", "additionalProperties": schema_of(parts[1])}
+
+
+def _array(parts: tuple[Any, ...]) -> Json:
+    """A tuple of any length, or of a fixed one."""
+    array = {"type": "array", "items": schema_of(parts[0])}
+    if parts[-1] is Ellipsis:
+        return array
+    return {**array, "minItems": len(parts), "maxItems": len(parts)}

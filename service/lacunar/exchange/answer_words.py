@@ -1,0 +1,196 @@
+"""What every field of an answer means, with its unit, by record and field.
+
+A length is an object of its own, told exactly and in decimals; `[length]` marks it. Positions are
+from the datum, the lower left corner of the plan, along the run.
+"""
+
+from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+
+_POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
+
+_PLACE = {
+    "near": "Its side next the datum [length].",
+    "far": "Its side away from the datum [length].",
+}
+
+LAYOUT_WORDS: Words = {
+    "Point": _POINT,
+    "EndPositions": {
+        "at_start": "Where the line crosses the run at the start of the other run [length].",
+        "at_end": "Where it crosses the run at the end of the other run [length].",
+    },
+    "RunElement": {
+        "kind": "What stands there.",
+        "id": "Id of the beam, or row letter or column number of the coffers.",
+        **_PLACE,
+    },
+    "Zone": {
+        "number": "Counted from 1 at the datum.",
+        "start": "The face it starts at [length].",
+        "end": "The face it ends at [length].",
+        "coffers": "How many coffers it holds.",
+        "clear_total": "What its coffers have of it together [length].",
+        "openings": "The clear opening of each coffer, from the datum [length].",
+    },
+    "RunLayout": {
+        "name": "Which of the two runs it is.",
+        "span": "From finished wall face to finished wall face [length].",
+        "zones": "The parts that fixed beams cut it into, from the datum.",
+        "elements": "All that stands along it, from the datum.",
+    },
+    "ProfilePart": {
+        "name": "Which board it is.",
+        "thickness": "Its thickness [length].",
+        "width": "Its width as ripped [length].",
+        "stock": "What it is ripped from; null where that is left to the builder.",
+        "quantity": "How many of it a beam has across.",
+    },
+    "BeamProfile": {
+        "id": "Such as P1.",
+        "kind": "What is built.",
+        "sides": "How many side boards it has: 2, or 1 at a wall.",
+        "bottom_joint": "How the bottom meets the sides.",
+        "finished_width": "Between side faces, or from a wall to the face [length].",
+        "overall_width": "Between the outermost edges [length].",
+        "drop": "From the finished ceiling to the lowest edge [length].",
+        "exposed_side": "How much of a side shows below the panel [length].",
+        "inside_width": "Between the sides [length].",
+        "inside_depth": "From the ceiling to the bottom board [length].",
+        "girth": "The surface across that is painted [length].",
+        "reveal": "How far the bottom is set in or up [length].",
+        "overhang": "How far the bottom is set out [length].",
+        "parts": "Its boards.",
+        "used_by": "Ids of the beams and wall beams that have it.",
+    },
+    "BeamPiece": {
+        "start": "The face it starts at, along the other run [length].",
+        "end": "The face it ends at, along the other run [length].",
+        "length": "Clear length between the two faces [length].",
+    },
+    "CasedMember": {
+        "name": "What the member is called.",
+        "near": "The member's side next the datum [length].",
+        "far": "The member's side away from the datum [length].",
+        "drop": "How far it hangs below the finished ceiling [length].",
+        "shift": "How far the casing stands off the member's center, away from the datum [length].",
+        "shift_limit": "The most it can stand off either way [length].",
+    },
+    "Beam": {
+        "id": "XB-1 and so on crosswise, LB-1 and so on lengthwise.",
+        "kind": "What it is.",
+        "on": "The run its place is measured along.",
+        **_PLACE,
+        "center": "Its centerline [length].",
+        "width": "Finished width between side faces [length].",
+        "profile": "Id of its profile.",
+        "through": "Whether it runs from wall to wall in one piece.",
+        "pieces": "Its pieces, from the start of the other run.",
+        "member": "The structural member inside it; null where there is none.",
+    },
+    "WallBeam": {
+        "id": "WB-1 and so on, round the room from wall W1.",
+        "wall": "The wall it stands at, W1 to W4.",
+        "kind": "What it is.",
+        "on": "The run its place is measured along.",
+        **_PLACE,
+        "width": "From its wall side to its face [length].",
+        "profile": "Id of its profile.",
+    },
+    "Coffer": {
+        "id": "Row letter and column number, A1 at the datum.",
+        "row": "Counted from 1 at the datum, up the plan.",
+        "column": "Counted from 1 at the datum, to the right.",
+        "corners": "Its four corners, counter-clockwise from the one next the datum.",
+        "length": "Clear opening along the length run [length].",
+        "width": "Clear opening along the width run [length].",
+    },
+    "PanelFit": {
+        "coffers": "Ids of the coffers it fills.",
+        "length": "Size along the length run [length].",
+        "width": "Size along the width run [length].",
+        "long_edge": "The run that the sheets' long edge lies along.",
+        "seams": "How many seams one needs where it is larger than the sheet.",
+        "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
+        "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
+    },
+    "Mark": {
+        "kind": "What is marked.",
+        "of": "Id of the beam or wall it belongs to.",
+        "side": "Near or far face or edge; at, for a center or a wall.",
+        "exact": "The exact place [length].",
+        "mark": "The place rounded once to the marking step [length].",
+        "from_framing": "The same place from the start wall's framing [length]; null where the"
+        " finish is not known.",
+        "mark_from_framing": "That place rounded once [length]; null as above.",
+    },
+    "RunMarks": {
+        "run": "The run they are measured along.",
+        "end": "At which end of the other run.",
+        "marks": "All marks, in order from the datum.",
+    },
+    "Clearance": {
+        "profile": "Id of the profile it is under.",
+        "clear_height": "From the finished floor to the beam's lowest edge [length].",
+        "limit": "What the spec asks for [length].",
+        "enough": "Whether the height reaches the limit.",
+    },
+    "Caution": {
+        "code": "A word programs can tell it by.",
+        "text": "The advice, in a sentence.",
+        "figures": "The figures it is about, by name.",
+        "pointer": "JSON pointer (RFC 6901) into the spec; empty where it is about the whole.",
+    },
+    "CasingChoice": {
+        "beam": "Id of the cased beam.",
+        "chosen": "Which of the two the layout has.",
+        "centered_openings": "Openings beside it with the casing centered [length].",
+        "shifted_openings": "Openings beside it with the casing shifted [length].",
+        "shift": "How far it would be shifted [length].",
+    },
+    "Stock": {
+        "name": "Trade name, or the size where it has none.",
+        "kind": "Which published list it is from, or that its size was given.",
+        "thickness": "Real thickness [length].",
+        "width": "Real width [length].",
+        "thickness_range": "What a sheet's thickness may be; absent for lumber.",
+    },
+    "Assumption": {
+        "pointer": "JSON pointer (RFC 6901) to what was left open.",
+        "value": "What was taken for it: a length, a count, or a word.",
+        "reason": "Why.",
+    },
+}
+
+DIVISION_WORDS: Words = {
+    "LoneBeam": {"id": "Id of the beam.", **_PLACE, "center": "Its centerline [length]."},
+    "LoneWallBeam": {
+        "id": "WB-1 and so on.",
+        "wall": "The wall it stands at.",
+        "kind": "What it is.",
+        **_PLACE,
+    },
+    "LoneRun": {
+        "span": "From finished wall face to finished wall face [length].",
+        "beam_width": "Finished width of each beam [length].",
+        "coffers": "How many coffers there are.",
+        "clear_total": "What the coffers have of the span together [length].",
+        "openings": "The clear opening of each coffer, from the datum [length].",
+        "beams": "The beams between coffers, from the datum, with faces and center.",
+        "wall_beams": "What stands at the two walls.",
+        "marks": "Running marks, in order from the datum.",
+    },
+}
+
+STOCK_WORDS: Words = {
+    "PublishedSize": {
+        "name": "Trade name.",
+        "kind": "Which published list it is in.",
+        "thickness": "Real thickness [length].",
+        "width": "Real width [length]; null for hardwood, which is sold in random widths.",
+        "least": "The least thickness a sheet may have [length]; null for lumber.",
+        "most": "The greatest thickness a sheet may have [length]; null for lumber.",
+        "common": "Whether most yards keep it.",
+    }
+}
+
+ALL_WORDS: Words = {**LAYOUT_WORDS, **BOARD_WORDS, **DIVISION_WORDS, **STOCK_WORDS}

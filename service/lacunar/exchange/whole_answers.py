@@ -1,0 +1,170 @@
+"""The answers that are put together from records, and what lengths and figures are written as."""
+
+from lacunar.exchange.answer_schema import Json, record_schemas, reference
+from lacunar.measure.rounding import STEPS
+from lacunar.measure.units import Units
+from lacunar.model.panel import PanelKind
+
+_LENGTH = {
+    "exact": {
+        "type": "string",
+        "description": "The length without any loss, a number or fraction and its unit: in or mm."
+        " It may be sent back as it stands.",
+        "examples": ["769/16 in"],
+    },
+    "text": {
+        "type": "string",
+        "description": "As read off a tape, rounded to the marking step.",
+        "examples": ["4'-0 1/16\""],
+    },
+    "in": {"type": "number", "description": "In inches [in], rounded to 6 decimals."},
+    "mm": {"type": "number", "description": "In millimeters [mm], rounded to 6 decimals."},
+}
+
+_REASON = {
+    "approximate": {
+        "type": "boolean",
+        "const": True,
+        "description": "There where the figure rests on something rounded or averaged.",
+    },
+    "rule": {"type": "string", "description": "With trace=1: the rule that gave the figure."},
+    "formula": {
+        "type": "string",
+        "description": "With trace=1: the rule's formula; lengths stand in it as inches [in].",
+    },
+    "operands": {
+        "type": "object",
+        "description": "With trace=1: what stood for each name in the formula.",
+        "additionalProperties": {
+            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio")]
+        },
+    },
+}
+
+_COUNT = {"count": {"type": "integer", "description": "A number of things, without a unit."}}
+
+_RATIO = {
+    "exact": {"type": "string", "description": "A fraction without a unit."},
+    "decimal": {"type": "number", "description": "The same, rounded to 6 decimals."},
+}
+
+_ENGINE = {
+    "type": "object",
+    "description": "Names and versions of what computed and drew: the bytes of an answer depend on"
+    " these and on the request alone.",
+    "additionalProperties": {"type": "string"},
+    "required": ["lacunar", "cairo", "font"],
+    "properties": {
+        "lacunar": {"type": "string", "description": "Version of this service."},
+        "cairo": {"type": "string", "description": "Version of cairo, or `missing`."},
+        "font": {"type": "string", "description": "Digest of the derived typeface."},
+    },
+}
+
+
+def answer_schemas() -> dict[str, Json]:
+    """The schema of every answer that is JSON, and of what it consists of, by name."""
+    records = record_schemas()
+    division = _alone(records.pop("LoneRun"))
+    boards = _alone(records.pop("LoneBoards"))
+    return {
+        "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
+        "LengthFigure": _object(
+            {**_LENGTH, **_REASON}, list(_LENGTH), "A length that was computed, with its reason."
+        ),
+        "CountFigure": _object(
+            {**_COUNT, **_REASON}, list(_COUNT), "A count that was found, with its reason."
+        ),
+        "RatioFigure": _object(
+            {**_RATIO, **_REASON}, list(_RATIO), "A number that was computed, with its reason."
+        ),
+        "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
+        "Engine": _ENGINE,
+        **records,
+        "Layout": _layout(),
+        "Division": division,
+        "Boards": boards,
+        "StockList": _object(
+            {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
+            None,
+            "Published sizes of stock.",
+        ),
+    }
+
+
+def _object(properties: Json, required: list[str] | None = None, words: str = "") -> Json:
+    told = {"description": words} if words else {}
+    needed = list(properties) if required is None else required
+    return {"type": "object", **told, "required": needed, "properties": properties}
+
+
+def _list(name: str, words: str) -> Json:
+    return {"type": "array", "items": reference(name), "description": words}
+
+
+def _engine() -> Json:
+    return {"engine": {**reference("Engine"), "description": "What computed the answer."}}
+
+
+def _layout() -> Json:
+    run = {**reference("RunLayout"), "description": "That run, divided."}
+    panel = {
+        "kind": {
+            "type": "string",
+            "enum": list(PanelKind),
+            "description": "What fills the coffers.",
+        },
+        "pieces": _list("PanelFit", "Each size of panel, with the coffers it fills."),
+        "boards": {
+            "anyOf": [reference("BoardLayout"), {"type": "null"}],
+            "description": "All boards; null where coffers are filled otherwise.",
+        },
+    }
+    members = {
+        "ceiling": {
+            **reference("CeilingSpec"),
+            "description": "The spec with nothing left open; sent again, it assumes nothing.",
+        },
+        "outline": _list("Point", "Corners of the room, counter-clockwise from the datum."),
+        "runs": {**_object({"length": run, "width": run}), "description": "Both runs."},
+        "beams": _list("Beam", "Beams along grid lines."),
+        "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
+        "coffers": _list("Coffer", "All coffers, by row and column."),
+        "profiles": _list("BeamProfile", "Cross-sections of the beams."),
+        "panel": {**_object(panel), "description": "What fills the coffers."},
+        "sheet_rips": _list(
+            "SheetRip", "What sheets give where beams' boards are ripped from them."
+        ),
+        "headroom": _list("Clearance", "Heights under each profile."),
+        "marks": _list("RunMarks", "Running marks of both runs at both ends."),
+        "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "cautions": _list("Caution", "Advice about safety, code or craft."),
+        "assumptions": _list("Assumption", "What the spec left open."),
+        "digest": {
+            "type": "string",
+            "pattern": "^[0-9a-f]{64}$",
+            "description": "Hash of all that decides sizes: equal only for equal ceilings.",
+        },
+        **_engine(),
+    }
+    return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _alone(record: Json) -> Json:
+    """The answer of a calculator, which is a record and what it is told by."""
+    told = {
+        "units": {
+            "type": "string",
+            "enum": list(Units),
+            "description": "The units texts and exact values are told in.",
+        },
+        "mark_to": {
+            "type": "string",
+            "enum": [step.text for step in STEPS],
+            "description": "The step marks are rounded to.",
+        },
+    }
+    assumed = {"assumptions": _list("Assumption", "What the query left open.")}
+    return _object(
+        {**told, **record["properties"], **assumed, **_engine()}, None, record["description"]
+    )
