@@ -108,18 +108,6 @@ def _engine() -> Json:
 
 def _layout() -> Json:
     run = {**reference("RunLayout"), "description": "That run, divided."}
-    panel = {
-        "kind": {
-            "type": "string",
-            "enum": list(PanelKind),
-            "description": "What fills the coffers.",
-        },
-        "pieces": _list("PanelFit", "Each size of panel, with the coffers it fills."),
-        "boards": {
-            "anyOf": [reference("BoardLayout"), {"type": "null"}],
-            "description": "All boards; null where coffers are filled otherwise.",
-        },
-    }
     members = {
         "ceiling": {
             **reference("CeilingSpec"),
@@ -131,7 +119,7 @@ def _layout() -> Json:
         "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
         "coffers": _list("Coffer", "All coffers, by row and column."),
         "profiles": _list("BeamProfile", "Cross-sections of the beams."),
-        "panel": {**_object(panel), "description": "What fills the coffers."},
+        "panel": {**_panel(), "description": "What fills the coffers."},
         "sheet_rips": _list(
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
@@ -148,6 +136,22 @@ def _layout() -> Json:
         **_engine(),
     }
     return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _panel() -> Json:
+    members = {
+        "kind": {
+            "type": "string",
+            "enum": list(PanelKind),
+            "description": "What fills the coffers.",
+        },
+        "pieces": _list("PanelFit", "Each size of panel, with the coffers it fills."),
+        "boards": {
+            "anyOf": [reference("BoardLayout"), {"type": "null"}],
+            "description": "All boards; null where coffers are filled otherwise.",
+        },
+    }
+    return _object(members)
 
 
 def _alone(record: Json) -> Json:
