@@ -46,6 +46,18 @@ SEAMED: Document = {
     "grid": {"length": {"coffers": 2}, "width": {"coffers": 1}},
     "panel": {"grain": "width", "seams": "sheet_edge"},
 }
+FRAMED: Document = {
+    "units": "mm",
+    "room": {
+        "length": 5200,
+        "width": 4100,
+        "height": 2700,
+        "joists": {"parallel_to": "length", "spacing": 400, "first": 180},
+    },
+    "grid": {"length": {"coffers": 4, "end": "none"}, "width": {"start": {"soffit": 200}}},
+    "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    "fixing": {"fastener": "nail"},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -53,6 +65,7 @@ DOCUMENTS = {
     "shifted": SHIFTED,
     "boarded": BOARDED,
     "seamed": SEAMED,
+    "framed": FRAMED,
 }
 
 

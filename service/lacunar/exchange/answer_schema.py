@@ -8,7 +8,7 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import board_records, lone_boards, lone_run, records
+from lacunar.layout import backing_records, board_records, lone_boards, lone_run, records
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
 from lacunar.measure.moisture import Sorption
@@ -46,6 +46,19 @@ RECORDS: tuple[type, ...] = (
     records.Clearance,
     records.Caution,
     records.CasingChoice,
+    backing_records.Joist,
+    backing_records.JoistLines,
+    backing_records.BackingPiece,
+    backing_records.Bay,
+    backing_records.BackingLine,
+    backing_records.Forms,
+    backing_records.BeamWeight,
+    backing_records.Weights,
+    backing_records.Hold,
+    backing_records.Backing,
+    backing_records.Level,
+    backing_records.BeamGap,
+    backing_records.Heights,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,
@@ -55,8 +68,13 @@ RECORDS: tuple[type, ...] = (
     PublishedSize,
 )
 
+_FIGURES: Mapping[type, str] = {
+    Length: "LengthFigure",
+    int: "CountFigure",
+    Fraction: "NumberFigure",
+}
+
 _PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
-_FIGURES = {Length: "LengthFigure", int: "CountFigure", Fraction: "RatioFigure"}
 
 
 def reference(name: str) -> Json:

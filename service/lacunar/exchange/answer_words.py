@@ -4,6 +4,7 @@ A length is an object of its own, told exactly and in decimals; `[length]` marks
 from the datum, the lower left corner of the plan, along the run.
 """
 
+from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -193,4 +194,10 @@ STOCK_WORDS: Words = {
     }
 }
 
-ALL_WORDS: Words = {**LAYOUT_WORDS, **BOARD_WORDS, **DIVISION_WORDS, **STOCK_WORDS}
+ALL_WORDS: Words = {
+    **LAYOUT_WORDS,
+    **BACKING_WORDS,
+    **BOARD_WORDS,
+    **DIVISION_WORDS,
+    **STOCK_WORDS,
+}

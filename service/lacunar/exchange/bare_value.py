@@ -13,6 +13,7 @@ def bare_length(length: Length, step: Step, form: NumberForm) -> str:
     As decimals, exact to 6 places; as a fraction, rounded to `step` as a tape is read (millimeters
     have no fractions, so these stay decimal).
 
+    >>> from lacunar.measure.units import Units
     >>> step = Step.read("1/16", Units.INCH)
     >>> third = Length.of_inches(145) / 3
     >>> [bare_length(third, step, form) for form in NumberForm]

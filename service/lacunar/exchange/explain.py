@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any, TypeVar
 
+from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
@@ -74,10 +75,24 @@ def explain(layout: Layout, units: Units) -> str:
         ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
+        *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
+
+
+def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
+    """Heights, and what is known of joists, backing and weights."""
+    backing = layout.backing
+    yield "Heights", word.heights(layout.heights)
+    if backing.joists is not None:
+        yield "Joists", word.joists(backing.joists)
+    yield "Backing", word.backing(backing)
+    if backing.weights is not None:
+        yield "Weights", word.weights(backing.weights)
+    for hold in backing.holds:
+        yield f"Fasteners of {hold.profile}, for an engineer to judge", word.hold(hold)
 
 
 def _told(parts: Iterable[tuple[str, Iterable[str]]]) -> Iterator[str]:

@@ -39,6 +39,7 @@ RATIO = r"[0-9]{1,9}(/[1-9][0-9]{0,8}|\.[0-9]{1,9})?"
 
 _PRINTABLE = re.compile(PRINTABLE)
 _RATIO = re.compile(RATIO + r"\Z")
+_FINEST_RATIO = 10**8
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -274,6 +275,17 @@ class Weight(SpecField[Fraction]):
         if isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
         raise wrong_type(value, "a number or text such as 3/2")
+
+
+class Ratio(Weight):
+    """A plain number such as a specific gravity, of at most 8 decimals."""
+
+    def read(self, value: object) -> Fraction:
+        """A number, exactly as written."""
+        ratio = super().read(value)
+        if ratio.denominator > _FINEST_RATIO:
+            raise wrong_type(value, "a number of at most 8 decimals")
+        return ratio
 
 
 def too_many(items: int, most: int) -> ValidationError:

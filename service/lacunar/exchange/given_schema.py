@@ -276,6 +276,7 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         query_reading.SheetIds,
         _plainly({"type": "string", "pattern": _SHEET_IDS, "examples": ["Z-101"]}),
     ),
+    (fields.Count, _plainly(_WHOLE)),
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
     (panel_fields.Number, _plainly({"oneOf": [{"type": "number"}, _NUMBER_TEXT]})),
     (panel_fields.WoodMoisture, _moisture),

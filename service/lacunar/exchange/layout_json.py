@@ -24,8 +24,9 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
     The records of `layout.records` become objects under their own field names. A length, figure or
     not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
-    is `{"count": 4}`; a figure that rests on something rounded has `approximate`. With `trace` each
-    figure also has its `rule`, `formula` and `operands`.
+    is `{"count": 4}`, any other number `{"exact": "21/50", "decimal": 0.42}`. A figure that rests
+    on something rounded has `"approximate": true`. With `trace` each figure also has its `rule`,
+    `formula` and `operands`.
     """
     write = RecordWriter(layout.ceiling.mark_to, trace)
     return {
@@ -43,6 +44,8 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         },
         "sheet_rips": write.value(layout.sheet_rips),
         "headroom": write.value(layout.headroom),
+        "heights": write.value(layout.heights),
+        "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
         "cautions": write.value(layout.cautions),

@@ -24,8 +24,7 @@ _LENGTH = {
 _REASON = {
     "approximate": {
         "type": "boolean",
-        "const": True,
-        "description": "There where the figure rests on something rounded or averaged.",
+        "description": "True where the figure rests on something rounded or averaged.",
     },
     "rule": {"type": "string", "description": "With trace=1: the rule that gave the figure."},
     "formula": {
@@ -75,8 +74,10 @@ def answer_schemas() -> dict[str, Json]:
         "CountFigure": _object(
             {**_COUNT, **_REASON}, list(_COUNT), "A count that was found, with its reason."
         ),
-        "RatioFigure": _object(
-            {**_RATIO, **_REASON}, list(_RATIO), "A number that was computed, with its reason."
+        "NumberFigure": _object(
+            {**_RATIO, **_REASON},
+            list(_RATIO),
+            "A number that was computed, with its reason; its unit stands where it is told.",
         ),
         "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
         "Engine": _ENGINE,
@@ -124,6 +125,8 @@ def _layout() -> Json:
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
         "headroom": _list("Clearance", "Heights under each profile."),
+        "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
         "cautions": _list("Caution", "Advice about safety, code or craft."),

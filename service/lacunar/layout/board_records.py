@@ -3,9 +3,9 @@
 from dataclasses import dataclass
 from typing import Literal
 
-from lacunar.measure.figure import CountFigure, LengthFigure
+from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure
 from lacunar.measure.length import Length
-from lacunar.measure.moisture import RatioFigure, Sorption
+from lacunar.measure.moisture import Sorption
 from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
 from lacunar.model.room import RunName
 
@@ -48,7 +48,7 @@ class BoardField:
 class WoodMoistureContent:
     """Moisture in percent: as given, or that of wood at rest in air, with the equation's values."""
 
-    percent: RatioFigure
+    percent: NumberFigure
     sorption: Sorption | None
 
 
@@ -64,7 +64,7 @@ class BoardMovement:
     species: BoardSpecies | None
     cut: Cut
     fastening: Fastening
-    coefficient: RatioFigure
+    coefficient: NumberFigure
     now: WoodMoistureContent
     driest: WoodMoistureContent
     dampest: WoodMoistureContent
@@ -94,8 +94,8 @@ class BoardLayout:
     boards: CountFigure
     lineal: LengthFigure
     coverage: LengthFigure
-    lineal_factor: RatioFigure
-    board_foot_factor: RatioFigure | None
+    lineal_factor: NumberFigure
+    board_foot_factor: NumberFigure | None
     movement: BoardMovement | None
 
 

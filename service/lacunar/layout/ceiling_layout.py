@@ -3,7 +3,10 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from lacunar.layout.backing import backing
+from lacunar.layout.backing_lines import SetOutBeams
 from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
+from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.boards import board_layout
 from lacunar.layout.casing_choices import casing_choices
 from lacunar.layout.cautions import cautions
@@ -14,6 +17,7 @@ from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fixed_things import FixedThing, fixed_things
 from lacunar.layout.frame import run_frame
 from lacunar.layout.headroom import floor_faults, headroom
+from lacunar.layout.heights import heights
 from lacunar.layout.marks import run_marks
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels import PanelRun, panels
@@ -24,12 +28,13 @@ from lacunar.layout.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.records import Beam, BeamPiece, Layout, Point, WallBeam
+from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
 from lacunar.layout.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.run_faults import grid_faults
 from lacunar.layout.run_records import DividedEnds, beam_record, run_layout, wall_beams
 from lacunar.layout.sheet_rips import sheet_rips
 from lacunar.layout.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.weights import HungPanel
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
@@ -161,17 +166,22 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     divided = {name: ends[name].at_start for name in RunName}
     found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
     panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    runs = {name: run_layout(ends[name]) for name in RunName}
+    profiles = {profile.id: profile for profile in book.profiles}
+    beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
+    fitted = panels(ceiling.panel, panel_runs, found)
+    boards = board_layout(ceiling.panel, panel_runs, found)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
-        length=run_layout(ends[RunName.LENGTH]),
-        width=run_layout(ends[RunName.WIDTH]),
-        beams=tuple(_beams(set_out, book)),
-        wall_beams=_wall_beams(ends, book),
+        length=runs[RunName.LENGTH],
+        width=runs[RunName.WIDTH],
+        beams=beams.beams,
+        wall_beams=beams.wall_beams,
         coffers=found,
         profiles=book.profiles,
-        panels=panels(ceiling.panel, panel_runs, found),
-        boards=board_layout(ceiling.panel, panel_runs, found),
+        panels=fitted,
+        boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
         marks=tuple(
             marks
@@ -179,6 +189,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
         ),
         headroom=clearances,
+        heights=heights(ceiling, clearances, runs, beams.beams),
+        backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
         casing_choices=tuple(
             choice
             for name in RunName
@@ -187,6 +199,14 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         cautions=(),
     )
     return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
+    """What is to be weighed of the panels, whatever they are made of."""
+    for panel in fitted:
+        yield HungPanel(len(panel.coffers), panel.length.value, panel.width.value)
+    for field in boards.fields if boards else ():
+        yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
 def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:

@@ -3,9 +3,8 @@
 from math import ceil
 
 from lacunar.layout.board_records import Courses
-from lacunar.measure.figure import CountFigure, LengthFigure, Rule
+from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure, Rule
 from lacunar.measure.length import Length
-from lacunar.measure.moisture import RatioFigure
 from lacunar.model.boards import CenteredOn
 
 COURSES = Rule(
@@ -85,7 +84,7 @@ def _edge(across: Length, cover: Length, courses: int) -> LengthFigure:
     return EDGE.gives(left / 2, across=across, courses=courses, cover=cover)
 
 
-def lineal_factor(cover: Length) -> RatioFigure:
+def lineal_factor(cover: Length) -> NumberFigure:
     """Turn a board's cover into the lineal feet that cover a square foot.
 
     >>> lineal_factor(Length.of_inches(25) / 8).value  # 3.84
@@ -94,7 +93,7 @@ def lineal_factor(cover: Length) -> RatioFigure:
     return LINEAL_FACTOR.gives(_FOOT / cover, foot=_FOOT, cover=cover)
 
 
-def board_foot_factor(nominal: Length, cover: Length) -> RatioFigure:
+def board_foot_factor(nominal: Length, cover: Length) -> NumberFigure:
     """Turn a 1 in board's nominal width and cover into the board feet that cover a square foot.
 
     >>> board_foot_factor(Length.of_inches(4), Length.of_inches(25) / 8).value  # 1.28

@@ -9,9 +9,8 @@ from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panels import PANEL_BETWEEN_SIDES, gap_faults
 from lacunar.layout.records import Caution
 from lacunar.layout.wood_movement import board_movement
-from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.figure import LengthFigure, NumberFigure, Rule
 from lacunar.measure.length import Length
-from lacunar.measure.moisture import RatioFigure
 from lacunar.model.board_tables import PUBLISHED_BOARDS
 from lacunar.model.boards import BoardName
 from lacunar.model.panel import Panel
@@ -33,8 +32,8 @@ class LoneBoards:
     courses: Courses
     lineal: LengthFigure | None
     coverage: LengthFigure | None
-    lineal_factor: RatioFigure
-    board_foot_factor: RatioFigure | None
+    lineal_factor: NumberFigure
+    board_foot_factor: NumberFigure | None
     movement: BoardMovement | None
     cautions: tuple[Caution, ...]
 

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -297,6 +298,8 @@ class Layout:
     sheet_rips: tuple[SheetRip, ...]
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
+    heights: Heights
+    backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     cautions: tuple[Caution, ...]
 

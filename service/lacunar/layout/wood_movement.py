@@ -3,9 +3,9 @@
 from fractions import Fraction
 
 from lacunar.layout.board_records import BoardMovement, WoodMoistureContent
-from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.measure.figure import LengthFigure, NumberFigure, Rule, given
 from lacunar.measure.length import Length
-from lacunar.measure.moisture import RatioFigure, equilibrium
+from lacunar.measure.moisture import equilibrium
 from lacunar.model.board_tables import LEAST_MOISTURE, MOST_MOISTURE, movement_coefficient
 from lacunar.model.boards import Air, Fastening, Moisture, Movement
 
@@ -58,7 +58,7 @@ def board_movement(movement: Movement, cover: Length, gap: Length, widest: Lengt
     )
 
 
-def _coefficient(movement: Movement) -> RatioFigure:
+def _coefficient(movement: Movement) -> NumberFigure:
     if movement.coefficient is not None:
         return given(movement.coefficient)
     if movement.species is None:
@@ -76,7 +76,7 @@ def _moisture(moisture: Moisture) -> WoodMoistureContent:
 
 def _shrink(
     width: LengthFigure,
-    coefficient: RatioFigure,
+    coefficient: NumberFigure,
     now: WoodMoistureContent,
     driest: WoodMoistureContent,
 ) -> LengthFigure:
@@ -93,7 +93,7 @@ def _shrink(
 
 def _swell(
     width: LengthFigure,
-    coefficient: RatioFigure,
+    coefficient: NumberFigure,
     now: WoodMoistureContent,
     dampest: WoodMoistureContent,
 ) -> LengthFigure:

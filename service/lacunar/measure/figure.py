@@ -72,3 +72,4 @@ def given(value: Value) -> Figure[Value]:
 
 LengthFigure = Figure[Length]
 CountFigure = Figure[int]
+NumberFigure = Figure[Fraction]

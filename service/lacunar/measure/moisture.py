@@ -7,9 +7,7 @@ it, and only the last step rounds, to a hundredth of a percent.
 from dataclasses import dataclass
 from fractions import Fraction
 
-from lacunar.measure.figure import Figure, Rule
-
-RatioFigure = Figure[Fraction]
+from lacunar.measure.figure import NumberFigure, Rule
 
 # The equation and its constants stand in the Wood Handbook (Forest Products Laboratory,
 # FPL-GTR-282, 2021), chapter 4, equation 4-5, for degrees Celsius.
@@ -66,11 +64,11 @@ class Sorption:
     `moisture` is a percentage of the oven-dry weight.
     """
 
-    w: RatioFigure
-    k: RatioFigure
-    k1: RatioFigure
-    k2: RatioFigure
-    moisture: RatioFigure
+    w: NumberFigure
+    k: NumberFigure
+    k1: NumberFigure
+    k2: NumberFigure
+    moisture: NumberFigure
 
 
 def equilibrium(humidity: Fraction, temperature: Temperature) -> Sorption:

@@ -32,6 +32,8 @@ COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
 # Two borders and one coffer between them.
 HELD_COFFERS = 3
+# More fasteners than this split what they are driven into.
+FASTENERS_AT_CROSSING = 12
 # A share a thousand times as large as another is no coffer beside it.
 WEIGHT = 1000
 
@@ -45,6 +47,14 @@ REVISION = 4
 STATUS = 24
 PERSON = 40
 STOCK_NAME = 24
+CODE_EDITION = 80
+FASTENER_SIZE = 8
+
+
+# Ratios. Balsa to the heaviest hardwoods and fiber boards; wood soaked through holds its dry weight
+# in water.
+GRAVITY = (Fraction(1, 20), Fraction(3, 2))
+MOISTURE = (Fraction(0), Fraction(1))
 
 
 # What boards' movement is worked out from. Moisture is a percentage of the oven-dry weight: past 30
@@ -94,4 +104,13 @@ BOARD_COVER = _inches("1", "24", "a board covers from 1 in to 2 ft")
 BOARD_TONGUE = _inches("0", "2", "a tongue or lap is under 2 in wide")
 BOARD_THICKNESS = _inches("1/8", "4", "boards are from 1/8 in to 4 in thick")
 TRIM_COVER = _inches("0", "24", "trim reaches at most 2 ft over a ceiling")
+JOIST_SPACING = _inches("6", "240", "joists and trusses stand 6 in to 20 ft apart")
+JOIST_WIDTH = _inches("1/2", "24", "a joist is from 1/2 in to 2 ft thick")
+EXISTING_FINISH = _inches("0", "12", "no ceiling finish is thicker than 12 in")
+FASTENER_LENGTH = _inches("1/2", "24", "fasteners are from 1/2 in to 2 ft long")
+PENETRATION = _inches("0", "24", "no fastener reaches deeper than 2 ft")
+SHIM = _inches("0", "12", "packing of over 12 in is framing")
+BLOCK_THROUGH = _inches("1/4", "12", "a fastener passes through 1/4 in to 12 in of a block")
+BLOCK_SPACING = _inches("6", "240", "what carries a beam stands 6 in to 20 ft apart")
+END_DISTANCE = _inches("0", "24", "the outer fasteners are within 2 ft of a piece's end")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
