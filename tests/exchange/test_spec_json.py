@@ -178,7 +178,7 @@ def test_text_is_trimmed():
         ("room.joists", 16, "/room/joists", "wrong_type"),
         ("fixing.size", 10, "/fixing/size", "wrong_type"),
         ("fixing.trim", {"gravity": "heavy"}, "/fixing/trim/gravity", "wrong_type"),
-        ("fixing.trim", {"moisture": 0.0123456789}, "/fixing/trim/moisture", "wrong_type"),
+        ("fixing.trim", {"moisture": 0.0123456789}, "/fixing/trim/moisture", "ratio_too_fine"),
         ("a/b~c", 1, "/a~1b~0c", "name_unknown"),
         ("_schema", 1, "", "name_unknown"),
     ],

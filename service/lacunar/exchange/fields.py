@@ -284,7 +284,11 @@ class Ratio(Weight):
         """A number, exactly as written."""
         ratio = super().read(value)
         if ratio.denominator > _FINEST_RATIO:
-            raise wrong_type(value, "a number of at most 8 decimals")
+            raise refusal(
+                "ratio_too_fine",
+                f"{shown(value)} has more decimals than any such figure is known to.",
+                "Write at most 8 decimals.",
+            )
         return ratio
 
 

@@ -341,6 +341,11 @@ _FIXING = {
         "There are no fasteners, or more than can go into one joist.",
         "Ask for a number within the bounds that are named.",
     ),
+    "ratio_too_fine": FaultMeaning(
+        "Ratio too fine",
+        "A specific gravity or a moisture content has more decimals than are known of any.",
+        "Write at most 8 decimals.",
+    ),
     "ratio_out_of_bounds": FaultMeaning(
         "Ratio out of bounds",
         "A specific gravity or a moisture content is no plausible one.",
