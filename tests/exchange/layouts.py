@@ -27,6 +27,25 @@ SHIFTED: Document = {
     },
     "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},
 }
+BOARDED: Document = {
+    "room": {"length": 240, "width": 190, "height": "9'"},
+    "beams": {"crosswise": {"sides": {"nominal": "3/4 sheet", "width": 6}}},
+    "grid": {"length": {"weights": [1, 2, 1]}},
+    "panel": {
+        "board": "1x8",
+        "movement": {
+            "species": "cherry",
+            "now": 9,
+            "driest": {"humidity": 30, "temperature": 70},
+            "trim_cover": "1/4",
+        },
+    },
+}
+SEAMED: Document = {
+    "room": {"length": 240, "width": 190, "height": "9'"},
+    "grid": {"length": {"coffers": 2}, "width": {"coffers": 1}},
+    "panel": {"grain": "width", "seams": "sheet_edge"},
+}
 FRAMED: Document = {
     "units": "mm",
     "room": {
@@ -59,6 +78,8 @@ DOCUMENTS = {
     "full": FULL,
     "metric": METRIC,
     "shifted": SHIFTED,
+    "boarded": BOARDED,
+    "seamed": SEAMED,
     "framed": FRAMED,
     "crowned": CROWNED,
     "coped": COPED,

@@ -262,7 +262,14 @@ class _Draw:
     def _panel(self) -> Spec:
         if self._chance(0.3):
             return {"kind": "existing"}
+        return self._boards() if self._chance(0.5) else self._sheets()
+
+    def _sheets(self) -> Spec:
         panel: Spec = {"kind": "sheet_goods"}
+        if self._chance(0.4):
+            panel["grain"] = self._pick("length", "width")
+        if self._chance(0.3):
+            panel["seams"] = self._pick("equal", "sheet_edge")
         if self._chance(0.6):
             panel["seat"] = self._pick("between_backing", "between_sides", "above_backing")
         if self._chance(0.5):
@@ -275,6 +282,40 @@ class _Draw:
                 "length": self._length(Fraction(96)),
             }
         return panel
+
+    def _boards(self) -> Spec:
+        boards: Spec = {"kind": "boards"}
+        if self._chance(0.4):
+            boards["board"] = self._pick("1x4", "1x6", "1x8", "1x10")
+        if self._chance(0.5):
+            boards["cover"] = self._length(self._sixteenths(2.5, 8))
+        if self._chance(0.5):
+            boards["parallel_to"] = self._pick("length", "width")
+        if self._chance(0.3):
+            boards["centered_on"] = self._pick("joint", "board")
+        if self._chance(0.3):
+            boards["run"] = "through"
+        elif self._chance(0.3):
+            boards["seat"] = self._pick("between_backing", "between_sides", "above_backing")
+        if self._chance(0.5):
+            boards["movement"] = self._movement()
+        return boards
+
+    def _movement(self) -> Spec:
+        movement: Spec = {"species": self._pick("yellow_poplar", "red_oak", "douglas_fir")}
+        if self._chance(0.3):
+            movement["cut"] = "quartersawn"
+        if self._chance(0.3):
+            movement["fastening"] = "floating"
+        if self._chance(0.5):
+            movement["driest"] = f"{self._random.randint(15, 35)} % at 70 F"
+            movement["dampest"] = {
+                "humidity": self._random.randint(50, 75),
+                "temperature": "22.5 C",
+            }
+        if self._chance(0.5):
+            movement["trim_cover"] = self._length(self._sixteenths(0.25, 1))
+        return movement
 
     def _drawing(self) -> Spec:
         """Paper that grows with the room, often larger than needed, now and then too small."""

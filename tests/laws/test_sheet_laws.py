@@ -30,6 +30,10 @@ WORDS = (
     "arch_d",
     "coped_in_place",
     "bottom_edge",
+    "boards",
+    "through",
+    "floating",
+    "grain",
 )
 
 

@@ -127,6 +127,38 @@ SPECS: dict[str, Spec] = {
         "beams": {"crosswise": box(bottom="1x8", bottom_joint="under", overhang=0.5)},
         "panel": {"kind": "sheet_goods", "seat": "between_backing"},
     },
+    "boards that float, moved by air": {
+        "room": room(240, 180),
+        "panel": {
+            "kind": "boards",
+            "board": "1x6",
+            "movement": {
+                "species": "red_oak",
+                "fastening": "floating",
+                "now": 9,
+                "driest": "30 % at 70 F",
+                "trim_cover": "3/4",
+            },
+        },
+    },
+    "boards through, parted by a member": {
+        "room": room(243.5, 178, members=[MEMBER]),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "panel": {
+            "kind": "boards",
+            "cover": 4,
+            "centered_on": "joint",
+            "parallel_to": "width",
+            "run": "through",
+            "movement": {"coefficient": 0.002},
+        },
+    },
+    "sheets by grain, seams at their edges, sides ripped from sheets": {
+        "room": room(240, 180),
+        "beams": {"crosswise": {"sides": {"nominal": "3/4 sheet", "width": 6}}},
+        "grid": {"length": run(2), "width": run(2)},
+        "panel": {"kind": "sheet_goods", "grain": "width", "seams": "sheet_edge"},
+    },
     "mitred, panel above": {
         "room": room(240, 180),
         "beams": {

@@ -8,10 +8,18 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, lone_run, moulding_records, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    lone_boards,
+    lone_run,
+    moulding_records,
+    records,
+)
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
+from lacunar.measure.moisture import Sorption
 from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
@@ -43,6 +51,13 @@ RECORDS: tuple[type, ...] = (
     moulding_records.CofferTrim,
     moulding_records.SideCover,
     moulding_records.Mouldings,
+    board_records.Courses,
+    board_records.BoardField,
+    Sorption,
+    board_records.WoodMoistureContent,
+    board_records.BoardMovement,
+    board_records.BoardLayout,
+    board_records.SheetRip,
     records.Mark,
     records.RunMarks,
     records.Clearance,
@@ -64,6 +79,7 @@ RECORDS: tuple[type, ...] = (
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,
+    lone_boards.LoneBoards,
     Stock,
     Assumption,
     PublishedSize,

@@ -4,11 +4,8 @@ A length is an object of its own, told exactly and in decimals; `[length]` marks
 from the datum, the lower left corner of the plan, along the run.
 """
 
-from collections.abc import Mapping
-
 from lacunar.exchange.backing_field_words import BACKING_WORDS
-
-Words = Mapping[str, Mapping[str, str]]
+from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -112,7 +109,10 @@ LAYOUT_WORDS: Words = {
         "coffers": "Ids of the coffers it fills.",
         "length": "Size along the length run [length].",
         "width": "Size along the width run [length].",
+        "long_edge": "The run that the sheets' long edge lies along.",
         "seams": "How many seams one needs where it is larger than the sheet.",
+        "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
+        "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
     },
     "Mark": {
         "kind": "What is marked.",
@@ -271,6 +271,7 @@ ALL_WORDS: Words = {
     **LAYOUT_WORDS,
     **BACKING_WORDS,
     **MOULDING_WORDS,
+    **BOARD_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
 }

@@ -5,11 +5,13 @@ import json
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.exchange.panel_fields import temperature_text
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
 from lacunar.model.beams import Box
+from lacunar.model.boards import Air, Boards, Moisture, Movement
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.grid import (
@@ -24,11 +26,13 @@ from lacunar.model.grid import (
     WishedOpening,
 )
 from lacunar.model.moulding import Crown, FlatMoulding
-from lacunar.model.panel import Panel
+from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
+
+_MOISTURES = ("now", "driest", "dampest")
 
 
 def ceiling_to_json(ceiling: Ceiling) -> Json:
@@ -234,6 +238,9 @@ class _Writer:
             "thickness": self.length(panel.thickness),
             "seat": str(panel.seat),
             "gap": self.length(panel.gap),
+            **({"seams": str(panel.seams)} if panel.kind is PanelKind.SHEET_GOODS else {}),
+            **({"grain": str(panel.grain)} if panel.grain else {}),
+            **(self.boards(panel.boards) if panel.boards else {}),
         }
 
     def crown(self, crown: Crown) -> Json:
@@ -255,3 +262,29 @@ class _Writer:
             for moulding in mouldings
         ]
         return {"flat_mouldings": written} if written else {}
+
+    def boards(self, boards: Boards) -> Json:
+        words = {"board": boards.nominal, "centered_on": boards.centered_on}
+        return {
+            **self.lengths(cover=boards.cover, tongue=boards.tongue),
+            "parallel_to": str(boards.parallel_to),
+            "run": str(boards.run),
+            **{name: str(word) for name, word in words.items() if word},
+            **({"movement": self.movement(boards.movement)} if boards.movement else {}),
+        }
+
+    def movement(self, movement: Movement) -> Json:
+        chosen = {"species": movement.species, "coefficient": movement.coefficient}
+        return {
+            **{name: str(each) for name, each in chosen.items() if each is not None},
+            "cut": str(movement.cut),
+            "fastening": str(movement.fastening),
+            **{name: self.moisture(getattr(movement, name)) for name in _MOISTURES},
+            **self.lengths(trim_cover=movement.trim_cover),
+        }
+
+    def moisture(self, moisture: Moisture) -> str | Json:
+        if isinstance(moisture, Air):
+            temperature = temperature_text(moisture.temperature)
+            return {"humidity": str(moisture.humidity), "temperature": temperature}
+        return str(moisture)

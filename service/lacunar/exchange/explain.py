@@ -6,12 +6,14 @@ name, the value, and the rule's name, all as the layout gives them.
 
 from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
-from typing import TypeVar
+from typing import Any, TypeVar
 
-from lacunar.exchange.backing_words import AnyFigure, BackingWords
+from lacunar.exchange.backing_words import BackingWords
+from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.layout.board_records import SheetRip
 from lacunar.layout.records import (
     Beam,
     BeamProfile,
@@ -29,7 +31,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
-from lacunar.measure.figure import GIVEN
+from lacunar.measure.figure import GIVEN, Figure
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -72,6 +74,8 @@ def explain(layout: Layout, units: Units) -> str:
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
         ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
+        ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
+        ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
@@ -102,6 +106,20 @@ def _told(parts: Iterable[tuple[str, Iterable[str]]]) -> Iterator[str]:
             yield from (heading, *(f"  {line}" for line in fresh), "")
 
 
+def figure_in_words(label: str, figure: Figure[Any], units: Units) -> str:
+    """Turn one figure into a sentence: a label, its sum, its value, and the rule's name."""
+    value = value_in_words(figure.value, units)
+    if figure.approximate and not value.startswith("about "):
+        value = f"about {value}"
+    if figure.rule == GIVEN:
+        return f"{label}: {value}, as given."
+    if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:
+        return f"{label}: {value} ({figure.rule.name})."
+    if not figure.operands:
+        return f"{label}: {value} ({figure.rule.name})."
+    return f"{label}: {sum_in_words(figure, units)} = {value} ({figure.rule.name})."
+
+
 @dataclass(frozen=True, slots=True)
 class _Wording:
     """Words the parts of a layout in one unit system."""
@@ -113,18 +131,9 @@ class _Wording:
         for part in parts:
             yield from tell(part)
 
-    def figure(self, label: str, figure: AnyFigure) -> str:
+    def figure(self, label: str, figure: Figure[Any]) -> str:
         """One figure in a sentence."""
-        value = value_in_words(figure.value, self.units)
-        if figure.approximate:
-            value = f"about {value}"
-        if figure.rule == GIVEN:
-            return f"{label}: {value}, as given."
-        if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:
-            return f"{label}: {value} ({figure.rule.name})."
-        if not figure.operands:
-            return f"{label}: {value} ({figure.rule.name})."
-        return f"{label}: {sum_in_words(figure, self.units)} = {value} ({figure.rule.name})."
+        return figure_in_words(label, figure, self.units)
 
     def length(self, length: Length) -> str:
         """A length that is no figure."""
@@ -226,6 +235,15 @@ class _Wording:
         yield self.figure(f"{label}, length", panel.length)
         yield self.figure(f"{label}, width", panel.width)
         yield self.figure(f"{label}, seams", panel.seams)
+        yield f"{label}: the long edge of its sheets lies along the {panel.long_edge} run."
+        for run in RunName:
+            places = getattr(panel, f"seams_along_{run}")
+            for number, place in enumerate(places, start=1):
+                yield self.figure(f"{label}, seam {number} along the {run} run", place)
+
+    def rip(self, rip: SheetRip) -> Lines:
+        """Strips of one width from sheets."""
+        return rip_in_words(rip, self.figure)
 
     def clearance(self, clearance: Clearance) -> Lines:
         """Headroom under one profile."""

@@ -6,7 +6,7 @@ from typing import Any
 from marshmallow import Schema
 from marshmallow import fields as marshmallow_fields
 
-from lacunar.exchange import fields, query_reading, shaped_fields
+from lacunar.exchange import fields, panel_fields, query_reading, shaped_fields
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.spec_schema import CeilingSchema, SpecSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -42,6 +42,13 @@ _DATE = {
 }
 _SHARES = f"^{fields.RATIO}(,{fields.RATIO}){{0,{limits.COFFERS_PER_RUN - 1}}}$"
 _SHEET_IDS = f"^{query_reading.SHEET}(,{query_reading.SHEET})*$"
+
+_NUMBER_TEXT = {"type": "string", "pattern": f"^{panel_fields.NUMBER}$", "examples": ["0.00369"]}
+_MOISTURE_TEXT = {
+    "type": "string",
+    "pattern": f"^({panel_fields.PERCENT}|{panel_fields.AIR})$",
+    "examples": ["8", "45 % at 70 F"],
+}
 
 _LENGTH: Json = {
     "description": "A length [length]: text in any usual notation, or a number in the spec's units"
@@ -112,6 +119,10 @@ def _in_query(field: Field) -> Json:
         return {**_LENGTH_TEXT, "description": field.metadata["description"]}
     if isinstance(field, fields.Degrees):
         return {**_DEGREES_TEXT, "description": field.metadata["description"]}
+    if isinstance(field, panel_fields.Number):
+        return {**_NUMBER_TEXT, "description": field.metadata["description"]}
+    if isinstance(field, panel_fields.WoodMoisture):
+        return {**_MOISTURE_TEXT, "description": field.metadata["description"]}
     return _of_field(field)
 
 
@@ -223,6 +234,28 @@ def _sheet_edges(field: Any) -> Json:
     }
 
 
+def _moisture(field: Any) -> Json:
+    del field
+    humidity = {"type": "string", "pattern": f"^{panel_fields.PERCENT}$", "examples": ["45 %"]}
+    temperature = {"type": "string", "pattern": f"^{panel_fields.DEGREES}$", "examples": ["70 F"]}
+    air = {
+        "type": "object",
+        "additionalProperties": False,
+        "required": ["humidity", "temperature"],
+        "properties": {
+            "humidity": {
+                "oneOf": [{"type": "number"}, humidity],
+                "description": "Relative humidity [percent].",
+            },
+            "temperature": {
+                "oneOf": [{"type": "number"}, temperature],
+                "description": "Temperature [degrees Fahrenheit or Celsius].",
+            },
+        },
+    }
+    return {"oneOf": [{"type": "number"}, _MOISTURE_TEXT, air]}
+
+
 def _plainly(schema: Json) -> Callable[[Any], Json]:
     return lambda field: schema
 
@@ -253,6 +286,8 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         _plainly({"oneOf": [_DEGREES_NUMBER, _DEGREES_TEXT]}),
     ),
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
+    (panel_fields.Number, _plainly({"oneOf": [{"type": "number"}, _NUMBER_TEXT]})),
+    (panel_fields.WoodMoisture, _moisture),
     (shaped_fields.CofferCounts, _counts),
     (shaped_fields.WallFinish, _wall_finish),
     (shaped_fields.AtWall, _at_wall),

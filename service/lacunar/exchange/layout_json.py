@@ -39,7 +39,12 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "wall_beams": write.value(layout.wall_beams),
         "coffers": write.value(layout.coffers),
         "profiles": write.value(layout.profiles),
-        "panel": {"kind": str(layout.ceiling.panel.kind), "pieces": write.value(layout.panels)},
+        "panel": {
+            "kind": str(layout.ceiling.panel.kind),
+            "pieces": write.value(layout.panels),
+            "boards": write.value(layout.boards),
+        },
+        "sheet_rips": write.value(layout.sheet_rips),
         "mouldings": write.value(layout.mouldings),
         "headroom": write.value(layout.headroom),
         "heights": write.value(layout.heights),

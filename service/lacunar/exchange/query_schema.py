@@ -112,10 +112,12 @@ class DrawingQuery(SpecSchema):
     units = fields.OneOf(_UNITS_TOLD, Units)
 
 
-_AS = "How a bare value is written: to 6 decimals, or as a tape reads it, rounded to mark_to."
-_SAW_AS = f"{_AS} An angle as a saw is set, to a tenth of a degree."
-_ON_ERROR = "text: a refusal is a 200 with one line starting #ERR, for a cell that sees no status."
-_FORMAT = "What the table is sent as, before what Accept says."
+AS_WORDS = "How a bare value is written: to 6 decimals, or as a tape reads it, rounded to mark_to."
+_SAW_AS = f"{AS_WORDS} An angle as a saw is set, to a tenth of a degree."
+ON_ERROR_WORDS = (
+    "text: a refusal is a 200 with one line starting #ERR, for a cell that sees no status."
+)
+FORMAT_WORDS = "What the table is sent as, before what Accept says."
 
 
 class DivisionQuery(SpecSchema):
@@ -124,7 +126,7 @@ class DivisionQuery(SpecSchema):
     class Meta(SpecSchema.Meta):
         """`as` is a word of Python's own, so that it cannot stand below."""
 
-        include: ClassVar = {"as": fields.OneOf(_AS, NumberForm)}
+        include: ClassVar = {"as": fields.OneOf(AS_WORDS, NumberForm)}
 
     needed = ("span", "beam_width")
 
@@ -144,10 +146,10 @@ class DivisionQuery(SpecSchema):
     units = fields.OneOf("The units of bare numbers, and of the answer.", Units)
     mark_to = fields.MarkStep("The step marks are rounded to, like 1/16 or 1 mm.")
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
-    format = fields.OneOf(_FORMAT, TableMedia)
+    format = fields.OneOf(FORMAT_WORDS, TableMedia)
     field = fields.OneOf("One value instead of all, as bare text.", DivisionValue)
     number = query_reading.NumberFrom1("Which opening or beam the field is of, counted from 1.")
-    on_error = fields.OneOf(_ON_ERROR, ErrorForm)
+    on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)
 
 
 class SawQuery(SpecSchema):
@@ -173,9 +175,9 @@ class SawQuery(SpecSchema):
     units = fields.OneOf("The units of bare numbers, and of the answer.", Units)
     mark_to = fields.MarkStep("The step lengths are rounded to in words, like 1/16 or 1 mm.")
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
-    format = fields.OneOf(_FORMAT, TableMedia)
+    format = fields.OneOf(FORMAT_WORDS, TableMedia)
     field = fields.OneOf("One value instead of all, as bare text.", SawValue)
-    on_error = fields.OneOf(_ON_ERROR, ErrorForm)
+    on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)
 
 
 class StockQuery(SpecSchema):
@@ -184,11 +186,11 @@ class StockQuery(SpecSchema):
     class Meta(SpecSchema.Meta):
         """`as` is a word of Python's own, so that it cannot stand below."""
 
-        include: ClassVar = {"as": fields.OneOf(_AS, NumberForm)}
+        include: ClassVar = {"as": fields.OneOf(AS_WORDS, NumberForm)}
 
     kind = fields.OneOf("Only this published list.", PublishedKind)
     name = fields.Text("Only the size of this trade name, like 1x8.", limits.STOCK_NAME)
     units = fields.OneOf("The units the answer is told in.", Units)
-    format = fields.OneOf(_FORMAT, TableMedia)
+    format = fields.OneOf(FORMAT_WORDS, TableMedia)
     field = fields.OneOf("One value of the named size, as bare text.", StockValue)
-    on_error = fields.OneOf(_ON_ERROR, ErrorForm)
+    on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)

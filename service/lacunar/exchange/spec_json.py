@@ -24,6 +24,7 @@ from lacunar.model.spec import (
     GridSpec,
     JoistsSpec,
     MemberSpec,
+    MovementSpec,
     PanelSpec,
     RoomSpec,
     RunSpec,
@@ -118,7 +119,7 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         room=_room(parts.get("room", {})),
         beams=_beams(parts.get("beams", {})),
         grid=GridSpec(**{name: _run(run) for name, run in parts.get("grid", {}).items()}),
-        panel=PanelSpec(**parts["panel"]) if "panel" in parts else None,
+        panel=_panel(parts["panel"]) if "panel" in parts else None,
         fixing=_fixing(parts["fixing"]) if "fixing" in parts else None,
         stock=StockSpec(**parts.get("stock", {})),
         drawing=DrawingSpec(**parts.get("drawing", {})),
@@ -158,6 +159,11 @@ def _box(parts: Parts | None) -> BoxSpec | None:
     if parts is None:
         return None
     return BoxSpec(**{name: part for name, part in parts.items() if name != "profile"})
+
+
+def _panel(parts: Parts) -> PanelSpec:
+    movement = MovementSpec(**parts["movement"]) if "movement" in parts else None
+    return PanelSpec(**{**parts, "movement": movement})
 
 
 def _run(parts: Parts) -> RunSpec:

@@ -6,17 +6,18 @@ from typing import Any, ClassVar
 
 from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 
-from lacunar.exchange import fields, shaped_fields
+from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.known_names import unknown_name
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
 from lacunar.model.moulding import CrownMethod, FlatPlace
-from lacunar.model.panel import PanelKind, Seat
+from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.woods import Species
 
@@ -178,14 +179,48 @@ class GridSchema(SpecSchema):
     width = fields.ObjectOf(RunSchema, "The run from W4 to W2.")
 
 
+class MovementSchema(SpecSchema):
+    """What decides how much boards move over the year."""
+
+    species = fields.OneOf("The wood, if its movement is published.", BoardSpecies)
+    cut = fields.OneOf("How the boards lay in the log.", Cut)
+    coefficient = panel_fields.Number(
+        "Where the species is not listed: the part of its width that a board gains for each percent"
+        " of moisture."
+    )
+    fastening = fields.OneOf(
+        "nailed: each board moves by itself; floating: all of them move as one.", Fastening
+    )
+    now = panel_fields.WoodMoisture("Moisture of the boards when they go up.")
+    driest = panel_fields.WoodMoisture("Their least moisture in the years to come.")
+    dampest = panel_fields.WoodMoisture("Their greatest moisture in the years to come.")
+    trim_cover = fields.Distance(
+        "How far the trim reaches over the boards, from the face they end at."
+    )
+
+
 class PanelSchema(SpecSchema):
     """What fills a coffer."""
 
     kind = fields.OneOf("What fills a coffer.", PanelKind)
     sheet = shaped_fields.SheetEdges("The sheet as sold: width is its short edge, length its long.")
-    thickness = fields.Distance("Thickness of the sheet.")
-    seat = fields.OneOf("Where a sheet panel goes in the order of fitting.", Seat)
-    gap = fields.Distance("Left open at each edge of a sheet panel.")
+    thickness = fields.Distance("Thickness of the sheet or of the boards.")
+    seat = fields.OneOf("Where sheets or boards go in the order of fitting.", Seat)
+    gap = fields.Distance("Left open at each edge of a sheet panel or of boards.")
+    grain = fields.OneOf(
+        "Sheet goods: the run that the sheet's long edge lies along; left out, either.", RunName
+    )
+    seams = fields.OneOf("Sheet goods: where a panel larger than the sheet is parted.", SeamPlaces)
+    board = fields.OneOf("Boards: a nominal size whose face cover is published.", BoardName)
+    cover = fields.Distance("Boards: the face that one board covers.")
+    tongue = fields.Distance("Boards: what a board is wider than it covers.")
+    parallel_to = fields.OneOf("Boards: the run they lie along.", RunName)
+    run = fields.OneOf("Boards: each coffer's own, or running through above the beams.", BoardRun)
+    centered_on = fields.OneOf(
+        "Boards: what lies on the middle line; left out, whichever gives wider edge boards.",
+        CenteredOn,
+    )
+    movement = fields.ObjectOf(MovementSchema, "Boards: what decides how much they move.")
 
 
 class WoodSchema(SpecSchema):

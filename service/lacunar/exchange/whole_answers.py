@@ -30,8 +30,9 @@ _ANGLE = {
 _REASON = {
     "approximate": {
         "type": "boolean",
-        "description": "True where the figure rests on something rounded because it has no exact"
-        " form, such as a sine: to 1/8000 mm, or a billionth of a degree. Absent where exact.",
+        "description": "True where the figure rests on something averaged, or rounded because it"
+        " has no exact form, such as a sine: to 1/8000 mm, or a billionth of a degree. Absent where"
+        " exact.",
     },
     "rule": {"type": "string", "description": "With trace=1: the rule that gave the figure."},
     "formula": {
@@ -74,6 +75,7 @@ def answer_schemas() -> dict[str, Json]:
     division = _told_in(records.pop("LoneRun"), {})
     cautions = {"cautions": _list("Caution", "Advice about the saw and the figures.")}
     saw = _told_in(records.pop("SawSheet"), cautions)
+    boards = _told_in(records.pop("LoneBoards"), {})
     return {
         "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
         "LengthFigure": _object(
@@ -97,6 +99,7 @@ def answer_schemas() -> dict[str, Json]:
         "Layout": _layout(),
         "Division": division,
         "SawAnswer": saw,
+        "Boards": boards,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -121,14 +124,6 @@ def _engine() -> Json:
 
 def _layout() -> Json:
     run = {**reference("RunLayout"), "description": "That run, divided."}
-    panel = {
-        "kind": {
-            "type": "string",
-            "enum": list(PanelKind),
-            "description": "What fills the coffers.",
-        },
-        "pieces": _list("PanelFit", "Each size of panel, with the coffers it fills."),
-    }
     members = {
         "ceiling": {
             **reference("CeilingSpec"),
@@ -140,7 +135,10 @@ def _layout() -> Json:
         "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
         "coffers": _list("Coffer", "All coffers, by row and column."),
         "profiles": _list("BeamProfile", "Cross-sections of the beams."),
-        "panel": {**_object(panel), "description": "What fills the coffers."},
+        "panel": {**_panel(), "description": "What fills the coffers."},
+        "sheet_rips": _list(
+            "SheetRip", "What sheets give where beams' boards are ripped from them."
+        ),
         "mouldings": {
             **reference("Mouldings"),
             "description": "Crown and flat mouldings, seen openings and mouths.",
@@ -160,6 +158,22 @@ def _layout() -> Json:
         **_engine(),
     }
     return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _panel() -> Json:
+    members = {
+        "kind": {
+            "type": "string",
+            "enum": list(PanelKind),
+            "description": "What fills the coffers.",
+        },
+        "pieces": _list("PanelFit", "Each size of panel, with the coffers it fills."),
+        "boards": {
+            "anyOf": [reference("BoardLayout"), {"type": "null"}],
+            "description": "All boards; null where coffers are filled otherwise.",
+        },
+    }
+    return _object(members)
 
 
 def _told_in(record: Json, more: Json) -> Json:

@@ -5,12 +5,11 @@ from lacunar.layout.backing_lines import LineTask, SetOutBeams, backing_lines
 from lacunar.layout.backing_records import Backing, Hold
 from lacunar.layout.holds import HoldTask, holds
 from lacunar.layout.joists import joist_lines
-from lacunar.layout.records import PanelFit
-from lacunar.layout.weights import weights
+from lacunar.layout.weights import HungPanel, weights
 from lacunar.model.ceiling import Ceiling
 
 
-def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[PanelFit, ...]) -> Backing:
+def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[HungPanel, ...]) -> Backing:
     """Turn beams that are set out into their backing.
 
     Forms are counted for any ceiling. Where joists or fixing are told of, lines with the places to

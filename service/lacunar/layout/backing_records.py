@@ -6,15 +6,12 @@ measured from the start of the run the beam lies along, as all positions are fro
 
 from dataclasses import dataclass
 from enum import StrEnum
-from fractions import Fraction
 from typing import Literal
 
-from lacunar.measure.figure import CountFigure, Figure, LengthFigure
+from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure
 from lacunar.measure.length import Length
 from lacunar.model.fixing import BetweenJoists
 from lacunar.model.room import RunName
-
-NumberFigure = Figure[Fraction]
 
 
 @dataclass(frozen=True, slots=True)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.layout.backing_cautions import backing_cautions
+from lacunar.layout.board_cautions import board_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.headroom_cautions import headroom_cautions
 from lacunar.layout.mark_cautions import mark_cautions
@@ -21,6 +22,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from mark_cautions(layout)
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
+    yield from board_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

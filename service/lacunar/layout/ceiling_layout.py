@@ -6,6 +6,8 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing import backing
 from lacunar.layout.backing_lines import SetOutBeams
 from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
+from lacunar.layout.board_records import BoardLayout
+from lacunar.layout.boards import board_layout
 from lacunar.layout.casing_choices import casing_choices
 from lacunar.layout.cautions import cautions
 from lacunar.layout.coffers import coffers
@@ -27,11 +29,13 @@ from lacunar.layout.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.records import Beam, BeamPiece, Layout, Point, WallBeam
+from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
 from lacunar.layout.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.run_faults import grid_faults
 from lacunar.layout.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.sheet_rips import sheet_rips
 from lacunar.layout.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.weights import HungPanel
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
@@ -167,6 +171,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     profiles = {profile.id: profile for profile in book.profiles}
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
     fitted = panels(ceiling.panel, panel_runs, found)
+    boards = board_layout(ceiling.panel, panel_runs, found)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
@@ -178,6 +183,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         profiles=book.profiles,
         panels=fitted,
         mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
+        boards=boards,
+        sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
         marks=tuple(
             marks
             for name in RunName
@@ -185,7 +192,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         ),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        backing=backing(ceiling, beams, fitted),
+        backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
         casing_choices=tuple(
             choice
             for name in RunName
@@ -194,6 +201,14 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         cautions=(),
     )
     return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
+    """What is to be weighed of the panels, whatever they are made of."""
+    for panel in fitted:
+        yield HungPanel(len(panel.coffers), panel.length.value, panel.width.value)
+    for field in boards.fields if boards else ():
+        yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
 def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:

@@ -3,17 +3,17 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
-from math import ceil
 
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.run_division import BeamStretch, DividedRun, Stretch
 from lacunar.layout.run_records import member_faces
-from lacunar.measure.figure import CountFigure, LengthFigure, Rule
+from lacunar.layout.seams import lay_sheets
+from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import Box
 from lacunar.model.faults import Fault
-from lacunar.model.panel import Panel, PanelKind, Seat, SheetSize
+from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.room import RunName
 
 PANEL_BETWEEN_SIDES = Rule(
@@ -22,11 +22,6 @@ PANEL_BETWEEN_SIDES = Rule(
 PANEL_PAST_SIDES = Rule(
     "panel past the beam faces: the opening and what it reaches past each, less a gap at each edge",
     "opening + past_near + past_far - 2 * gap",
-)
-SEAMS = Rule(
-    "seams with the sheet turned the better way: sheets along and across, less one each",
-    "min(ceil(length / sheet_length) + ceil(width / sheet_width),"
-    " ceil(length / sheet_width) + ceil(width / sheet_length)) - 2",
 )
 
 
@@ -50,48 +45,40 @@ def panels(
 
     Raises SpecRefused where gaps leave no panel.
     """
-    if panel.kind is PanelKind.EXISTING:
+    if panel.kind is not PanelKind.SHEET_GOODS:
         return ()
-    lengths = _sizes(panel, runs[RunName.LENGTH])
-    widths = _sizes(panel, runs[RunName.WIDTH])
-    refuse(_gap_faults(panel, [*lengths, *widths]))
+    lengths = panel_sizes(panel, runs[RunName.LENGTH])
+    widths = panel_sizes(panel, runs[RunName.WIDTH])
+    refuse(gap_faults(panel, [*lengths, *widths]))
     groups: dict[tuple[Length, Length], list[Coffer]] = {}
     for coffer in coffers:
         size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
         groups.setdefault(size, []).append(coffer)
-    return tuple(
-        PanelFit(
-            coffers=tuple(coffer.id for coffer in group),
-            length=lengths[group[0].column - 1],
-            width=widths[group[0].row - 1],
-            seams=seams(size, panel.sheet),
-        )
-        for size, group in groups.items()
+    return tuple(_fit(panel, size, group, (lengths, widths)) for size, group in groups.items())
+
+
+def _fit(
+    panel: Panel,
+    size: tuple[Length, Length],
+    group: Sequence[Coffer],
+    sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
+) -> PanelFit:
+    """The panel of coffers of one size, with its sheets and their seams."""
+    lay = lay_sheets(size, panel)
+    lengths, widths = sizes
+    return PanelFit(
+        coffers=tuple(coffer.id for coffer in group),
+        length=lengths[group[0].column - 1],
+        width=widths[group[0].row - 1],
+        long_edge=lay.long_edge,
+        seams=lay.seams,
+        seams_along_length=lay.along_length,
+        seams_along_width=lay.along_width,
     )
 
 
-def seams(size: tuple[Length, Length], sheet: SheetSize) -> CountFigure:
-    """Turn a panel's two sizes [length] into the fewest seams from sheets of one size.
-
-    >>> inch = Length.of_inches
-    >>> seams((inch(48), inch(60)), SheetSize(inch(48), inch(96))).value
-    0
-    >>> seams((inch(49), inch(60)), SheetSize(inch(48), inch(96))).value
-    1
-    """
-    length, width = size
-    along = ceil(length / sheet.length) + ceil(width / sheet.width)
-    across = ceil(length / sheet.width) + ceil(width / sheet.length)
-    return SEAMS.gives(
-        min(along, across) - 2,
-        length=length,
-        width=width,
-        sheet_length=sheet.length,
-        sheet_width=sheet.width,
-    )
-
-
-def _gap_faults(panel: Panel, sizes: Sequence[LengthFigure]) -> list[Fault]:
+def gap_faults(panel: Panel, sizes: Sequence[LengthFigure]) -> list[Fault]:
+    """A fault where the gaps leave nothing of a panel or of a field of boards."""
     smallest = min(size.value for size in sizes)
     if smallest > ZERO:
         return []
@@ -106,8 +93,8 @@ def _gap_faults(panel: Panel, sizes: Sequence[LengthFigure]) -> list[Fault]:
     ]
 
 
-def _sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
-    """The panel's size along a run, in each of its coffers in order."""
+def panel_sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
+    """How far panels or boards reach along a run, in each of its coffers in order."""
     openings = chain.from_iterable(zone.openings for zone in run.divided.zones)
     return [
         _size(panel, opening.value, past)

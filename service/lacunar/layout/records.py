@@ -12,6 +12,7 @@ from enum import StrEnum
 from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
+from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -200,13 +201,17 @@ class PanelFit:
     """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
 
     A seam runs where a piece exceeds the sheet in a direction; `seams` is pieces along less one,
-    the better of both ways of turning the sheet.
+    the better of both ways of turning the sheet, or that of the grain. `long_edge` is the run that
+    the sheets' long edge lies along; seams are placed from the panel's edge next the datum.
     """
 
     coffers: tuple[str, ...]
     length: LengthFigure
     width: LengthFigure
+    long_edge: RunName
     seams: CountFigure
+    seams_along_length: tuple[LengthFigure, ...]
+    seams_along_width: tuple[LengthFigure, ...]
 
 
 class MarkKind(StrEnum):
@@ -291,6 +296,8 @@ class Layout:
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
     mouldings: Mouldings
+    boards: BoardLayout | None
+    sheet_rips: tuple[SheetRip, ...]
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights

@@ -2,12 +2,13 @@
 
 from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 
 from lacunar.layout.backing_lines import SetOutBeams
-from lacunar.layout.backing_records import BeamWeight, NumberFigure, Weights
-from lacunar.layout.records import BeamProfile, PanelFit
-from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.layout.backing_records import BeamWeight, Weights
+from lacunar.layout.records import BeamProfile
+from lacunar.measure.figure import LengthFigure, NumberFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.panel import Panel, PanelKind
@@ -41,6 +42,15 @@ PER_SQUARE_METER = Rule(
 )
 
 
+@dataclass(frozen=True, slots=True)
+class HungPanel:
+    """So many sheet panels or fields of boards of one size."""
+
+    count: int
+    length: Length
+    width: Length
+
+
 def wood_density(wood: Wood) -> NumberFigure:
     """Turn a wood into pounds per cubic foot.
 
@@ -56,7 +66,7 @@ def wood_density(wood: Wood) -> NumberFigure:
 
 
 def weights(
-    beams: SetOutBeams, fixing: Fixing, panel: Panel, panels: Sequence[PanelFit]
+    beams: SetOutBeams, fixing: Fixing, panel: Panel, panels: Sequence[HungPanel]
 ) -> Weights:
     """Weigh every profile, all beams, the panels, and all of it over the room's area.
 
@@ -193,12 +203,12 @@ def _part(quantity: int, size: tuple[Length, Length], density: Fraction) -> Numb
     )
 
 
-def _panels_pounds(panels: Iterable[PanelFit], per_square_foot: Fraction) -> NumberFigure:
+def _panels_pounds(panels: Iterable[HungPanel], per_square_foot: Fraction) -> NumberFigure:
     terms: list[str] = []
     operands: dict[str, Length | Fraction | int] = {}
     total = Fraction(0)
     for number, panel in enumerate(panels, start=1):
-        length, width, count = panel.length.value, panel.width.value, len(panel.coffers)
+        length, width, count = panel.length, panel.width, panel.count
         terms.append(f"count_{number} * length_{number} / foot * width_{number} / foot")
         operands |= {
             f"count_{number}": count,

@@ -75,3 +75,4 @@ def given(value: Value) -> Figure[Value]:
 LengthFigure = Figure[Length]
 AngleFigure = Figure[Angle]
 CountFigure = Figure[int]
+NumberFigure = Figure[Fraction]

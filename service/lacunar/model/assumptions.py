@@ -25,7 +25,7 @@ from lacunar.model.grid import (
     WishedOpening,
 )
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
-from lacunar.model.panel import Panel, PanelKind, Seat, SheetSize
+from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
     CeilingSpec,
@@ -33,7 +33,6 @@ from lacunar.model.spec import (
     FixedBeamSpec,
     GridSpec,
     MemberSpec,
-    PanelSpec,
     RunSpec,
 )
 
@@ -63,8 +62,9 @@ def resolve(spec: CeilingSpec) -> Resolution:
     )
     room = _room(spec, usual, assuming)
     grid = _grid(spec.grid, usual, assuming)
+    longer = RunName.WIDTH if room.width > room.length else RunName.LENGTH
     beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
-    panel = _panel(spec.panel, usual, assuming)
+    panel = decide_panel(spec.panel, longer, usual, assuming)
     fixing = decide_fixing(
         spec.fixing, FixingSurroundings(room.joists, beams, panel), usual.fixing, assuming
     )
@@ -228,37 +228,6 @@ def _count(place: str, run: RunSpec, usual: Defaults, assuming: Assuming) -> Cou
 def _fixed_beam(place: str, beam: FixedBeamSpec, names: _Names, assuming: Assuming) -> FixedBeam:
     name = names.settle(beam.name, place, assuming)
     return FixedBeam(name, _stated(beam.center, f"{place}/center"), beam.width)
-
-
-def _panel(panel: PanelSpec | None, usual: Defaults, assuming: Assuming) -> Panel:
-    said = panel or PanelSpec()
-    described = (said.sheet, said.thickness, said.seat, said.gap)
-    describes_sheet = any(part is not None for part in described)
-    kind = assuming.settle(
-        said.kind,
-        "/panel/kind",
-        PanelKind.SHEET_GOODS if describes_sheet else PanelKind.EXISTING,
-        "a sheet is described" if describes_sheet else "the ceiling that is there shows",
-    )
-    # What a sheet would be like matters to nothing where there is none, so nothing is assumed.
-    noted = assuming if kind is PanelKind.SHEET_GOODS else Assuming()
-    return Panel(
-        kind=kind,
-        sheet=said.sheet or _sheet(usual, noted),
-        thickness=noted.settle(
-            said.thickness, "/panel/thickness", usual.sheet_thickness, "a usual thickness"
-        ),
-        seat=noted.settle(
-            said.seat, "/panel/seat", Seat.BETWEEN_SIDES, "panels go up after the sides"
-        ),
-        gap=noted.settle(said.gap, "/panel/gap", usual.gap, "room to get the panel in"),
-    )
-
-
-def _sheet(usual: Defaults, assuming: Assuming) -> SheetSize:
-    assuming.note("/panel/sheet/width", usual.sheet.width, "a usual sheet")
-    assuming.note("/panel/sheet/length", usual.sheet.length, "a usual sheet")
-    return usual.sheet
 
 
 def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawing:

@@ -10,6 +10,7 @@ from fractions import Fraction
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
+from lacunar.model.boards import BoardName
 from lacunar.model.drawing import Paper
 from lacunar.model.panel import SheetSize
 from lacunar.model.stock import Stock, actual_stock, read_stock
@@ -20,7 +21,11 @@ REVISION = "-"
 
 @dataclass(frozen=True, slots=True)
 class Defaults:
-    """One unit system's figures. `width_step` rounds up widths of unlisted stock."""
+    """One unit system's figures. `width_step` rounds up widths of unlisted stock.
+
+    `board` is the board taken where nothing is said of it, `board_cover` its face; a board with a
+    cover of its own has `board_tongue`.
+    """
 
     mark_to: Step
     wall_finish: Length
@@ -34,6 +39,11 @@ class Defaults:
     sheet: SheetSize
     sheet_thickness: Length
     gap: Length
+    board: BoardName | None
+    board_cover: Length
+    board_tongue: Length
+    board_thickness: Length
+    board_gap: Length
     kerf: Length
     paper: Paper
     fixing: "FixingDefaults"
@@ -62,7 +72,8 @@ def _millimeters(amount: str) -> Length:
 
 
 # Everything here is common practice, no source, but for the headroom: the least ceiling height in
-# the International Residential Code, section R305 (from memory), which local codes change.
+# the International Residential Code, section R305 (from memory), which local codes change; and for
+# the board in inches, which is that of `board_tables`.
 _INCHES = Defaults(
     mark_to=Step.read("1/16", Units.INCH),
     wall_finish=_inches("1/2"),
@@ -76,6 +87,11 @@ _INCHES = Defaults(
     sheet=SheetSize(_inches("48"), _inches("96")),
     sheet_thickness=_inches("1/2"),
     gap=_inches("1/32"),
+    board=BoardName.ONE_BY_SIX,
+    board_cover=_inches("41/8"),
+    board_tongue=_inches("1/4"),
+    board_thickness=_inches("3/4"),
+    board_gap=_inches("1/8"),
     kerf=_inches("1/8"),
     paper=Paper.TABLOID,
     fixing=FixingDefaults(
@@ -102,6 +118,11 @@ _MILLIMETERS = Defaults(
     sheet=SheetSize(_millimeters("1220"), _millimeters("2440")),
     sheet_thickness=_millimeters("12"),
     gap=_millimeters("1"),
+    board=None,
+    board_cover=_millimeters("96"),
+    board_tongue=_millimeters("6"),
+    board_thickness=_millimeters("18"),
+    board_gap=_millimeters("3"),
     kerf=_millimeters("3"),
     paper=Paper.A3,
     fixing=FixingDefaults(

@@ -202,7 +202,7 @@ def _passed_through(around: FixingSurroundings, block_through: Length) -> Length
     backing = max(box.backing.thickness if box.backing else block_through for box in boxes)
     finish = around.joists.existing_finish if around.joists else ZERO
     panel = around.panel
-    above = panel.kind is PanelKind.SHEET_GOODS and panel.seat is Seat.ABOVE_BACKING
+    above = panel.kind is not PanelKind.EXISTING and panel.seat is Seat.ABOVE_BACKING
     return backing + finish + (panel.thickness if above else ZERO)
 
 

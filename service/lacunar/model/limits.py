@@ -60,6 +60,17 @@ GRAVITY = (Fraction(1, 20), Fraction(3, 2))
 MOISTURE = (Fraction(0), Fraction(1))
 
 
+# What boards' movement is worked out from. Moisture is a percentage of the oven-dry weight: past 30
+# wood no longer swells (Wood Handbook, FPL-GTR-190, chapter 4: fiber saturation). Temperatures are
+# those for which moisture in equilibrium with air is tabled there, in degrees Celsius (30 to 150
+# degrees Fahrenheit, the rooms of a house among them).
+MOISTURE_PERCENT = (Fraction(0), Fraction(30))
+HUMIDITY_PERCENT = (Fraction(0), Fraction(99))
+ROOM_CELSIUS = (Fraction(-10, 9), Fraction(590, 9))
+# No published coefficient lies outside: a part of the width for each percent of moisture.
+MOVEMENT_COEFFICIENT = (Fraction(1, 10_000), Fraction(1, 100))
+
+
 @dataclass(frozen=True, slots=True)
 class Bounds:
     """The least and the greatest a length may be, both allowed, and why."""
@@ -92,6 +103,10 @@ STOCK_WIDTH = _inches("1/4", "240", "boards and strips are from 1/4 in to 20 ft 
 SHEET_EDGE = _inches("6", "480", "sheets are from 6 in to 40 ft long")
 SHEET_THICKNESS = _inches("1/32", "4", "sheets are from 1/32 in to 4 in thick")
 GAP = _inches("0", "2", "a gap of over 2 in is not covered by any moulding")
+BOARD_COVER = _inches("1", "24", "a board covers from 1 in to 2 ft")
+BOARD_TONGUE = _inches("0", "2", "a tongue or lap is under 2 in wide")
+BOARD_THICKNESS = _inches("1/8", "4", "boards are from 1/8 in to 4 in thick")
+TRIM_COVER = _inches("0", "24", "trim reaches at most 2 ft over a ceiling")
 JOIST_SPACING = _inches("6", "240", "joists and trusses stand 6 in to 20 ft apart")
 JOIST_WIDTH = _inches("1/2", "24", "a joist is from 1/2 in to 2 ft thick")
 EXISTING_FINISH = _inches("0", "12", "no ceiling finish is thicker than 12 in")

@@ -11,12 +11,21 @@ from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
 from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.boards import (
+    BoardName,
+    BoardRun,
+    BoardSpecies,
+    CenteredOn,
+    Cut,
+    Fastening,
+    Moisture,
+)
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
-from lacunar.model.panel import PanelKind, Seat, SheetSize
+from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
 from lacunar.model.woods import Species
@@ -161,14 +170,37 @@ class GridSpec:
 
 
 @dataclass(frozen=True, slots=True)
+class MovementSpec:
+    """What decides how much boards move; see `model.boards.Movement`."""
+
+    species: BoardSpecies | None = None
+    cut: Cut | None = None
+    coefficient: Fraction | None = None
+    fastening: Fastening | None = None
+    now: Moisture | None = None
+    driest: Moisture | None = None
+    dampest: Moisture | None = None
+    trim_cover: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class PanelSpec:
-    """What fills a coffer; see `model.panel.Panel`."""
+    """What fills a coffer; see `model.panel.Panel` and `model.boards.Boards`."""
 
     kind: PanelKind | None = None
     sheet: SheetSize | None = None
     thickness: Length | None = None
     seat: Seat | None = None
     gap: Length | None = None
+    grain: RunName | None = None
+    seams: SeamPlaces | None = None
+    board: BoardName | None = None
+    cover: Length | None = None
+    tongue: Length | None = None
+    parallel_to: RunName | None = None
+    run: BoardRun | None = None
+    centered_on: CenteredOn | None = None
+    movement: MovementSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)

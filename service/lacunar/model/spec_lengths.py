@@ -8,6 +8,7 @@ from lacunar.model import limits
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
     BoxSpec,
@@ -126,8 +127,17 @@ def _in_panel(panel: PanelSpec) -> Iterator[BoundLength]:
     if panel.sheet is not None:
         yield BoundLength("/panel/sheet/width", panel.sheet.width, limits.SHEET_EDGE)
         yield BoundLength("/panel/sheet/length", panel.sheet.length, limits.SHEET_EDGE)
-    yield BoundLength("/panel/thickness", panel.thickness, limits.SHEET_THICKNESS)
+    of_boards = panel.kind is PanelKind.BOARDS
+    yield BoundLength(
+        "/panel/thickness",
+        panel.thickness,
+        limits.BOARD_THICKNESS if of_boards else limits.SHEET_THICKNESS,
+    )
     yield BoundLength("/panel/gap", panel.gap, limits.GAP)
+    yield BoundLength("/panel/cover", panel.cover, limits.BOARD_COVER)
+    yield BoundLength("/panel/tongue", panel.tongue, limits.BOARD_TONGUE)
+    trim_cover = panel.movement.trim_cover if panel.movement else None
+    yield BoundLength("/panel/movement/trim_cover", trim_cover, limits.TRIM_COVER)
 
 
 def _in_crown(crown: CrownSpec) -> Iterator[BoundLength]:

@@ -54,6 +54,10 @@ _LUMBER = re.compile(r"(?P<thickness>[1-4](?:[- ]1/[24])?|[56]/4)x(?P<width>[0-9
 _SHEET = re.compile(r"(?P<category>[0-9 /-]{1,8}) sheet\Z")
 
 
+# How wide a sheet known by its category is.
+SHEET_WIDTH = Length.of_inches(stock_tables.SHEET_WIDTH)
+
+
 def read_stock(name: str, width: Length | None = None) -> Stock:
     """Turn a trade name into stock with its published size.
 
@@ -119,7 +123,7 @@ def same_stock_at_least(stock: Stock, width: Length) -> Stock | None:
     """
     if stock.kind in SOFTWOOD:
         return next(iter(boards_at_least(width, stock)), None)
-    if stock.kind is StockKind.SHEET and width > _length(stock_tables.SHEET_WIDTH):
+    if stock.kind is StockKind.SHEET and width > SHEET_WIDTH:
         return None
     if stock.kind is StockKind.ACTUAL:
         metric = stock.name.endswith(Units.MILLIMETER)
@@ -189,7 +193,7 @@ def _dressed_thickness(nominal: Fraction) -> tuple[StockKind, Fraction | None]:
 
 def _sheet(category_name: str, width: Length | None) -> Stock:
     category = _mixed(category_name)
-    whole = _length(stock_tables.SHEET_WIDTH)
+    whole = SHEET_WIDTH
     if category not in stock_tables.SHEET_CATEGORIES:
         known = ", ".join(spelled(each) for each in stock_tables.SHEET_CATEGORIES)
         raise StockNameError(

@@ -75,7 +75,8 @@ class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
-    of the input, empty where not told.
+    of the input, empty where not told; `direction` the run that boards or grain lie along, empty
+    where neither does.
     """
 
     step_text: str
@@ -88,6 +89,7 @@ class LayoutFacts:
     coffers: tuple[CofferFacts, ...]
     seen: tuple[SeenFacts, ...]
     marks: Mapping[str, tuple[MarkFacts, ...]]
+    direction: str
 
 
 @lru_cache(maxsize=4096)
@@ -122,7 +124,14 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             for marks in root["marks"]
             if marks["end"].text == "start"
         },
+        direction=_direction(ceiling),
     )
+
+
+def _direction(ceiling: "_Node") -> str:
+    """The run that boards or grain lie along; empty where nothing is said of one."""
+    names = ("parallel_to", "grain") if ceiling.has("panel") else ()
+    return next((ceiling["panel"][n].text for n in names if ceiling["panel"].has(n)), "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,6 +151,9 @@ class _Node:
             raise UnexpectedJson(f"{self.pointer}: no list")
         for place, item in enumerate(self.value):
             yield _Node(item, f"{self.pointer}/{place}")
+
+    def has(self, name: str) -> bool:
+        return isinstance(self.value, Mapping) and name in self.value
 
     @property
     def given(self) -> bool:

@@ -14,8 +14,10 @@ from lacunar.drawing.annotation import (
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
+from lacunar.drawing.sheets.board_notes import board_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
@@ -53,6 +55,9 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         entries.append(LegendEntry("wall-beam", "Wall beam or soffit"))
     if any(beam.member for beam in layout.beams):
         entries.append(LegendEntry("member", "Structural member inside a cased beam"))
+    if direction_of(layout) is not None:
+        what = "Boards lie" if layout.boards else "Sheets' grain lies"
+        entries.append(LegendEntry("direction", f"{what} this way, in all coffers"))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
 
@@ -96,6 +101,9 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
         return (Polyline(corner, style.WALL), Circle(at, 1.6, style.LEADER, Fill.NONE))
+    run = direction_of(layout)
+    if name == "direction" and run is not None:
+        return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
     tag = _sample_tag(name, layout)
     sample = tag.drawn(middle, typeface)
     return sample.children
@@ -135,6 +143,8 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         texts.append(f"Run through at crossings: {listed(through)}. The others are cut between.")
     texts.extend(_panel_notes(layout, wording))
     texts.extend(crown_notes(layout.mouldings, layout.ceiling.crown, wording))
+    if layout.boards:
+        texts.extend(board_notes(layout.boards, wording))
     texts.extend(_casing_notes(layout, wording))
     return texts
 

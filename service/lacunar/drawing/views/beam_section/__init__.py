@@ -249,7 +249,8 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     panel = panel_stack(cut.of.panel).thickness
     if panel:
         at_panel = Pt(beside, sum(_panel_edges(cut)) / 2)
-        notes.append(_Note(at_panel, f"PANEL {wording.size(panel)}"))
+        what = "BOARDS" if cut.of.panel.boards else "PANEL"
+        notes.append(_Note(at_panel, f"{what} {wording.size(panel)}"))
     notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     notes.append(_inside_note(cut, middle, wording))
     notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))

@@ -13,6 +13,7 @@ from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
@@ -53,6 +54,7 @@ def reflected_ceiling_plan(
         "view",
         (
             Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
+            *direction_arrows(frame, typeface),
             *wall_tags(frame, typeface),
             *beam_tags(frame, typeface),
             _datum_mark(origin),

@@ -1,0 +1,101 @@
+"""Arrows that say which way boards, or the grain of sheets, lie in each coffer.
+
+An arrow stands below or beside the coffer's id, whichever leaves it clear. A coffer too small for
+both has none: the way is the same everywhere, and the notes say it too.
+"""
+
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
+from lacunar.drawing.elements import Element, Group, Polyline, Pt
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.layout.records import Coffer, Layout
+from lacunar.model.room import RunName
+
+HEAD = 1.8
+HALF_HEAD = HEAD / 3
+SHORTEST = 5.0
+LONGEST = 14.0
+CLEAR = 1.0
+
+
+@dataclass(frozen=True, slots=True)
+class _Space:
+    """Half a coffer's and half its tag's extent, along the arrow and across it [mm of paper]."""
+
+    along: float
+    across: float
+    tag_along: float
+    tag_across: float
+
+    def place(self) -> tuple[float, float, float] | None:
+        """The arrow's middle off the coffer's, along and across, and its length; None if none."""
+        aside = self.tag_across + CLEAR + HALF_HEAD
+        if aside + HALF_HEAD + CLEAR <= self.across and self.along - CLEAR >= SHORTEST / 2:
+            return 0.0, aside, min(LONGEST, 2 * (self.along - CLEAR))
+        left = self.along - self.tag_along - 2 * CLEAR
+        if left >= SHORTEST and self.across >= HALF_HEAD + CLEAR:
+            length = min(left, LONGEST)
+            return self.tag_along + CLEAR + length / 2, 0.0, length
+        return None
+
+
+def direction_of(layout: Layout) -> RunName | None:
+    """The run that boards, or the sheets' grain, lie along; None where nothing lies any way."""
+    panel = layout.ceiling.panel
+    return panel.boards.parallel_to if panel.boards else panel.grain
+
+
+def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
+    """An arrow in every coffer that has room for one.
+
+    Errors: `TagsDoNotFit` where no coffer has.
+    """
+    run = direction_of(frame.layout)
+    if run is None:
+        return ()
+    found = [
+        group
+        for coffer in frame.layout.coffers
+        if (group := _arrow(frame, coffer, run, typeface)) is not None
+    ]
+    if not found:
+        raise TagsDoNotFit("direction")
+    return tuple(found)
+
+
+def _arrow(frame: PlanFrame, coffer: Coffer, run: RunName, typeface: Typeface) -> Group | None:
+    corners = [frame.point(point) for point in coffer.corners]
+    wide = max(c.x for c in corners) - min(c.x for c in corners)
+    high = max(c.y for c in corners) - min(c.y for c in corners)
+    tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
+    halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
+    if run is RunName.WIDTH:
+        halves = (high / 2, wide / 2, TAG_HEIGHT / 2, tag_wide / 2)
+    place = _Space(*halves).place()
+    if place is None:
+        return None
+    along, aside, length = place
+    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
+    what = "Boards lie" if frame.layout.boards else "Grain lies"
+    return Group(
+        "direction",
+        double_arrow(at, length, run),
+        id=f"direction-{coffer.id}",
+        title=f"{what} along the {run} run",
+        data={"of": coffer.id, "parallel-to": run.value},
+    )
+
+
+def double_arrow(middle: Pt, length: float, run: RunName) -> tuple[Element, ...]:
+    """A line with a head at each end about its middle, along a run as it lies on the plan [mm]."""
+    half = length / 2
+    dx, dy = (half, 0.0) if run is RunName.LENGTH else (0.0, half)
+    ends = (middle.moved(-dx, -dy), middle.moved(dx, dy))
+    return (
+        Polyline(ends, style.FINE),
+        *(arrow(end, middle, HEAD) for end in ends),
+    )
