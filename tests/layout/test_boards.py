@@ -6,7 +6,7 @@ import pytest
 
 from lacunar.model.boards import CenteredOn
 from lacunar.model.room import RunName
-from tests.layout.laying_out import Spec, box, inches, laid_out, refused, room, run
+from tests.layout.laying_out import Spec, box, decided, inches, laid_out, refused, room, run
 
 BOARDS: Spec = {"kind": "boards", "cover": 5, "tongue": 0, "gap": "1/2", "parallel_to": "length"}
 MEMBER = {"on": "length", "center": 50, "width": 2, "drop": 2, "clearance": "1/4"}
@@ -232,3 +232,22 @@ def test_sides_from_sheets_tell_what_a_sheet_gives():
 
 def test_boards_of_lumber_are_no_rips():
     assert laid_out(spec()).sheet_rips == ()
+
+
+def test_boards_are_weighed():
+    # Two coffers boarded 44 by 54: 33 sq ft; 3/4 thick at gravity .42: 3/48 * 62.4 * .42 lb each.
+    plain = {**spec(panel={"thickness": "3/4"}), "fixing": {"panel_gravity": 0.42}}
+    weighed = laid_out(plain).backing.weights
+    assert weighed is not None
+    assert float(weighed.panels_pounds.value) == pytest.approx(33 / 16 * 62.4 * 0.42)
+
+
+def test_fasteners_through_boards_above_the_backing_are_longer():
+    fixing = {"fastener": "wood_screw"}
+    lengths = []
+    for thickness in ("1/4", "1 1/4"):
+        panel = {"run": "through", "thickness": thickness}
+        fixed = decided({**spec(panel=panel), "fixing": fixing}).fixing
+        assert fixed is not None
+        lengths.append(fixed.length)
+    assert lengths[1] > lengths[0]  # by one or more of the lengths they are sold in
