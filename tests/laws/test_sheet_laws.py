@@ -18,7 +18,19 @@ SPECS = 200
 SEED = 1
 # A law held by refusing everything would be no law.
 REFUSED_AT_MOST = 0.2
-WORDS = ("mm", "in", "shift_to_equal", "soffit", "framing", "mitred", "tabloid", "a3", "arch_d")
+WORDS = (
+    "mm",
+    "in",
+    "shift_to_equal",
+    "soffit",
+    "framing",
+    "mitred",
+    "tabloid",
+    "a3",
+    "arch_d",
+    "coped_in_place",
+    "bottom_edge",
+)
 
 
 @dataclass(frozen=True)

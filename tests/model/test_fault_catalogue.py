@@ -6,7 +6,8 @@ from collections.abc import Iterator
 
 import pytest
 
-from lacunar.model.fault_catalogue import FAULT_CODES, FaultMeaning
+from lacunar.model.fault_catalogue import FAULT_CODES
+from lacunar.model.fault_meaning import FaultMeaning
 from tests.architecture.sources import PACKAGE, Source, from_text, sources
 
 # What makes a fault: the record itself, and the function of `exchange.fields` that makes the error

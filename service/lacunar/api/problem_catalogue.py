@@ -8,7 +8,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from types import MappingProxyType
 
-from lacunar.model.fault_catalogue import FaultMeaning
+from lacunar.model.fault_meaning import FaultMeaning
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ import json
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
@@ -22,6 +23,7 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel
 from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
@@ -51,6 +53,8 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
         "panel": write.panel(ceiling.panel),
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
+        **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
+        **write.flat_mouldings(ceiling.flat_mouldings),
         "stock": {"kerf": write.length(ceiling.stock.kerf)},
         "drawing": {
             field.name: str(getattr(ceiling.drawing, field.name))
@@ -231,3 +235,23 @@ class _Writer:
             "seat": str(panel.seat),
             "gap": self.length(panel.gap),
         }
+
+    def crown(self, crown: Crown) -> Json:
+        parts = {field.name: getattr(crown, field.name) for field in fields(crown)}
+        return {name: self.part(part) for name, part in parts.items() if part is not None}
+
+    def part(self, part: Length | Angle | str) -> str:
+        if isinstance(part, Length):
+            return self.length(part)
+        return part.number if isinstance(part, Angle) else str(part)
+
+    def flat_mouldings(self, mouldings: tuple[FlatMoulding, ...]) -> Json:
+        written = [
+            {
+                "name": moulding.name,
+                "at": str(moulding.at),
+                **self.lengths(thickness=moulding.thickness, width=moulding.width),
+            }
+            for moulding in mouldings
+        ]
+        return {"flat_mouldings": written} if written else {}

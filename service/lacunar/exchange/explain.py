@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from typing import TypeVar
 
 from lacunar.exchange.backing_words import AnyFigure, BackingWords
+from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.records import (
@@ -70,6 +71,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Casings", word.each(word.casing_choice, layout.casing_choices)),
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
+        ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),

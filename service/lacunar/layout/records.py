@@ -12,6 +12,7 @@ from enum import StrEnum
 from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
+from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -289,6 +290,7 @@ class Layout:
     coffers: tuple[Coffer, ...]
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
+    mouldings: Mouldings
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights

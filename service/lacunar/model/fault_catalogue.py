@@ -5,18 +5,10 @@ test holds that every code raised anywhere is here, and that every one here is r
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
 from types import MappingProxyType
 
-
-@dataclass(frozen=True, slots=True)
-class FaultMeaning:
-    """A fault code in plain words."""
-
-    title: str
-    meaning: str
-    remedy: str
-
+from lacunar.model.fault_meaning import FaultMeaning
+from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -393,5 +385,15 @@ _SHEETS = {
 }
 
 FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
-    {**_DOCUMENT, **_OUTLINE, **_ROOM, **_BEAMS, **_GRID, **_FIXING, **_QUERIES, **_SHEETS}
+    {
+        **_DOCUMENT,
+        **_OUTLINE,
+        **_ROOM,
+        **_BEAMS,
+        **_GRID,
+        **_FIXING,
+        **MOULDING_FAULTS,
+        **_QUERIES,
+        **_SHEETS,
+    }
 )

@@ -10,6 +10,7 @@ from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
+from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
@@ -41,6 +42,7 @@ RULES: tuple[Rule, ...] = (
     *BEAM_RULES,
     *GRID_RULES,
     *FIXING_RULES,
+    *MOULDING_RULES,
 )
 
 

@@ -14,6 +14,7 @@ from lacunar.drawing.annotation import (
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
+from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
@@ -40,6 +41,10 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         LegendEntry("wall-tag", "Wall, counted clockwise from the left"),
         LegendEntry("coffer-tag", "Coffer: row letter, column number, A1 at the datum"),
     ]
+    if layout.mouldings.crown:
+        entries.append(
+            LegendEntry("crown", "Crown: the line it ends at on the ceiling, its miters")
+        )
     if any(beam.on is RunName.LENGTH for beam in layout.beams):
         entries.append(LegendEntry("crosswise", "Crosswise beam, on its center line"))
     if any(beam.on is RunName.WIDTH for beam in layout.beams):
@@ -81,6 +86,12 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
     if name == "member":
         ends = tuple((Pt(left, middle.y + d), Pt(right, middle.y + d)) for d in (-0.9, 0.9))
         return tuple(Polyline(pair, style.HIDDEN) for pair in ends)
+    if name == "crown":
+        corner = (Pt(right, middle.y - 2.0), Pt(left, middle.y - 2.0), Pt(left, middle.y + 2.0))
+        seen = tuple(spot.moved(2.0, 2.0) for spot in corner[:2])
+        inner = (seen[0].moved(-2.0, 0), seen[1], seen[1].moved(0, 2.0))
+        miter = Segments(((corner[1], seen[1]),), style.FINE)
+        return (Polyline(corner, style.OBJECT), Polyline(inner, style.FINE), miter)
     if name == "datum":
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
@@ -123,6 +134,7 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     if through and len(through) < len(layout.beams):
         texts.append(f"Run through at crossings: {listed(through)}. The others are cut between.")
     texts.extend(_panel_notes(layout, wording))
+    texts.extend(crown_notes(layout.mouldings, layout.ceiling.crown, wording))
     texts.extend(_casing_notes(layout, wording))
     return texts
 
