@@ -247,7 +247,11 @@ def document(lengths: dict[str, Length], coffers: int, *, metric: bool) -> Spec:
     }
     return {
         "units": "mm" if metric else "in",
-        "room": {**{n: write(lengths[n]) for n in ("length", "width")}, "height": write(inch(120))},
+        "room": {
+            **{n: write(lengths[n]) for n in ("length", "width")},
+            "height": write(inch(120)),
+            "headroom": write(inch(84)),
+        },
         "beams": {"crosswise": family},
         "grid": {
             "length": {"coffers": coffers, "start": "half", "end": {"soffit": write(inch(9))}},
@@ -259,7 +263,7 @@ def document(lengths: dict[str, Length], coffers: int, *, metric: bool) -> Spec:
 
 def positions(layout: Layout) -> list[object]:
     """Every exact place and size of a layout."""
-    return [figure.value for figure in figures_in(replace(layout, marks=(), headroom=()))]
+    return [figure.value for figure in figures_in(replace(layout, marks=()))]
 
 
 @given(sixteenths(150, 400), sixteenths(150, 400), sixteenths(3, 12), st.integers(1, 5))
