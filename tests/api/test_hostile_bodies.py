@@ -92,7 +92,8 @@ def spoil_values(chance, spec):
         if chance.random() < 0.2 and isinstance(parent, dict):
             parent[chance.choice(["length", "x" * 70, "\u202e", "room"])] = parent.pop(path[-1])
         else:
-            parent[path[-1]] = chance.choice(HOSTILE_VALUES)
+            # A copy: what is put there may itself be spoiled next.
+            parent[path[-1]] = copy.deepcopy(chance.choice(HOSTILE_VALUES))
     return json.dumps(spoiled).encode()
 
 
