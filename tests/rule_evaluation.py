@@ -91,10 +91,14 @@ def _value(node: ast.expr, numbers: dict[str, Fraction]) -> Fraction:
 
 
 def _allowed(figure: Figure[Operand], units: Units) -> Fraction:
-    """How far a figure may be off what its rule gives: nothing, unless it is approximate."""
-    if not figure.approximate:
+    """How far a figure may be off what its rule gives: nothing, unless it was snapped.
+
+    A plain number is never snapped: an approximate one rests on rounded operands only.
+    """
+    grid = _HALF_A_GRID.get(type(figure.value))
+    if not figure.approximate or grid is None:
         return Fraction(0)
-    return number(_HALF_A_GRID[type(figure.value)], units) + _FLOATS
+    return number(grid, units) + _FLOATS
 
 
 def contradictions(figure: Figure[Operand]) -> list[str]:

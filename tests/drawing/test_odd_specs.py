@@ -46,6 +46,16 @@ ODD = {
         },
     },
     "a foot square": {"room": {"length": "12", "width": "12", "height": "48"}},
+    "joists, no beam": {
+        "room": {"joists": {"parallel_to": "width", "first": "8"}},
+        "grid": {"length": NONE, "width": NONE},
+    },
+    "trusses on letter paper": {
+        "room": {
+            "joists": {"parallel_to": "length", "first": "5 5/64", "spacing": "24", "kind": "truss"}
+        },
+        "drawing": {"paper": "letter"},
+    },
     "inner coffers held": {"grid": {"length": {"coffers": 5, "held": "48"}}},
     "weighted": {"grid": {"length": {"coffers": 3, "weights": [1, 2, 1]}}},
     "a beam that lines up": {

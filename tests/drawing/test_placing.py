@@ -5,7 +5,15 @@ from hypothesis import strategies as st
 
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.paper import PAPER_SIZES
-from lacunar.drawing.sheets.placing import BLOCK_GAP, Box, below, beside, flow, frame_box
+from lacunar.drawing.sheets.placing import (
+    BLOCK_GAP,
+    Box,
+    band_below,
+    below,
+    beside,
+    flow,
+    frame_box,
+)
 from lacunar.model.drawing import Paper
 
 FRAME = frame_box(PAPER_SIZES[Paper.ARCH_D])
@@ -52,6 +60,14 @@ def test_a_band_below_a_plan_holds_every_block_or_is_not_made(heights):
     held(arrangement.placed)
     assert len(arrangement.placed) == len(heights) + 1
     assert all(one.y >= arrangement.plan_area.bottom for one in arrangement.placed)
+
+
+@given(heights)
+def test_a_band_as_low_as_the_title_hands_back_what_it_does_not_hold(heights):
+    arrangement = band_below(FRAME, TITLE.height, blocks_of(heights), TITLE)
+    held(arrangement.placed)
+    assert len(arrangement.placed) - 1 + len(arrangement.left_over) == len(heights)
+    assert arrangement.plan_area.bottom == FRAME.bottom - TITLE.height
 
 
 def test_a_column_passes_over_what_is_too_tall_and_takes_what_fits():

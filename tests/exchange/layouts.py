@@ -27,6 +27,18 @@ SHIFTED: Document = {
     },
     "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},
 }
+FRAMED: Document = {
+    "units": "mm",
+    "room": {
+        "length": 5200,
+        "width": 4100,
+        "height": 2700,
+        "joists": {"parallel_to": "length", "spacing": 400, "first": 180},
+    },
+    "grid": {"length": {"coffers": 4, "end": "none"}, "width": {"start": {"soffit": 200}}},
+    "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    "fixing": {"fastener": "nail"},
+}
 CROWNED: Document = {
     "room": {"length": "16'", "width": "12'", "height": "9'"},
     "grid": {"length": {"coffers": 3, "start": "none"}, "width": {"coffers": 2}},
@@ -47,6 +59,7 @@ DOCUMENTS = {
     "full": FULL,
     "metric": METRIC,
     "shifted": SHIFTED,
+    "framed": FRAMED,
     "crowned": CROWNED,
     "coped": COPED,
 }

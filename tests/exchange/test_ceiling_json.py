@@ -118,6 +118,41 @@ FLAT = st.fixed_dictionaries(
 )
 
 
+RATIO = st.sampled_from([0.5, "1/3", "0.12345678"])
+WOOD = st.fixed_dictionaries(
+    {},
+    optional={
+        "species": st.sampled_from(["cherry", "hem_fir"]),
+        "gravity": RATIO,
+        "moisture": RATIO,
+    },
+)
+JOISTS = st.fixed_dictionaries(
+    {"parallel_to": st.sampled_from(["length", "width"]), "first": st.just("5 in")},
+    optional={
+        "spacing": st.just("19.2 in"),
+        "kind": st.sampled_from(["lumber", "truss"]),
+        "ceiling": st.just("open"),
+        "existing_finish": SMALL,
+        "species": st.just("southern_pine"),
+        "gravity": RATIO,
+    },
+)
+FIXING = st.fixed_dictionaries(
+    {},
+    optional={
+        "between_joists": st.sampled_from(["blocking", "skin", "anchors"]),
+        "fastener": st.sampled_from(["wood_screw", "lag_screw", "nail"]),
+        "length": st.just("4 in"),
+        "shim": SMALL,
+        "service": st.just("wet"),
+        "trim": WOOD,
+        "backing": WOOD,
+        "panel_gravity": RATIO,
+    },
+)
+
+
 @st.composite
 def documents(draw: st.DrawFn) -> Document:
     """Specs that say this and leave that open, most of them sound."""
@@ -130,6 +165,7 @@ def documents(draw: st.DrawFn) -> Document:
             "width": "7.0123 m",
             "height": "10 ft",
             "members": draw(st.lists(MEMBER, max_size=2)),
+            **draw(st.fixed_dictionaries({}, optional={"joists": JOISTS})),
         },
         "grid": runs,
     }
@@ -142,6 +178,7 @@ def documents(draw: st.DrawFn) -> Document:
             {}, optional={"kind": st.sampled_from(["existing", "sheet_goods"]), "gap": SMALL}
         ),
         "mark_to": st.sampled_from({"in": ["1/8", "1/64"], "mm": ["1 mm", "0.5 mm"]}[units]),
+        "fixing": FIXING,
         "name": st.sampled_from(["Den", "Speisesaal \u00e9"]),
         "drawing": st.just({"paper": "a2", "revision": "B"}),
         "crown": CROWN,
@@ -205,6 +242,9 @@ def test_an_assumption_given_as_a_value_makes_the_same_ceiling():
         {"grid.width.start": "none"},
         {"stock.kerf": "5/64"},
         {"panel.gap": 0},
+        {"room.code_edition": "2018"},
+        {"room.joists": {"parallel_to": "width", "first": 8}},
+        {"fixing": {"block_spacing": 20}},
         {"crown": {}},
         {"flat_mouldings": [{"thickness": "1/2", "width": 3}]},
     ],

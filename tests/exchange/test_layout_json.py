@@ -18,7 +18,8 @@ from tests.exchange.layouts import DOCUMENTS, laid_out
 NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
-    *("mouldings", "headroom", "marks", "casing_choices", "cautions", "assumptions"),
+    *("mouldings", "headroom", "heights", "backing", "marks", "casing_choices"),
+    *("cautions", "assumptions"),
 ]
 
 

@@ -43,6 +43,7 @@ class _Draw:
         other = min(max(float(span) * random.uniform(0.6, 1.25), 8 * 12), 60 * 12)
         self._spans = {"length": span, "width": self._sixteenths(other, other)}
         self._member_runs = [run for run in self._spans if random.random() < 0.2]
+        self._blocking = False
         self._sides = self._pick("1x8", "1x10", "5/4x8") if self._member_runs else None
 
     def _chance(self, share: float) -> bool:
@@ -84,6 +85,7 @@ class _Draw:
             "beams": self._beams(),
             "grid": {run: self._run(run) for run in self._spans},
             **({"panel": self._panel()} if self._chance(0.6) else {}),
+            **self._fixing(),
             "drawing": self._drawing(),
         }
         if self._chance(0.5):
@@ -132,7 +134,38 @@ class _Draw:
         members = [self._member(run) for run in self._member_runs]
         if members:
             room["members"] = members
+        if self._chance(0.4):
+            room["joists"] = self._joists()
         return room
+
+    def _joists(self) -> Spec:
+        spacing = self._sixteenths(12, 24)
+        joists: Spec = {
+            "parallel_to": self._pick("length", "width"),
+            "spacing": self._length(spacing),
+            "first": self._length(self._sixteenths(0.75, float(spacing))),
+        }
+        if self._chance(0.5):
+            joists["ceiling"] = self._pick("open", "closed")
+            self._blocking = joists["ceiling"] == "open"
+        if self._chance(0.3):
+            joists.update(kind="truss", width=self._length(self._sixteenths(1.5, 3.5)))
+        if self._chance(0.3):
+            joists["species"] = self._pick("hem_fir", "southern_pine", "douglas_fir_larch")
+        return joists
+
+    def _fixing(self) -> Spec:
+        if self._chance(0.6):
+            return {}
+        ways = ("skin", "anchors", *(("blocking",) if self._blocking else ()))
+        fixing: Spec = {"between_joists": self._pick(*ways)}
+        if self._chance(0.6):
+            fixing["fastener"] = self._pick("wood_screw", "lag_screw", "nail")
+        if self._chance(0.4):
+            fixing["block_spacing"] = self._length(self._sixteenths(12, 48))
+        if self._chance(0.4):
+            fixing["trim"] = {"species": self._pick("cherry", "red_oak"), "moisture": "0.08"}
+        return {"fixing": fixing}
 
     def _wall_finish(self) -> object:
         sizes = [self._length(self._sixteenths(0.375, 0.875)) for _ in range(4)]

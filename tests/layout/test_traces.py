@@ -95,6 +95,33 @@ SPECS: dict[str, Spec] = {
         "room": room(240, 180, measured_to="framing", wall_finish=0.5, members=[MEMBER]),
         "beams": {"crosswise": box("1x8", "1x6")},
     },
+    "joists across, open": {
+        "room": room(
+            243.5,
+            178,
+            members=[MEMBER],
+            joists={"parallel_to": "width", "spacing": 16, "first": 5, "ceiling": "open"},
+        ),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "grid": {"length": run([2, 2], "half"), "width": run(3, "full")},
+        "fixing": {"fastener": "lag_screw", "block_spacing": 20, "end_distance": 24},
+        "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+    },
+    "trusses along the length, nailed": {
+        "room": room(
+            240,
+            180,
+            joists={"parallel_to": "length", "spacing": 24, "first": 20, "kind": "truss"},
+        ),
+        "beams": {"crosswise": box(backing="2x4")},
+        "grid": {"length": run(3, {"soffit": 14, "then": "half"}), "width": run(2)},
+        "fixing": {"fastener": "nail", "service": "wet", "between_joists": "anchors"},
+    },
+    "fixing alone": {
+        "room": room(240, 180, 108),
+        "fixing": {"panel_gravity": 0.7, "trim": {"species": "red_oak"}},
+        "panel": {"kind": "sheet_goods"},
+    },
     "under": {
         "room": room(240, 180),
         "beams": {"crosswise": box(bottom="1x8", bottom_joint="under", overhang=0.5)},

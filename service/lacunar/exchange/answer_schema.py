@@ -3,11 +3,12 @@
 from collections.abc import Mapping
 from dataclasses import fields
 from enum import Enum
+from fractions import Fraction
 from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import lone_run, moulding_records, records
+from lacunar.layout import backing_records, lone_run, moulding_records, records
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
@@ -47,6 +48,19 @@ RECORDS: tuple[type, ...] = (
     records.Clearance,
     records.Caution,
     records.CasingChoice,
+    backing_records.Joist,
+    backing_records.JoistLines,
+    backing_records.BackingPiece,
+    backing_records.Bay,
+    backing_records.BackingLine,
+    backing_records.Forms,
+    backing_records.BeamWeight,
+    backing_records.Weights,
+    backing_records.Hold,
+    backing_records.Backing,
+    backing_records.Level,
+    backing_records.BeamGap,
+    backing_records.Heights,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,
@@ -61,6 +75,7 @@ _FIGURES: Mapping[object, str] = {
     Length: "LengthFigure",
     Angle: "AngleFigure",
     int: "CountFigure",
+    Fraction: "NumberFigure",
 }
 
 

@@ -6,6 +6,8 @@ from the datum, the lower left corner of the plan, along the run.
 
 from collections.abc import Mapping
 
+from lacunar.exchange.backing_field_words import BACKING_WORDS
+
 Words = Mapping[str, Mapping[str, str]]
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -265,4 +267,10 @@ STOCK_WORDS: Words = {
     }
 }
 
-ALL_WORDS: Words = {**LAYOUT_WORDS, **MOULDING_WORDS, **DIVISION_WORDS, **STOCK_WORDS}
+ALL_WORDS: Words = {
+    **LAYOUT_WORDS,
+    **BACKING_WORDS,
+    **MOULDING_WORDS,
+    **DIVISION_WORDS,
+    **STOCK_WORDS,
+}

@@ -11,6 +11,7 @@ from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.grid import (
     CoffersInAll,
     CoffersPerZone,
@@ -24,7 +25,7 @@ from lacunar.model.grid import (
 )
 from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel
-from lacunar.model.room import WALLS, Member, Room
+from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
@@ -51,6 +52,7 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         },
         "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
         "panel": write.panel(ceiling.panel),
+        **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
         **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
         **write.flat_mouldings(ceiling.flat_mouldings),
         "stock": {"kerf": write.length(ceiling.stock.kerf)},
@@ -109,7 +111,51 @@ class _Writer:
             ),
             "measured_to": str(room.measured_to),
             **({"wall_finish": self.wall_finish(finish)} if finish else {}),
+            **({"code_edition": room.code_edition} if room.code_edition else {}),
             "members": [self.member(member) for member in room.members],
+            **({"joists": self.joists(room.joists)} if room.joists else {}),
+        }
+
+    def joists(self, joists: Joists) -> Json:
+        return {
+            "parallel_to": str(joists.parallel_to),
+            "kind": str(joists.kind),
+            "ceiling": str(joists.ceiling),
+            **({"species": str(joists.species)} if joists.species else {}),
+            "gravity": str(joists.gravity),
+            **self.lengths(
+                spacing=joists.spacing,
+                first=joists.first,
+                width=joists.width,
+                existing_finish=joists.existing_finish,
+            ),
+        }
+
+    def fixing(self, fixing: Fixing) -> Json:
+        return {
+            "between_joists": str(fixing.between_joists),
+            "fastener": str(fixing.fastener),
+            "size": fixing.size,
+            "at_crossing": fixing.at_crossing,
+            "service": str(fixing.service),
+            "trim": self.wood(fixing.trim),
+            "backing": self.wood(fixing.backing),
+            "panel_gravity": str(fixing.panel_gravity),
+            **self.lengths(
+                length=fixing.length,
+                least_penetration=fixing.least_penetration,
+                shim=fixing.shim,
+                block_through=fixing.block_through,
+                block_spacing=fixing.block_spacing,
+                end_distance=fixing.end_distance,
+            ),
+        }
+
+    def wood(self, wood: Wood) -> Json:
+        return {
+            **({"species": str(wood.species)} if wood.species else {}),
+            "gravity": str(wood.gravity),
+            "moisture": str(wood.moisture),
         }
 
     def wall_finish(self, finish: tuple[Length, ...]) -> Json:

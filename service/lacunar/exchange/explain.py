@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass
 from typing import TypeVar
 
+from lacunar.exchange.backing_words import AnyFigure, BackingWords
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
@@ -28,7 +29,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
-from lacunar.measure.figure import GIVEN, AngleFigure, CountFigure, LengthFigure
+from lacunar.measure.figure import GIVEN
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -72,10 +73,24 @@ def explain(layout: Layout, units: Units) -> str:
         ("Panels", word.each(word.panel, layout.panels)),
         ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
+        *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
+
+
+def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
+    """Heights, and what is known of joists, backing and weights."""
+    backing = layout.backing
+    yield "Heights", word.heights(layout.heights)
+    if backing.joists is not None:
+        yield "Joists", word.joists(backing.joists)
+    yield "Backing", word.backing(backing)
+    if backing.weights is not None:
+        yield "Weights", word.weights(backing.weights)
+    for hold in backing.holds:
+        yield f"Fasteners of {hold.profile}, for an engineer to judge", word.hold(hold)
 
 
 def _told(parts: Iterable[tuple[str, Iterable[str]]]) -> Iterator[str]:
@@ -98,9 +113,11 @@ class _Wording:
         for part in parts:
             yield from tell(part)
 
-    def figure(self, label: str, figure: LengthFigure | CountFigure | AngleFigure) -> str:
+    def figure(self, label: str, figure: AnyFigure) -> str:
         """One figure in a sentence."""
         value = value_in_words(figure.value, self.units)
+        if figure.approximate:
+            value = f"about {value}"
         if figure.rule == GIVEN:
             return f"{label}: {value}, as given."
         if len(figure.operands) == 1 and figure.operands[0][0] == figure.rule.formula:

@@ -45,6 +45,7 @@ FULL_TURN = 360
 
 _PRINTABLE = re.compile(PRINTABLE)
 _RATIO = re.compile(RATIO + r"\Z")
+_FINEST_RATIO = 10**8
 _DEGREES = re.compile(DEGREES + r"\Z")
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
@@ -281,6 +282,21 @@ class Weight(SpecField[Fraction]):
         if isinstance(value, int | Decimal) and not isinstance(value, bool):
             return Fraction(value)
         raise wrong_type(value, "a number or text such as 3/2")
+
+
+class Ratio(Weight):
+    """A plain number such as a specific gravity, of at most 8 decimals."""
+
+    def read(self, value: object) -> Fraction:
+        """A number, exactly as written."""
+        ratio = super().read(value)
+        if ratio.denominator > _FINEST_RATIO:
+            raise refusal(
+                "ratio_too_fine",
+                f"{shown(value)} has more decimals than any such figure is known to.",
+                "Write at most 8 decimals.",
+            )
+        return ratio
 
 
 class Degrees(SpecField[Angle]):

@@ -247,6 +247,7 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         query_reading.SheetIds,
         _plainly({"type": "string", "pattern": _SHEET_IDS, "examples": ["Z-101"]}),
     ),
+    (fields.Count, _plainly(_WHOLE)),
     (
         fields.Degrees,
         _plainly({"oneOf": [_DEGREES_NUMBER, _DEGREES_TEXT]}),

@@ -25,9 +25,10 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
     The records of `layout.records` become objects under their own field names. A length, figure or
     not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
-    is `{"count": 4}`; an angle is `{"exact": "38 deg", "text": "38°", "degrees": 38}`, its text to
-    a tenth of a degree. A figure that rests on something rounded for want of an exact form also
-    has `"approximate": true`; with `trace` each has its `rule`, `formula` and `operands`.
+    is `{"count": 4}`, any other number `{"exact": "21/50", "decimal": 0.42}`; an angle is
+    `{"exact": "38 deg", "text": "38°", "degrees": 38}`, its text to a tenth of a degree. A figure
+    that rests on something rounded for want of an exact form also has `"approximate": true`; with
+    `trace` each has its `rule`, `formula` and `operands`.
     """
     write = RecordWriter(layout.ceiling.mark_to, trace)
     return {
@@ -41,6 +42,8 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "panel": {"kind": str(layout.ceiling.panel.kind), "pieces": write.value(layout.panels)},
         "mouldings": write.value(layout.mouldings),
         "headroom": write.value(layout.headroom),
+        "heights": write.value(layout.heights),
+        "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
         "cautions": write.value(layout.cautions),

@@ -20,12 +20,15 @@ from lacunar.model.spec import (
     CeilingSpec,
     DrawingSpec,
     FixedBeamSpec,
+    FixingSpec,
     GridSpec,
+    JoistsSpec,
     MemberSpec,
     PanelSpec,
     RoomSpec,
     RunSpec,
     StockSpec,
+    WoodSpec,
 )
 
 Parts = Mapping[str, Any]
@@ -116,6 +119,7 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         beams=_beams(parts.get("beams", {})),
         grid=GridSpec(**{name: _run(run) for name, run in parts.get("grid", {}).items()}),
         panel=PanelSpec(**parts["panel"]) if "panel" in parts else None,
+        fixing=_fixing(parts["fixing"]) if "fixing" in parts else None,
         stock=StockSpec(**parts.get("stock", {})),
         drawing=DrawingSpec(**parts.get("drawing", {})),
         crown=CrownSpec(**parts["crown"]) if "crown" in parts else None,
@@ -129,7 +133,13 @@ def _room(parts: Parts) -> RoomSpec:
         MemberSpec(**{**dict.fromkeys(("on", "center", "width", "drop")), **member})
         for member in parts.get("members", ())
     )
-    return RoomSpec(**{**parts, "members": members})
+    joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
+    return RoomSpec(**{**parts, "members": members, "joists": joists})
+
+
+def _fixing(parts: Parts) -> FixingSpec:
+    woods = {name: WoodSpec(**parts[name]) for name in ("trim", "backing") if name in parts}
+    return FixingSpec(**{**parts, **woods})
 
 
 def _beams(parts: Parts) -> BeamsSpec:

@@ -12,10 +12,13 @@ from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, Through
 from lacunar.model.drawing import Paper
+from lacunar.model.fasteners import FastenerKind
+from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, Seat
-from lacunar.model.room import Casing, MeasuredTo, RunName
+from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.woods import Species
 
 
 class ProfileKind(StrEnum):
@@ -67,6 +70,24 @@ class MemberSchema(SpecSchema):
     cased_width = fields.Distance("The finished width wished for its casing.")
 
 
+class JoistsSchema(SpecSchema):
+    """The joists above the ceiling."""
+
+    needed = ("parallel_to", "first")
+
+    parallel_to = fields.OneOf("The run the joists run along.", RunName)
+    spacing = fields.Distance("From center to center.")
+    first = fields.Distance("Center of the first one from the finished start wall.")
+    width = fields.Distance("Thickness of one joist as seen from below.")
+    kind = fields.OneOf("What the joists are.", JoistKind)
+    ceiling = fields.OneOf("Whether the joists can be reached from below.", CeilingState)
+    existing_finish = fields.Distance("Thickness of what lies between joists and backing.")
+    species = fields.OneOf("Their species, for how fasteners hold.", Species)
+    gravity = fields.Ratio(
+        "Their specific gravity [ratio], oven-dry, where it is not the species' published one."
+    )
+
+
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
@@ -80,6 +101,11 @@ class RoomSchema(SpecSchema):
         "Thickness of the wall finish [length]: one for all walls, or an object with W1 to W4."
     )
     headroom = fields.Distance("The least height wished below any beam.")
+    code_edition = fields.Text(
+        "The code and edition the headroom is taken from, as it is to be named in cautions.",
+        limits.CODE_EDITION,
+    )
+    joists = fields.ObjectOf(JoistsSchema, "The joists above the ceiling.")
     members = fields.ListOf(
         fields.ObjectOf(MemberSchema, "A structural member to be cased."),
         "Structural members below the ceiling.",
@@ -162,6 +188,42 @@ class PanelSchema(SpecSchema):
     gap = fields.Distance("Left open at each edge of a sheet panel.")
 
 
+class WoodSchema(SpecSchema):
+    """What boards are made of."""
+
+    species = fields.OneOf("Their species, for its published weight.", Species)
+    gravity = fields.Ratio(
+        "Their specific gravity [ratio], where it is not the species' published one."
+    )
+    moisture = fields.Ratio("Moisture as a share of the dry weight [ratio], like 0.12.")
+
+
+class FixingSchema(SpecSchema):
+    """How backing is fixed to the framing, and what the beams weigh."""
+
+    between_joists = fields.OneOf(
+        "What carries a beam that runs along the joists between two of them.", BetweenJoists
+    )
+    fastener = fields.OneOf("What goes through the backing into the framing.", FastenerKind)
+    size = fields.Text(
+        "The fastener's size: a gauge like 10, a diameter like 1/4, a nail like 16d.",
+        limits.FASTENER_SIZE,
+    )
+    length = fields.Distance("Length of the fastener.")
+    at_crossing = fields.Count("How many fasteners go into each joist or block [count].")
+    least_penetration = fields.Distance("The least depth wished for in the framing.")
+    shim = fields.Distance("Packing between ceiling and backing.")
+    block_through = fields.Distance(
+        "How much of a block as high as the beam's inside a fastener passes through."
+    )
+    block_spacing = fields.Distance("The most between blocks or fasteners along a beam.")
+    end_distance = fields.Distance("From a piece's end to its first block or fastener.")
+    service = fields.OneOf("Whether the wood stays dry.", Service)
+    trim = fields.ObjectOf(WoodSchema, "What sides and bottoms are made of.")
+    backing = fields.ObjectOf(WoodSchema, "What the backing is made of.")
+    panel_gravity = fields.Ratio("Specific gravity of a sheet panel [ratio].")
+
+
 class CrownSchema(SpecSchema):
     """Crown, the sprung moulding in the upper corners of every coffer."""
 
@@ -229,6 +291,7 @@ class CeilingSchema(SpecSchema):
     beams = fields.ObjectOf(BeamsSchema, "The two families of beams.")
     grid = fields.ObjectOf(GridSchema, "How many coffers, and what stands at the walls.")
     panel = fields.ObjectOf(PanelSchema, "What fills a coffer.")
+    fixing = fields.ObjectOf(FixingSchema, "How backing is fixed, and what beams weigh.")
     crown = fields.ObjectOf(CrownSchema, "Crown in the upper corners of every coffer.")
     flat_mouldings = fields.ListOf(
         fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),

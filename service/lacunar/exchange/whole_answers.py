@@ -86,6 +86,11 @@ def answer_schemas() -> dict[str, Json]:
         "CountFigure": _object(
             {**_COUNT, **_REASON}, list(_COUNT), "A count that was found, with its reason."
         ),
+        "NumberFigure": _object(
+            {**_RATIO, **_REASON},
+            list(_RATIO),
+            "A number that was computed, with its reason; its unit stands where it is told.",
+        ),
         "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
         "Engine": _ENGINE,
         **records,
@@ -141,6 +146,8 @@ def _layout() -> Json:
             "description": "Crown and flat mouldings, seen openings and mouths.",
         },
         "headroom": _list("Clearance", "Heights under each profile."),
+        "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
         "cautions": _list("Caution", "Advice about safety, code or craft."),

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from lacunar.layout.backing_cautions import backing_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.headroom_cautions import headroom_cautions
 from lacunar.layout.mark_cautions import mark_cautions
@@ -14,6 +15,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     """Everything a careful hand would say about a layout, the gravest first."""
     yield from _structure(layout)
     yield from headroom_cautions(layout)
+    yield from backing_cautions(layout)
     yield from _standing()
     yield from _soffits(layout)
     yield from mark_cautions(layout)

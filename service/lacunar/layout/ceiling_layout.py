@@ -3,6 +3,8 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
+from lacunar.layout.backing import backing
+from lacunar.layout.backing_lines import SetOutBeams
 from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
 from lacunar.layout.casing_choices import casing_choices
 from lacunar.layout.cautions import cautions
@@ -13,6 +15,7 @@ from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fixed_things import FixedThing, fixed_things
 from lacunar.layout.frame import run_frame
 from lacunar.layout.headroom import floor_faults, headroom
+from lacunar.layout.heights import heights
 from lacunar.layout.marks import run_marks
 from lacunar.layout.mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
@@ -161,16 +164,19 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
     panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
     runs = {name: run_layout(ends[name]) for name in RunName}
+    profiles = {profile.id: profile for profile in book.profiles}
+    beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
+    fitted = panels(ceiling.panel, panel_runs, found)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
         length=runs[RunName.LENGTH],
         width=runs[RunName.WIDTH],
-        beams=tuple(_beams(set_out, book)),
-        wall_beams=_wall_beams(ends, book),
+        beams=beams.beams,
+        wall_beams=beams.wall_beams,
         coffers=found,
         profiles=book.profiles,
-        panels=panels(ceiling.panel, panel_runs, found),
+        panels=fitted,
         mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
         marks=tuple(
             marks
@@ -178,6 +184,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
         ),
         headroom=clearances,
+        heights=heights(ceiling, clearances, runs, beams.beams),
+        backing=backing(ceiling, beams, fitted),
         casing_choices=tuple(
             choice
             for name in RunName

@@ -22,7 +22,8 @@ def headroom_cautions(layout: Layout) -> Iterator[Caution]:
             code="headroom_below_limit",
             text="There is less headroom below beams than the limit in the spec. The model code"
             " (International Residential Code, section R305.1) asks for 7 ft in habitable rooms;"
-            " what beams may project below that differs by edition. The local code governs.",
+            " what beams may project below that differs by edition."
+            f"{_edition(layout)} The local code governs.",
             figures={
                 "clear_height": lowest.clear_height.value,
                 "limit": lowest.limit,
@@ -31,6 +32,12 @@ def headroom_cautions(layout: Layout) -> Iterator[Caution]:
             pointer="/room/headroom",
         )
     yield from _deep_for_height(layout)
+
+
+def _edition(layout: Layout) -> str:
+    """What the limit in the spec was taken from, where that was told."""
+    edition = layout.ceiling.room.code_edition
+    return f" The limit is taken from: {edition}." if edition else ""
 
 
 def _deep_for_height(layout: Layout) -> Iterator[Caution]:

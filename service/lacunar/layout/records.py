@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -292,6 +293,8 @@ class Layout:
     mouldings: Mouldings
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
+    heights: Heights
+    backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     cautions: tuple[Caution, ...]
 

@@ -11,6 +11,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling, StockRules
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
 from lacunar.model.drawing import Drawing
+from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
     CoffersPerZone,
@@ -33,7 +34,6 @@ from lacunar.model.spec import (
     GridSpec,
     MemberSpec,
     PanelSpec,
-    RoomSpec,
     RunSpec,
 )
 
@@ -61,9 +61,13 @@ def resolve(spec: CeilingSpec) -> Resolution:
     mark_to = assuming.settle(
         spec.mark_to, "/mark_to", usual.mark_to, "as fine as a common tape is read"
     )
-    room = _room(spec.room, usual, assuming)
+    room = _room(spec, usual, assuming)
     grid = _grid(spec.grid, usual, assuming)
     beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
+    panel = _panel(spec.panel, usual, assuming)
+    fixing = decide_fixing(
+        spec.fixing, FixingSurroundings(room.joists, beams, panel), usual.fixing, assuming
+    )
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -71,7 +75,8 @@ def resolve(spec: CeilingSpec) -> Resolution:
         room=room,
         beams=beams,
         grid=grid,
-        panel=_panel(spec.panel, usual, assuming),
+        panel=panel,
+        fixing=fixing,
         stock=StockRules(
             assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
         ),
@@ -95,7 +100,8 @@ def _stated(value: Length | None, pointer: str) -> Length:
     return value
 
 
-def _room(room: RoomSpec, usual: Defaults, assuming: Assuming) -> Room:
+def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
+    room = spec.room
     measured_to = assuming.settle(
         room.measured_to,
         "/room/measured_to",
@@ -120,7 +126,9 @@ def _room(room: RoomSpec, usual: Defaults, assuming: Assuming) -> Room:
             "the least ceiling height of a model code (International Residential Code, R305);"
             " the local code governs",
         ),
+        code_edition=room.code_edition or "",
         members=_members(room.members, usual, assuming),
+        joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
     )
 
 

@@ -7,6 +7,7 @@ from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
 from lacunar.model.beams import Beams
 from lacunar.model.drawing import Drawing
+from lacunar.model.fixing import Fixing
 from lacunar.model.grid import Grid
 from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel
@@ -31,7 +32,10 @@ class StockRules:
 
 @dataclass(frozen=True, slots=True)
 class Ceiling:
-    """The resolved spec. The field names are the spec's, so that it reads back as a spec."""
+    """The resolved spec. The field names are the spec's, so that it reads back as a spec.
+
+    `fixing` is None where neither the joists nor anything about fixing was told.
+    """
 
     name: str
     units: Units
@@ -40,6 +44,7 @@ class Ceiling:
     beams: Beams
     grid: Grid
     panel: Panel
+    fixing: Fixing | None
     stock: StockRules
     drawing: Drawing
     crown: Crown | None

@@ -36,6 +36,21 @@ class Defaults:
     gap: Length
     kerf: Length
     paper: Paper
+    fixing: "FixingDefaults"
+
+
+@dataclass(frozen=True, slots=True)
+class FixingDefaults:
+    """One unit system's figures for joists and for what is fixed to them."""
+
+    joist_spacing: Length
+    joist_width: Length
+    existing_finish: Length
+    least_penetration: Length
+    block_through: Length
+    block_spacing: Length
+    end_distance: Length
+    fastener_lengths: tuple[Length, ...]
 
 
 def _inches(amount: str) -> Length:
@@ -63,6 +78,16 @@ _INCHES = Defaults(
     gap=_inches("1/32"),
     kerf=_inches("1/8"),
     paper=Paper.TABLOID,
+    fixing=FixingDefaults(
+        joist_spacing=_inches("16"),
+        joist_width=_inches("3/2"),
+        existing_finish=_inches("1/2"),
+        least_penetration=_inches("3/2"),
+        block_through=_inches("3/2"),
+        block_spacing=_inches("24"),
+        end_distance=_inches("2"),
+        fastener_lengths=tuple(_inches(f"{n}/2") for n in (*range(3, 9), *range(10, 26, 2))),
+    ),
 )
 _MILLIMETERS = Defaults(
     mark_to=Step.read("1 mm", Units.MILLIMETER),
@@ -79,6 +104,16 @@ _MILLIMETERS = Defaults(
     gap=_millimeters("1"),
     kerf=_millimeters("3"),
     paper=Paper.A3,
+    fixing=FixingDefaults(
+        joist_spacing=_millimeters("400"),
+        joist_width=_millimeters("38"),
+        existing_finish=_millimeters("12.5"),
+        least_penetration=_millimeters("40"),
+        block_through=_millimeters("38"),
+        block_spacing=_millimeters("600"),
+        end_distance=_millimeters("50"),
+        fastener_lengths=tuple(_millimeters(str(n)) for n in range(40, 320, 10)),
+    ),
 )
 
 DEFAULTS: Mapping[Units, Defaults] = {Units.INCH: _INCHES, Units.MILLIMETER: _MILLIMETERS}

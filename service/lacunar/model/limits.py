@@ -34,6 +34,8 @@ COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
 # Two borders and one coffer between them.
 HELD_COFFERS = 3
+# More fasteners than this split what they are driven into.
+FASTENERS_AT_CROSSING = 12
 # A share a thousand times as large as another is no coffer beside it.
 WEIGHT = 1000
 
@@ -48,6 +50,14 @@ REVISION = 4
 STATUS = 24
 PERSON = 40
 STOCK_NAME = 24
+CODE_EDITION = 80
+FASTENER_SIZE = 8
+
+
+# Ratios. Balsa to the heaviest hardwoods and fiber boards; wood soaked through holds its dry weight
+# in water.
+GRAVITY = (Fraction(1, 20), Fraction(3, 2))
+MOISTURE = (Fraction(0), Fraction(1))
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +92,15 @@ STOCK_WIDTH = _inches("1/4", "240", "boards and strips are from 1/4 in to 20 ft 
 SHEET_EDGE = _inches("6", "480", "sheets are from 6 in to 40 ft long")
 SHEET_THICKNESS = _inches("1/32", "4", "sheets are from 1/32 in to 4 in thick")
 GAP = _inches("0", "2", "a gap of over 2 in is not covered by any moulding")
+JOIST_SPACING = _inches("6", "240", "joists and trusses stand 6 in to 20 ft apart")
+JOIST_WIDTH = _inches("1/2", "24", "a joist is from 1/2 in to 2 ft thick")
+EXISTING_FINISH = _inches("0", "12", "no ceiling finish is thicker than 12 in")
+FASTENER_LENGTH = _inches("1/2", "24", "fasteners are from 1/2 in to 2 ft long")
+PENETRATION = _inches("0", "24", "no fastener reaches deeper than 2 ft")
+SHIM = _inches("0", "12", "packing of over 12 in is framing")
+BLOCK_THROUGH = _inches("1/4", "12", "a fastener passes through 1/4 in to 12 in of a block")
+BLOCK_SPACING = _inches("6", "240", "what carries a beam stands 6 in to 20 ft apart")
+END_DISTANCE = _inches("0", "24", "the outer fasteners are within 2 ft of a piece's end")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
 CROWN_FACE = _inches("1/2", "24", "crown is from 1/2 in to 2 ft wide")
 CROWN_LEG = _inches("1/8", "24", "crown drops and projects from 1/8 in to 2 ft")

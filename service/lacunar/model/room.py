@@ -6,8 +6,10 @@ W4 bottom. The datum is the lower left corner, where W1 and W4 meet: both runs s
 
 from dataclasses import dataclass
 from enum import StrEnum
+from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.model.woods import Species
 
 
 class RunName(StrEnum):
@@ -60,9 +62,52 @@ class Member:
     cased_width: Length | None
 
 
+class JoistKind(StrEnum):
+    """Sawn lumber, or trusses, whose designer has the say on what may hang from them."""
+
+    LUMBER = "lumber"
+    TRUSS = "truss"
+
+
+class CeilingState(StrEnum):
+    """Whether the joists can be reached: `open` from below, or `closed` behind a finish."""
+
+    OPEN = "open"
+    CLOSED = "closed"
+
+
+@dataclass(frozen=True, slots=True)
+class Joists:
+    """Joists that run `parallel_to` one run and stand at equal `spacing` along the other.
+
+    `first` is the center of the first one from the finished start wall; `width` the thickness of
+    each as seen from below; `existing_finish` what lies between joists and backing; `gravity` the
+    specific gravity fasteners hold by, `species` where it came from a species.
+    """
+
+    parallel_to: RunName
+    spacing: Length
+    first: Length
+    width: Length
+    kind: JoistKind
+    ceiling: CeilingState
+    existing_finish: Length
+    species: Species | None
+    gravity: Fraction
+
+    @property
+    def on(self) -> RunName:
+        """The run along which their places are measured."""
+        return self.parallel_to.other
+
+
 @dataclass(frozen=True, slots=True)
 class Room:
-    """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown."""
+    """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
+
+    `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
+    where that was not told; `joists` are None where nothing is known of them.
+    """
 
     length: Length
     width: Length
@@ -70,4 +115,6 @@ class Room:
     measured_to: MeasuredTo
     wall_finish: tuple[Length, Length, Length, Length] | None
     headroom: Length
+    code_edition: str
     members: tuple[Member, ...]
+    joists: Joists | None

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
+from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
 from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.room_rules import ROOM_RULES
@@ -40,6 +41,7 @@ RULES: tuple[Rule, ...] = (
     *ROOM_RULES,
     *BEAM_RULES,
     *GRID_RULES,
+    *FIXING_RULES,
     *MOULDING_RULES,
 )
 

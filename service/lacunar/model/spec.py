@@ -12,11 +12,14 @@ from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
 from lacunar.model.beams import BottomJoint, Depth, Through
 from lacunar.model.drawing import Paper
+from lacunar.model.fasteners import FastenerKind
+from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, Seat, SheetSize
-from lacunar.model.room import Casing, MeasuredTo, RunName
+from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
+from lacunar.model.woods import Species
 
 
 @dataclass(frozen=True, slots=True)
@@ -34,6 +37,50 @@ class MemberSpec:
 
 
 @dataclass(frozen=True, slots=True)
+class JoistsSpec:
+    """The joists above the ceiling; see `model.room.Joists`."""
+
+    parallel_to: RunName | None = None
+    spacing: Length | None = None
+    first: Length | None = None
+    width: Length | None = None
+    kind: JoistKind | None = None
+    ceiling: CeilingState | None = None
+    existing_finish: Length | None = None
+    species: Species | None = None
+    gravity: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class WoodSpec:
+    """What boards are made of; see `model.fixing.Wood`."""
+
+    species: Species | None = None
+    gravity: Fraction | None = None
+    moisture: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class FixingSpec:
+    """How backing is fixed, and what beams weigh; see `model.fixing.Fixing`."""
+
+    between_joists: BetweenJoists | None = None
+    fastener: FastenerKind | None = None
+    size: str | None = None
+    length: Length | None = None
+    at_crossing: int | None = None
+    least_penetration: Length | None = None
+    shim: Length | None = None
+    block_through: Length | None = None
+    block_spacing: Length | None = None
+    end_distance: Length | None = None
+    service: Service | None = None
+    trim: WoodSpec = WoodSpec()
+    backing: WoodSpec = WoodSpec()
+    panel_gravity: Fraction | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class RoomSpec:
     """The room; see `model.room.Room`. Length, width and height suffice."""
 
@@ -43,7 +90,9 @@ class RoomSpec:
     measured_to: MeasuredTo | None = None
     wall_finish: tuple[Length, Length, Length, Length] | None = None
     headroom: Length | None = None
+    code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
+    joists: JoistsSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -154,6 +203,7 @@ class CeilingSpec:
     beams: BeamsSpec = BeamsSpec()
     grid: GridSpec = GridSpec()
     panel: PanelSpec | None = None
+    fixing: FixingSpec | None = None
     stock: StockSpec = StockSpec()
     drawing: DrawingSpec = DrawingSpec()
     crown: CrownSpec | None = None

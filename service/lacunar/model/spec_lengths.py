@@ -9,7 +9,16 @@ from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.room import WALLS, RunName
-from lacunar.model.spec import BoxSpec, CeilingSpec, MemberSpec, PanelSpec, RoomSpec, RunSpec
+from lacunar.model.spec import (
+    BoxSpec,
+    CeilingSpec,
+    FixingSpec,
+    JoistsSpec,
+    MemberSpec,
+    PanelSpec,
+    RoomSpec,
+    RunSpec,
+)
 from lacunar.model.stock import Stock
 
 
@@ -27,11 +36,13 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_room(spec.room)
     for position, member in enumerate(spec.room.members):
         yield from _in_member(f"/room/members/{position}", member)
+    yield from _in_joists(spec.room.joists or JoistsSpec())
     yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
     yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
     for name in RunName:
         yield from _in_run(f"/grid/{name}", spec.grid.run(name))
     yield from _in_panel(spec.panel or PanelSpec())
+    yield from _in_fixing(spec.fixing or FixingSpec())
     yield BoundLength("/stock/kerf", spec.stock.kerf, limits.KERF)
     yield from _in_crown(spec.crown or CrownSpec())
     for position, moulding in enumerate(spec.flat_mouldings):
@@ -58,6 +69,23 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/drop", member.drop, limits.MEMBER_DROP)
     yield BoundLength(f"{place}/clearance", member.clearance, limits.CLEARANCE)
     yield BoundLength(f"{place}/cased_width", member.cased_width, limits.BEAM_WIDTH)
+
+
+def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
+    place = "/room/joists"
+    yield BoundLength(f"{place}/spacing", joists.spacing, limits.JOIST_SPACING)
+    yield BoundLength(f"{place}/first", joists.first, limits.POSITION)
+    yield BoundLength(f"{place}/width", joists.width, limits.JOIST_WIDTH)
+    yield BoundLength(f"{place}/existing_finish", joists.existing_finish, limits.EXISTING_FINISH)
+
+
+def _in_fixing(fixing: FixingSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/fixing/length", fixing.length, limits.FASTENER_LENGTH)
+    yield BoundLength("/fixing/least_penetration", fixing.least_penetration, limits.PENETRATION)
+    yield BoundLength("/fixing/shim", fixing.shim, limits.SHIM)
+    yield BoundLength("/fixing/block_through", fixing.block_through, limits.BLOCK_THROUGH)
+    yield BoundLength("/fixing/block_spacing", fixing.block_spacing, limits.BLOCK_SPACING)
+    yield BoundLength("/fixing/end_distance", fixing.end_distance, limits.END_DISTANCE)
 
 
 def _in_box(place: str, box: BoxSpec) -> Iterator[BoundLength]:

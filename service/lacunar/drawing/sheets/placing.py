@@ -108,18 +108,25 @@ def beside(frame: Box, count: int, blocks: Sequence[Block], title: Block) -> Arr
 
 def below(frame: Box, blocks: Sequence[Block], title: Block) -> Arrangement | None:
     """A band of columns under the plan, as low as the blocks allow; None where they never fit."""
+    height = title.height
+    while height < frame.height / 2:
+        band = band_below(frame, height, blocks, title)
+        if not band.left_over:
+            return band
+        height += BAND_STEP
+    return None
+
+
+def band_below(frame: Box, height: float, blocks: Sequence[Block], title: Block) -> Arrangement:
+    """A band of columns of a height [mm] under the plan, the title block in its right corner."""
     width = title.width
     count = int((frame.width - FRAME_PAD + COLUMN_GAP) // (width + COLUMN_GAP))
     lefts = [frame.right - width - n * (width + COLUMN_GAP) for n in range(count)][::-1]
     corner = Placed(title, frame.right - width, frame.bottom - title.height)
-    height = title.height
-    while height < frame.height / 2:
-        top = frame.bottom - height
-        columns = [Box(x, top + FRAME_PAD, x + width, frame.bottom - FRAME_PAD) for x in lefts]
-        columns[-1] = Box(lefts[-1], top + FRAME_PAD, frame.right, corner.y - BLOCK_GAP)
-        placed, left_over = flow(blocks, columns)
-        if not left_over:
-            area = Box(frame.left, frame.top, frame.right, top)
-            return Arrangement(area, (*placed, corner), Box(frame.left, top, frame.right, top))
-        height += BAND_STEP
-    return None
+    top = frame.bottom - height
+    columns = [Box(x, top + FRAME_PAD, x + width, frame.bottom - FRAME_PAD) for x in lefts]
+    columns[-1] = Box(lefts[-1], top + FRAME_PAD, frame.right, corner.y - BLOCK_GAP)
+    placed, left_over = flow(blocks, columns)
+    area = Box(frame.left, frame.top, frame.right, top)
+    edge = Box(frame.left, top, frame.right, top)
+    return Arrangement(area, (*placed, corner), edge, left_over)

@@ -15,12 +15,14 @@ from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
+from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
     FRAME_PAD,
     Arrangement,
     Box,
+    band_below,
     below,
     beside,
     column_width,
@@ -104,9 +106,31 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     parted = _largest(sheets, plans, beside_blocks, continued=True)
     if whole and (parted is None or whole[0].scale.ratio <= WHOLE_WORTH * parted[0].scale.ratio):
         return _pages(sheets, *whole)
+    parted = parted or _over_band(sheets, plans, beside_blocks)
     if parted:
         return _pages(sheets, *parted)
     raise PaperTooSmall(sheets.size.text)
+
+
+def _over_band(
+    sheets: PlanSheets, plans: Sequence[PlanView], blocks: Sequence[Block]
+) -> tuple[PlanView, Arrangement] | None:
+    """The largest plan that fits over a band no higher than the title block; None if none does.
+
+    The last resort: a plan as wide as the paper has its blocks on continuation sheets.
+    """
+    title = title_block(sheets.fields, column_width(sheets.size), sheets.typeface)
+    band = band_below(frame_box(sheets.size), title.height, blocks, title)
+    for plan in plans:
+        view = _titled(sheets, plan, continued=True)
+        if _fits(view, band):
+            return view, band
+    return None
+
+
+def _fits(view: PlanView, arrangement: Arrangement) -> bool:
+    area = arrangement.plan_area
+    return view.block.width <= area.width and view.block.height <= area.height
 
 
 def _largest(
@@ -117,8 +141,7 @@ def _largest(
     for plan in plans:
         view = _titled(sheets, plan, continued=continued)
         for arrangement in arrangements:
-            area = arrangement.plan_area
-            if view.block.width <= area.width and view.block.height <= area.height:
+            if _fits(view, arrangement):
                 return view, arrangement
     return None
 
@@ -143,6 +166,12 @@ def _titled(sheets: PlanSheets, view: PlanView, *, continued: bool) -> PlanView:
         notes.append(f"CAUTIONS, MARKS AND NOTES: SEE {sheets.fields.sheet}-2")
     title = view_title(1, "REFLECTED CEILING PLAN", view.scale, tuple(notes), sheets.typeface)
     bar = scale_bar(1, view.scale.ratio, sheets.wording.units, 80.0)
+    joists = sheets.layout.ceiling.room.joists
+    if joists:
+        arrow = joist_arrow(joists, sheets.wording, sheets.typeface)
+        bar = _side_by_side(arrow, bar, view.block.width - title.width - BAR_GAP) or stacked(
+            (arrow, bar), TITLE_GAP
+        )
     under = _side_by_side(title, bar, view.block.width) or stacked((title, bar), 2.0)
     lower = stacked((view.block, under), TITLE_GAP)
     return replace(

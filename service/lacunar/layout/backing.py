@@ -1,0 +1,29 @@
+"""Backing: along which lines the beams are held, and what hangs from them."""
+
+from lacunar.layout.backing_forms import backing_forms
+from lacunar.layout.backing_lines import LineTask, SetOutBeams, backing_lines
+from lacunar.layout.backing_records import Backing, Hold
+from lacunar.layout.holds import HoldTask, holds
+from lacunar.layout.joists import joist_lines
+from lacunar.layout.records import PanelFit
+from lacunar.layout.weights import weights
+from lacunar.model.ceiling import Ceiling
+
+
+def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[PanelFit, ...]) -> Backing:
+    """Turn beams that are set out into their backing.
+
+    Forms are counted for any ceiling. Where joists or fixing are told of, lines with the places to
+    fix at and weights come with them; reference figures of fasteners where the joists are known.
+    """
+    joists, fixing = ceiling.room.joists, ceiling.fixing
+    lines = None if joists is None else joist_lines(joists, beams.span(joists.on))
+    forms = backing_forms(beams.runs)
+    if fixing is None:
+        return Backing(lines, (), forms, None, ())
+    weighed = weights(beams, fixing, ceiling.panel, panels)
+    held: tuple[Hold, ...] = ()
+    if joists is not None:
+        held = tuple(holds(HoldTask(ceiling, joists, fixing, beams.profiles), weighed.beams))
+    found = tuple(backing_lines(LineTask(beams, lines, fixing)))
+    return Backing(lines, found, forms, weighed, held)

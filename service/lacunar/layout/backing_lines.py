@@ -1,0 +1,152 @@
+"""The lines along which beams are held, each with what of the framing is above it."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass, field
+from typing import Literal
+
+from lacunar.layout.backing_pieces import Clear, added, crossing_piece, even_piece
+from lacunar.layout.backing_records import (
+    BackingLine,
+    BackingPiece,
+    JoistLines,
+    JoistRelation,
+)
+from lacunar.layout.joists import among_joists
+from lacunar.layout.records import Beam, BeamPiece, BeamProfile, RunLayout, WallBeam
+from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.length import Length
+from lacunar.model.fixing import BetweenJoists, Fixing
+from lacunar.model.grid import WallKind
+from lacunar.model.room import START_WALL, RunName
+
+AT_START_WALL = Rule("middle of the backing at a start wall", "near + backing / 2")
+AT_END_WALL = Rule("middle of the backing at an end wall", "far - backing / 2")
+NEAR_CLEAT = Rule(
+    "cleat of a casing: midway between its side and the member", "(near + side + member) / 2"
+)
+FAR_CLEAT = Rule(
+    "cleat of a casing: midway between the member and its side", "(member + far - side) / 2"
+)
+
+Side = Literal["middle", "near", "far"]
+
+
+@dataclass(frozen=True, slots=True)
+class SetOutBeams:
+    """The parts of a layout that backing is worked out from."""
+
+    runs: Mapping[RunName, RunLayout]
+    beams: tuple[Beam, ...]
+    wall_beams: tuple[WallBeam, ...]
+    profiles: Mapping[str, BeamProfile]
+
+    def span(self, run: RunName) -> Length:
+        """The span of a run [length]."""
+        return self.runs[run].span.at_start.value
+
+    def clears(self, beam: Beam | WallBeam) -> tuple[Clear, ...]:
+        """The clear lengths of a beam: its pieces; at a wall, from what is at one wall to other."""
+        if isinstance(beam, Beam):
+            return tuple(_clear(piece) for piece in beam.pieces)
+        zones = self.runs[beam.on.other].zones
+        return (Clear(zones[0].start, zones[-1].end),)
+
+    @property
+    def backed(self) -> Iterator[Beam | WallBeam]:
+        """Every beam that has backing: all but soffits, whose inside the spec does not tell."""
+        yield from self.beams
+        yield from (beam for beam in self.wall_beams if beam.kind is not WallKind.SOFFIT)
+
+
+def _clear(piece: BeamPiece) -> Clear:
+    return Clear(piece.start, piece.end)
+
+
+@dataclass(frozen=True, slots=True)
+class LineTask:
+    """What lines of backing are laid out from; `joists` are None where nothing is known of them."""
+
+    beams: SetOutBeams
+    joists: JoistLines | None
+    fixing: Fixing
+    cut: dict[tuple[Length, Length, bool], BackingPiece] = field(default_factory=dict)
+
+
+def backing_lines(task: LineTask) -> Iterator[BackingLine]:
+    """Lay out every line of backing: one for each beam, two for each casing.
+
+    A line of backing across the joists is fixed to each of them; one along them to the joist it is
+    on, or to what carries it between two of them.
+    """
+    for beam in task.beams.backed:
+        for side, position in _positions(beam, task.beams.profiles[beam.profile]):
+            yield _line(task, beam, (side, position))
+
+
+def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Side, LengthFigure]]:
+    near, far = beam.near.at_start.value, beam.far.at_start.value
+    if isinstance(beam, WallBeam):
+        backing = next(part for part in profile.parts if part.name == "backing").width.value
+        if beam.wall == START_WALL[beam.on]:
+            yield "middle", AT_START_WALL.gives(near + backing / 2, near=near, backing=backing)
+        else:
+            yield "middle", AT_END_WALL.gives(far - backing / 2, far=far, backing=backing)
+    elif beam.member is None:
+        yield "middle", beam.center.at_start
+    else:
+        side = profile.parts[0].thickness.value
+        member = beam.member.near.at_start.value
+        yield (
+            "near",
+            NEAR_CLEAT.gives((near + side + member) / 2, near=near, side=side, member=member),
+        )
+        member = beam.member.far.at_start.value
+        yield "far", FAR_CLEAT.gives((member + far - side) / 2, member=member, far=far, side=side)
+
+
+def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) -> BackingLine:
+    side, position = at
+    joists, fixing = task.joists, task.fixing
+    across = joists is not None and joists.on is not beam.on
+    found = None
+    if joists is not None and not across:
+        found = among_joists(position.value, joists, task.beams.span(beam.on))
+    pieces = tuple(_piece(task, clear, across=across) for clear in task.beams.clears(beam))
+    carried_by = fixing.between_joists if found is not None and found.bay else None
+    blocks = None
+    if carried_by is BetweenJoists.BLOCKING:
+        blocks = added("blocks between joists along a line", [piece.count for piece in pieces])
+    return BackingLine(
+        beam=beam.id,
+        side=side,
+        on=beam.on,
+        position=position,
+        relation=_relation(joists, across=across, in_bay=carried_by is not None),
+        joist=found.joist if found else None,
+        offset=found.offset if found else None,
+        bearing=found.bearing if found else None,
+        bay=found.bay if found else None,
+        carried_by=carried_by,
+        blocks=blocks,
+        pieces=pieces,
+    )
+
+
+def _relation(joists: JoistLines | None, *, across: bool, in_bay: bool) -> JoistRelation:
+    if joists is None:
+        return JoistRelation.UNKNOWN
+    if across:
+        return JoistRelation.ACROSS
+    return JoistRelation.BETWEEN if in_bay else JoistRelation.ON_JOIST
+
+
+def _piece(task: LineTask, clear: Clear, *, across: bool) -> BackingPiece:
+    """A piece for a clear length; equal ones are worked out once."""
+    key = clear.start.value, clear.end.value, across
+    if key not in task.cut:
+        if across and task.joists is not None:
+            centers = [joist.center for joist in task.joists.joists]
+            task.cut[key] = crossing_piece(clear, centers, task.fixing)
+        else:
+            task.cut[key] = even_piece(clear, task.fixing, framed=task.joists is not None)
+    return task.cut[key]
