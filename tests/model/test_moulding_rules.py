@@ -54,11 +54,11 @@ def test_what_sizes_a_crown_is_sound(fields: dict[str, Any]):
 @pytest.mark.parametrize(
     ("fields", "fault"),
     [
-        ({"drop": inches(3)}, ("name_missing", "/crown/face")),
-        ({"projection": inches(3)}, ("name_missing", "/crown/face")),
+        ({"drop": inches(3)}, ("crown_not_sized", "/crown")),
+        ({"projection": inches(3)}, ("crown_not_sized", "/crown")),
         (
             {"drop": inches(3), "spring_from_wall": degrees(38)},
-            ("name_missing", "/crown/face"),
+            ("crown_not_sized", "/crown"),
         ),
         ({"face": inches(3), "drop": inches(3)}, ("crown_face_too_narrow", "/crown/drop")),
         (

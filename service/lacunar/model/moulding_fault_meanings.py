@@ -13,6 +13,11 @@ MOULDING_FAULTS = {
         "No moulding, saw or corner has an angle like this.",
         "Check the figure; a spring angle is measured from the wall.",
     ),
+    "crown_not_sized": FaultMeaning(
+        "Crown not sized",
+        "Only a drop or only a projection is given, which says nothing without the face.",
+        "Give both, or the width of the face.",
+    ),
     "crown_face_too_narrow": FaultMeaning(
         "Face of the crown too narrow",
         "A drop or projection is no less than the face is wide, though crown stands aslant.",

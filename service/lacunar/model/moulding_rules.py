@@ -49,7 +49,12 @@ def crown_can_be_sized(case: RuleCase) -> Iterator[Fault]:
     if not case.sound("/crown/face", "/crown/drop", "/crown/projection"):
         return
     if (crown.drop is None) is not (crown.projection is None):
-        yield missing("/crown/face", "The width of the crown's face")
+        yield Fault(
+            code="crown_not_sized",
+            pointer="/crown",
+            message="A drop alone, or a projection alone, does not say how large the crown is.",
+            remedy="Give both, or the width of its face.",
+        )
 
 
 def crown_is_wider_than_its_legs(case: RuleCase) -> Iterator[Fault]:
