@@ -9,6 +9,7 @@ import operator
 from collections.abc import Callable, Iterable
 from fractions import Fraction
 
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure, Operand
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -24,7 +25,22 @@ _FUNCTIONS: dict[str, Callable[..., Fraction | int]] = {
     "min": min,
     "ceil": math.ceil,
     "floor": math.floor,
+    "abs": abs,
+    "sqrt": lambda x: Fraction(math.sqrt(x)),
+    "sin": lambda degrees: Fraction(math.sin(math.radians(degrees))),
+    "cos": lambda degrees: Fraction(math.cos(math.radians(degrees))),
+    "tan": lambda degrees: Fraction(math.tan(math.radians(degrees))),
+    "asin": lambda ratio: Fraction(math.degrees(math.asin(ratio))),
+    "acos": lambda ratio: Fraction(math.degrees(math.acos(ratio))),
+    "atan": lambda ratio: Fraction(math.degrees(math.atan(ratio))),
 }
+# What has no exact form is rounded once: to 1/8000 mm, or a billionth of a degree. So it may be off
+# by half of that, and by a little of what floats leave out here.
+_HALF_A_GRID: dict[type, Operand] = {
+    Length: Length.of_millimeters(Fraction(1, 16_000)),
+    Angle: Angle.of_degrees(Fraction(1, 2 * 10**9)),
+}
+_FLOATS = Fraction(1, 10**12)
 
 
 class FormulaError(Exception):
@@ -35,6 +51,8 @@ def number(operand: Operand, units: Units = Units.INCH) -> Fraction:
     """Turn an operand into the number that stands for it; a length counts `units`."""
     if isinstance(operand, Length):
         return operand.inches / units.inches_each
+    if isinstance(operand, Angle):
+        return operand.degrees
     return Fraction(operand)
 
 
@@ -72,6 +90,17 @@ def _value(node: ast.expr, numbers: dict[str, Fraction]) -> Fraction:
     raise FormulaError(f"no rule may say {ast.unparse(node)!r}")
 
 
+def _allowed(figure: Figure[Operand], units: Units) -> Fraction:
+    """How far a figure may be off what its rule gives: nothing, unless it was snapped.
+
+    A plain number is never snapped: an approximate one rests on rounded operands only.
+    """
+    grid = _HALF_A_GRID.get(type(figure.value))
+    if not figure.approximate or grid is None:
+        return Fraction(0)
+    return number(grid, units) + _FLOATS
+
+
 def contradictions(figure: Figure[Operand]) -> list[str]:
     """Return a line for each unit system in which a figure is not what its rule gives.
 
@@ -81,7 +110,7 @@ def contradictions(figure: Figure[Operand]) -> list[str]:
     found = []
     for units in Units:
         again = evaluate(figure.rule.formula, figure.operands, units)
-        if again != number(figure.value, units):
+        if abs(again - number(figure.value, units)) > _allowed(figure, units):
             found.append(
                 f"{figure.rule.name}: counting {units}, {figure.rule.formula} is {again},"
                 f" the figure is {number(figure.value, units)}"

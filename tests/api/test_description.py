@@ -146,6 +146,18 @@ def test_a_division_has_the_described_fields_and_no_others(query):
 
 
 @pytest.mark.parametrize(
+    "query",
+    [
+        "corner=90&spring_from_wall=38",
+        "corner=270&spring_from_wall=45&face=3 1/4&trace=1",
+        "corner=180&spring_from_wall=52&face=80&units=mm",
+    ],
+)
+def test_saw_settings_have_the_described_fields_and_no_others(query):
+    assert misfits("SawAnswer", client().get(f"/v1/saw-settings?{query}").json) == []
+
+
+@pytest.mark.parametrize(
     ("path", "name"),
     [
         ("/v1/stock", "StockList"),
@@ -182,6 +194,8 @@ def needed():
         ("/room", "height"),
         *(("/room/members/0", name) for name in ("on", "center", "width", "drop")),
         ("/grid/length/fixed_beams/0", "center"),
+        ("/flat_mouldings/0", "thickness"),
+        ("/flat_mouldings/0", "width"),
     ]:
         yield pytest.param(place, name, id=f"{place}/{name}")
 
@@ -192,6 +206,7 @@ def test_what_is_published_as_required_is_required(place, name):
     whole = {
         "room": {"length": 240, "width": 180, "height": 108, "members": [member]},
         "grid": {"length": {"fixed_beams": [{"center": 60}]}},
+        "flat_mouldings": [{"thickness": 0.5, "width": 3}],
     }
     inside = whole
     for step in [int(step) if step.isdigit() else step for step in place.split("/")[1:]]:

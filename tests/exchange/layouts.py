@@ -58,6 +58,21 @@ FRAMED: Document = {
     "panel": {"kind": "sheet_goods", "seat": "above_backing"},
     "fixing": {"fastener": "nail"},
 }
+CROWNED: Document = {
+    "room": {"length": "16'", "width": "12'", "height": "9'"},
+    "grid": {"length": {"coffers": 3, "start": "none"}, "width": {"coffers": 2}},
+    "beams": {"crosswise": {"sides": "1x8", "bottom_joint": "under", "overhang": "1/4"}},
+    "crown": {"face": "3 1/4", "spring_from_wall": 38},
+    "flat_mouldings": [
+        {"name": "Frieze", "thickness": "3/8", "width": "3 1/2"},
+        {"name": "Base cap", "at": "bottom_edge", "thickness": "5/8", "width": "1 1/8"},
+    ],
+}
+COPED: Document = {
+    "units": "mm",
+    "room": {"length": 4800, "width": 3600, "height": 2700},
+    "crown": {"drop": 63, "projection": 50, "spring_from_wall": 38, "method": "coped_in_place"},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -66,6 +81,8 @@ DOCUMENTS = {
     "boarded": BOARDED,
     "seamed": SEAMED,
     "framed": FRAMED,
+    "crowned": CROWNED,
+    "coped": COPED,
 }
 
 

@@ -95,6 +95,28 @@ MEMBER = st.fixed_dictionaries(
     },
 )
 
+CROWN = st.one_of(
+    st.just({}),
+    st.fixed_dictionaries(
+        {"face": st.sampled_from(["3 1/4 in", "82.5 mm"])},
+        optional={
+            "spring_from_wall": st.sampled_from([38, 45, "40.25", 38.123456789]),
+            "method": st.sampled_from(["bench_frame", "coped_in_place"]),
+            "fit_total": SMALL,
+            "most_miter": st.sampled_from([45, "60"]),
+        },
+    ),
+    st.fixed_dictionaries(
+        {"drop": st.just("65 mm"), "projection": st.just("2 in")},
+        optional={"spring_from_wall": st.just(38), "land": st.just("1/2 in")},
+    ),
+    st.just({"face": "4 in", "drop": "3 in", "spring_from_wall": 41}),
+)
+FLAT = st.fixed_dictionaries(
+    {"thickness": st.sampled_from(["1/4 in", "5.1 mm"]), "width": st.just("3 1/2 in")},
+    optional={"name": st.just("Frieze"), "at": st.sampled_from(["ceiling", "bottom_edge"])},
+)
+
 
 MOISTURE = st.one_of(
     st.sampled_from([8, 8.5, "9 %", "17/2", "25/3"]),
@@ -201,6 +223,8 @@ def documents(draw: st.DrawFn) -> Document:
         "fixing": FIXING,
         "name": st.sampled_from(["Den", "Speisesaal \u00e9"]),
         "drawing": st.just({"paper": "a2", "revision": "B"}),
+        "crown": CROWN,
+        "flat_mouldings": st.lists(FLAT, max_size=2),
     }
     return {**document, **draw(st.fixed_dictionaries({}, optional=optional))}
 
@@ -263,6 +287,8 @@ def test_an_assumption_given_as_a_value_makes_the_same_ceiling():
         {"room.code_edition": "2018"},
         {"room.joists": {"parallel_to": "width", "first": 8}},
         {"fixing": {"block_spacing": 20}},
+        {"crown": {}},
+        {"flat_mouldings": [{"thickness": "1/2", "width": 3}]},
     ],
 )
 def test_whatever_is_built_otherwise_has_another_digest(changes: dict[str, object]):

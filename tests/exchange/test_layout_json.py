@@ -18,7 +18,7 @@ from tests.exchange.layouts import DOCUMENTS, laid_out
 NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
-    *("sheet_rips", "headroom", "heights", "backing"),
+    *("sheet_rips", "mouldings", "headroom", "heights", "backing"),
     *("marks", "casing_choices", "cautions", "assumptions"),
 ]
 
@@ -122,6 +122,16 @@ def test_sheet_stock_tells_how_thick_it_may_be():
     assert sheets
     assert sheets[0]["thickness_range"]["least"]["in"] == 0.6875
     assert sheets[0]["thickness_range"]["most"]["in"] == 0.75
+
+
+def test_an_angle_is_exact_and_in_decimals_and_what_was_rounded_is_told():
+    # cos 38 has no exact form; the spring is as given. 13/4 cos 38 = 2.561034.
+    crown = answer("crowned")["mouldings"]["crown"]
+    assert crown["spring_from_wall"] == {"exact": "38 deg", "text": "38°", "degrees": 38}
+    assert crown["saw"]["flat_miter"]["text"] == "31.6°"
+    assert crown["drop"]["approximate"] is True
+    assert abs(crown["drop"]["in"] - 2.561034) < 5e-6
+    assert "approximate" not in crown["face"]
 
 
 def test_a_value_without_a_json_form_is_not_passed_on():

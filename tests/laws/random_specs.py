@@ -77,7 +77,7 @@ class _Draw:
 
     def spec(self, number: int) -> Spec:
         """The whole document."""
-        return {
+        spec: Spec = {
             "name": f"Room {number + 1}",
             "units": "mm" if self._metric else "in",
             "mark_to": self._pick(*(METRIC_STEPS if self._metric else INCH_STEPS)),
@@ -88,6 +88,42 @@ class _Draw:
             **self._fixing(),
             "drawing": self._drawing(),
         }
+        if self._chance(0.5):
+            spec["crown"] = self._crown()
+        if self._chance(0.2):
+            spec["flat_mouldings"] = self._flat_mouldings()
+        return spec
+
+    def _crown(self) -> Spec:
+        """Crown small enough for most beams, by its face and spring or as measured."""
+        crown: Spec = {}
+        if self._chance(0.6):
+            crown["face"] = self._length(self._sixteenths(1.5, 3.5))
+            crown["spring_from_wall"] = self._random.choice((38, 45, "38", 52, "40.5"))
+        else:
+            crown["drop"] = self._length(self._sixteenths(1.25, 2.5))
+            crown["projection"] = self._length(self._sixteenths(1, 2.5))
+        if self._chance(0.6):
+            crown["method"] = self._pick("bench_frame", "coped_in_place")
+        if self._chance(0.4):
+            crown["thickness"] = self._length(self._sixteenths(0.4375, 0.75))
+        if self._chance(0.3):
+            crown["fit_total"] = self._length(self._sixteenths(0, 0.125))
+        return crown
+
+    def _flat_mouldings(self) -> list[Spec]:
+        """A flat behind the crown, wide enough for it, or one at the lower edge."""
+        behind: Spec = {
+            "name": "Frieze",
+            "thickness": self._length(self._sixteenths(0.25, 0.5)),
+            "width": self._length(Fraction(3)),
+        }
+        edge: Spec = {
+            "at": "bottom_edge",
+            "thickness": self._length(self._sixteenths(0.25, 0.75)),
+            "width": self._length(self._sixteenths(0.5, 1)),
+        }
+        return self._random.choice(([behind], [edge]))
 
     def _room(self) -> Spec:
         room: Spec = {run: self._length(span) for run, span in self._spans.items()}

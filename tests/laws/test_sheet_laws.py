@@ -32,6 +32,8 @@ WORDS = (
     "through",
     "floating",
     "grain",
+    "coped_in_place",
+    "bottom_edge",
 )
 
 

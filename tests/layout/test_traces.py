@@ -1,18 +1,25 @@
 """Every figure of a layout is what its own rule gives from its own operands, worked out apart."""
 
 import json
+from dataclasses import replace
+from fractions import Fraction
 
 import pytest
 
 from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.records import Layout
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import GIVEN
+from lacunar.measure.length import Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
 from tests.laws.random_specs import random_specs
 from tests.layout.laying_out import Spec, box, figures_in, laid_out, room, run
 from tests.rule_evaluation import contradictions
+
+MILLIMETER = Length.of_millimeters(1)
+BILLIONTH = Angle.of_degrees(Fraction(1, 10**9))
 
 MEMBER = {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
 
@@ -51,6 +58,38 @@ SPECS: dict[str, Spec] = {
         ),
         "beams": {"crosswise": box("1x8", "1x6")},
         "grid": {"length": run(6, "half")},
+    },
+    "crown by its face, flats behind it": {
+        "room": room(192, 144),
+        "beams": {"crosswise": box("1x8", "1x6", bottom_joint="under", overhang=0.25)},
+        "grid": {"length": run(3, "half"), "width": run(3)},
+        "crown": {"face": "3 1/4", "spring_from_wall": 38},
+        "flat_mouldings": [
+            {"thickness": "1/4", "width": 3},
+            {"thickness": "1/4", "width": 3},
+            {"at": "bottom_edge", "thickness": "1/2", "width": 1},
+            {"at": "bottom_edge", "thickness": "1/4", "width": 1},
+        ],
+    },
+    "crown off its spring, coped": {
+        "room": room(192, 144),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "crown": {
+            "face": 5,
+            "drop": "3 1/2",
+            "spring_from_wall": 45,
+            "method": "coped_in_place",
+        },
+    },
+    "crown by its projection": {
+        "room": room(192, 144),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "crown": {"face": "3 1/4", "projection": 2},
+    },
+    "crown as measured": {
+        "room": room(192, 144),
+        "beams": {"crosswise": box("1x8", "1x6")},
+        "crown": {"drop": "2 9/16", "projection": 2, "spring_from_wall": 38},
     },
     "framing": {
         "room": room(240, 180, measured_to="framing", wall_finish=0.5, members=[MEMBER]),
@@ -160,6 +199,17 @@ def test_most_figures_have_a_reason_beyond_being_given():
     layout = laid_out(SPECS["two cased, one at its limit"])
     rules = {figure.rule for figure in figures_in(layout)}
     assert len(rules - {GIVEN}) > 25
+
+
+def test_an_approximate_figure_is_held_to_half_its_grid():
+    crown = laid_out(SPECS["crown by its projection"]).mouldings.crown
+    assert crown is not None
+    for figure, grid in ((crown.drop, MILLIMETER / 8000), (crown.face, MILLIMETER / 8000)):
+        for off in (-grid, grid):
+            planted = replace(figure, value=figure.value + off)
+            assert len(contradictions(planted)) == 2
+    planted_angle = replace(crown.spring_from_wall, value=crown.spring_from_wall.value + BILLIONTH)
+    assert len(contradictions(planted_angle)) == 2
 
 
 def test_a_wrong_figure_would_be_found():

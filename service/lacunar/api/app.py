@@ -10,11 +10,19 @@ from lacunar.api import docs_page, headers, problems
 from lacunar.api.json_bytes import json_bytes
 from lacunar.api.openapi import openapi_document
 from lacunar.api.operation import Operation, respond
-from lacunar.api.resources import boards, division, drawings, layouts, service, stock
+from lacunar.api.resources import (
+    boards,
+    division,
+    drawings,
+    layouts,
+    saw_settings,
+    service,
+    stock,
+)
 from lacunar.api.resources import problems as problem_codes
 from lacunar.model.limits import DOCUMENT_BYTES
 
-_RESOURCES = (layouts, drawings, division, boards, stock, problem_codes, service)
+_RESOURCES = (layouts, drawings, division, boards, saw_settings, stock, problem_codes, service)
 
 
 def declared() -> tuple[Operation, ...]:

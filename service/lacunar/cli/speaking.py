@@ -49,6 +49,13 @@ def tell_faults(name: str, faults: Sequence[Fault]) -> None:
             tell(f"  {line}")
 
 
+def tell_query_faults(faults: Sequence[Fault]) -> None:
+    """Every fault of what was asked on the command line."""
+    for fault in faults:
+        for line in fault_lines(fault):
+            tell(line)
+
+
 def tell_cautions(prepared: Prepared) -> None:
     """The layout's cautions, a line each."""
     for caution in prepared.layout.cautions:

@@ -8,7 +8,15 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, lone_boards, lone_run, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    lone_boards,
+    lone_run,
+    moulding_records,
+    records,
+)
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
 from lacunar.measure.moisture import Sorption
@@ -41,6 +49,15 @@ RECORDS: tuple[type, ...] = (
     board_records.BoardMovement,
     board_records.BoardLayout,
     board_records.SheetRip,
+    moulding_records.SawCut,
+    moulding_records.SawSettings,
+    moulding_records.SawSheet,
+    moulding_records.Nailer,
+    moulding_records.CrownSection,
+    moulding_records.MouldingPiece,
+    moulding_records.CofferTrim,
+    moulding_records.SideCover,
+    moulding_records.Mouldings,
     records.Mark,
     records.RunMarks,
     records.Clearance,
@@ -68,13 +85,14 @@ RECORDS: tuple[type, ...] = (
     PublishedSize,
 )
 
-_FIGURES: Mapping[type, str] = {
+_PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
+
+_FIGURES: Mapping[object, str] = {
     Length: "LengthFigure",
+    Angle: "AngleFigure",
     int: "CountFigure",
     Fraction: "NumberFigure",
 }
-
-_PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
 
 
 def reference(name: str) -> Json:
@@ -118,8 +136,8 @@ def schema_of(hint: Any) -> Json:
     origin = get_origin(hint)
     if origin is not None:
         return _generic(hint, origin)
-    if hint is Length:
-        return reference("Length")
+    if hint in (Length, Angle):
+        return reference(hint.__name__)
     if hint in _PLAIN:
         return {"type": _PLAIN[hint]}
     if issubclass(hint, Enum):

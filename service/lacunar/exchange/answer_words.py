@@ -162,6 +162,79 @@ LAYOUT_WORDS: Words = {
     },
 }
 
+MOULDING_WORDS: Words = {
+    "SawCut": {
+        "lies": "Nested as it stands, upside down; or flat on its back.",
+        "end": "Which end of the piece, to one who faces it in its place.",
+        "against_fence": "The edge that goes to the saw's fence.",
+        "table": "The side the table is turned to.",
+        "keep": "The side of the blade that the piece is kept on.",
+    },
+    "SawSettings": {
+        "corner": "The angle between the walls, inside the room [degrees].",
+        "nested_miter": "Miter from a square cut, the crown nested [degrees].",
+        "flat_miter": "Miter from a square cut, the crown flat [degrees].",
+        "flat_bevel": "Tilt of the blade from upright, the crown flat [degrees].",
+        "nested_within_limits": "Whether the saw goes so far, nested.",
+        "flat_within_limits": "Whether the saw goes so far, flat.",
+        "cuts": "The cuts of both ends both ways; flat, the blade tilts to the left.",
+    },
+    "SawSheet": {
+        "spring_from_wall": "The crown's spring, from the wall [degrees].",
+        "settings": "How the saw is set.",
+        "face": "Width across the face [length]; null where it was not given.",
+        "drop": "How far it comes down the wall [length]; null without a face.",
+        "projection": "How far it comes out along the ceiling [length]; null without a face.",
+        "ceiling_edge": "What the edge at the ceiling is shorter by than the edge at the wall, at"
+        " each end; at an outside corner, longer [length]. Null without a face or corner.",
+    },
+    "Nailer": {
+        "height": "Against the side [length].",
+        "depth": "Against the ceiling or panel [length].",
+    },
+    "CrownSection": {
+        "face": "Width across the face [length].",
+        "spring_from_wall": "The spring it stands at, from the beam's side [degrees].",
+        "drop": "How far it comes down the side [length].",
+        "projection": "How far it comes out along the ceiling [length].",
+        "back_drop": "Where its back meets the side, from the ceiling [length].",
+        "back_projection": "Where its back meets the ceiling, from the side [length].",
+        "land_opening": "What its flats open by, standing off the spring it is milled to [length];"
+        " null where it stands as it is milled.",
+        "nailer": "The strip behind it; null where there is no room for one.",
+        "saw": "How a saw is set for its square corners.",
+    },
+    "MouldingPiece": {
+        "moulding": "Crown, or the name of a flat moulding.",
+        "along": "The run it lies along.",
+        "quantity": "How many of it are in one coffer.",
+        "left_end": "How its left end is cut, to one who faces it from inside.",
+        "right_end": "How its right end is cut.",
+        "long_point": "Its length at the edge on the beam [length].",
+        "short_point": "Its length at the edge furthest out [length].",
+    },
+    "CofferTrim": {
+        "coffers": "Ids of the coffers that are trimmed alike.",
+        "seen_length": "What mouldings leave to be seen, along the length run [length].",
+        "seen_width": "What mouldings leave to be seen, along the width run [length].",
+        "mouth_length": "What passes between the lower edges, along the length run [length].",
+        "mouth_width": "What passes between the lower edges, along the width run [length].",
+        "pieces": "The pieces of moulding in one coffer.",
+        "running_length": "Crown in one coffer, long points end to end [length]; null without any.",
+        "frame_passes_mouth": "Whether a bench frame passes the mouth, lifted in level; null where"
+        " there is no frame.",
+    },
+    "SideCover": {
+        "profile": "Id of the profile.",
+        "side_left": "What is left of its side between mouldings [length].",
+    },
+    "Mouldings": {
+        "crown": "The crown's section; null where there is none.",
+        "sides": "What mouldings leave of the sides of each profile.",
+        "coffers": "Coffers by size and what is about them, with what goes into them.",
+    },
+}
+
 DIVISION_WORDS: Words = {
     "LoneBeam": {"id": "Id of the beam.", **_PLACE, "center": "Its centerline [length]."},
     "LoneWallBeam": {
@@ -198,6 +271,7 @@ ALL_WORDS: Words = {
     **LAYOUT_WORDS,
     **BACKING_WORDS,
     **BOARD_WORDS,
+    **MOULDING_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
 }

@@ -17,10 +17,11 @@ from lacunar.layout.backing_records import (
     Level,
     Weights,
 )
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
 
-AnyFigure = Figure[Length] | Figure[int] | Figure[Fraction]
+AnyFigure = Figure[Length] | Figure[Angle] | Figure[int] | Figure[Fraction]
 TellFigure = Callable[[str, AnyFigure], str]
 TellLength = Callable[[Length], str]
 

@@ -2,9 +2,19 @@
 
 from lacunar.exchange.length_json import DECIMALS
 from lacunar.exchange.query_schema import NumberForm
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.writing import LengthStyle, decimal_text, write_length
+
+
+def bare_angle(angle: Angle, form: NumberForm) -> str:
+    """Turn an angle into a number of degrees: to 6 decimals, or to a tenth as a saw is set.
+
+    >>> [bare_angle(Angle.of_degrees(190) / 6, form) for form in NumberForm]
+    ['31.666667', '31.7']
+    """
+    return decimal_text(angle.degrees, DECIMALS if form is NumberForm.DECIMAL else 1)
 
 
 def bare_length(length: Length, step: Step, form: NumberForm) -> str:

@@ -6,6 +6,7 @@ from dataclasses import dataclass, fields
 from typing import Any
 
 from lacunar.exchange.panel_fields import temperature_text
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
@@ -24,6 +25,7 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
@@ -55,6 +57,8 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
         "panel": write.panel(ceiling.panel),
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
+        **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
+        **write.flat_mouldings(ceiling.flat_mouldings),
         "stock": {"kerf": write.length(ceiling.stock.kerf)},
         "drawing": {
             field.name: str(getattr(ceiling.drawing, field.name))
@@ -264,3 +268,23 @@ class _Writer:
             temperature = temperature_text(moisture.temperature)
             return {"humidity": str(moisture.humidity), "temperature": temperature}
         return str(moisture)
+
+    def crown(self, crown: Crown) -> Json:
+        parts = {field.name: getattr(crown, field.name) for field in fields(crown)}
+        return {name: self.part(part) for name, part in parts.items() if part is not None}
+
+    def part(self, part: Length | Angle | str) -> str:
+        if isinstance(part, Length):
+            return self.length(part)
+        return part.number if isinstance(part, Angle) else str(part)
+
+    def flat_mouldings(self, mouldings: tuple[FlatMoulding, ...]) -> Json:
+        written = [
+            {
+                "name": moulding.name,
+                "at": str(moulding.at),
+                **self.lengths(thickness=moulding.thickness, width=moulding.width),
+            }
+            for moulding in mouldings
+        ]
+        return {"flat_mouldings": written} if written else {}

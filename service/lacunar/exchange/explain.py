@@ -10,6 +10,7 @@ from typing import Any, TypeVar
 
 from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
+from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.board_records import SheetRip
@@ -74,6 +75,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Panels", word.each(word.panel, layout.panels)),
         ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
+        ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),

@@ -18,6 +18,7 @@ from typing import Any, Generic, TypeVar
 from marshmallow import Schema, ValidationError, fields
 
 from lacunar.exchange.json_pointer import shown
+from lacunar.measure.angle import PARTS_OF_A_DEGREE, Angle
 from lacunar.measure.length import Length
 from lacunar.measure.notation import LengthTextError, read_length, read_number
 from lacunar.measure.rounding import Step
@@ -37,9 +38,15 @@ PRINTABLE = (
 RATIO = r"[0-9]{1,9}(/[1-9][0-9]{0,8}|\.[0-9]{1,9})?"
 """How a share is written as text."""
 
+DEGREES = r"[0-9]{1,3}(\.[0-9]{1,9})?( ?°)?"
+"""How an angle is written as text."""
+
+FULL_TURN = 360
+
 _PRINTABLE = re.compile(PRINTABLE)
 _RATIO = re.compile(RATIO + r"\Z")
 _FINEST_RATIO = 10**8
+_DEGREES = re.compile(DEGREES + r"\Z")
 _DATE = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}\Z")
 
 Value = TypeVar("Value")
@@ -290,6 +297,30 @@ class Ratio(Weight):
                 "Write at most 8 decimals.",
             )
         return ratio
+
+
+class Degrees(SpecField[Angle]):
+    """An angle in degrees: a number, or text such as `67.5` or `38°`, of at most 9 decimals."""
+
+    def __init__(self, description: str) -> None:
+        super().__init__(f'{description} [degrees] A number, or text such as "67.5".')
+
+    def read(self, value: object) -> Angle:
+        """An angle, exactly as written."""
+        if isinstance(value, str) and _DEGREES.match(value):
+            return Angle.of_degrees(Fraction(value.rstrip("° ")))
+        if isinstance(value, bool) or not isinstance(value, int | Decimal):
+            raise wrong_type(value, "a number of degrees, such as 38 or 67.5")
+        if not 0 <= value <= FULL_TURN:
+            raise wrong_type(value, f"a number of degrees from 0 to {FULL_TURN}")
+        angle = Angle.of_degrees(value)
+        if angle.degrees * PARTS_OF_A_DEGREE % 1:
+            raise refusal(
+                "angle_too_fine",
+                f"{shown(value)} has more decimals than an angle is read with.",
+                "Write at most 9 decimals.",
+            )
+        return angle
 
 
 def too_many(items: int, most: int) -> ValidationError:

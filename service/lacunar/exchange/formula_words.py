@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from fractions import Fraction
 
 from lacunar.exchange.length_json import length_in_words
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure, Operand
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -21,14 +22,26 @@ _FUNCTIONS = {
     "min": "the least of",
     "ceil": "rounded up to a whole number,",
     "floor": "rounded down to a whole number,",
+    "abs": "without its sign,",
+    "sqrt": "the square root of",
+    "sin": "the sine of",
+    "cos": "the cosine of",
+    "tan": "the tangent of",
+    "asin": "the angle of which the sine is",
+    "acos": "the angle of which the cosine is",
+    "atan": "the angle of which the tangent is",
 }
 _ATOM = 3
+# So fine that sums can be done again; what a saw is set to is told in tenths.
+ANGLE_PLACES = 3
 
 
 def value_in_words(value: Operand, units: Units) -> str:
     """Turn what a figure or operand is worth into words."""
     if isinstance(value, Length):
         return length_in_words(value, units)
+    if isinstance(value, Angle):
+        return f"{decimal_text(value.degrees, ANGLE_PLACES)}°"
     return decimal_text(value) if isinstance(value, Fraction) else str(value)
 
 

@@ -31,6 +31,8 @@ _LENGTH_TEXT = {
 }
 _WHOLE = {"type": "integer", "minimum": 1}
 _SHARE_TEXT = {"type": "string", "pattern": f"^{fields.RATIO}$", "examples": ["3/2"]}
+_DEGREES_NUMBER = {"type": "number", "minimum": 0, "maximum": fields.FULL_TURN}
+_DEGREES_TEXT = {"type": "string", "pattern": f"^{fields.DEGREES}$", "examples": ["38", "67.5"]}
 _ON_SOFFIT = [kind.value for kind in WallKind if kind is not WallKind.SOFFIT]
 _DATE = {
     "oneOf": [
@@ -112,13 +114,15 @@ def query_parameters(schema: SpecSchema) -> Iterator[Json]:
 
 
 def _in_query(field: Field) -> Json:
-    """A field's schema where it stands in a query: there, a length is always text."""
+    """A field's schema where it stands in a query: there, a length or an angle is always text."""
     if isinstance(field, fields.Distance):
         return {**_LENGTH_TEXT, "description": field.metadata["description"]}
     if isinstance(field, panel_fields.Number):
         return {**_NUMBER_TEXT, "description": field.metadata["description"]}
     if isinstance(field, panel_fields.WoodMoisture):
         return {**_MOISTURE_TEXT, "description": field.metadata["description"]}
+    if isinstance(field, fields.Degrees):
+        return {**_DEGREES_TEXT, "description": field.metadata["description"]}
     return _of_field(field)
 
 
@@ -277,6 +281,10 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         _plainly({"type": "string", "pattern": _SHEET_IDS, "examples": ["Z-101"]}),
     ),
     (fields.Count, _plainly(_WHOLE)),
+    (
+        fields.Degrees,
+        _plainly({"oneOf": [_DEGREES_NUMBER, _DEGREES_TEXT]}),
+    ),
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
     (panel_fields.Number, _plainly({"oneOf": [{"type": "number"}, _NUMBER_TEXT]})),
     (panel_fields.WoodMoisture, _moisture),

@@ -3,13 +3,14 @@
 from collections.abc import Mapping
 from dataclasses import dataclass, field, fields, is_dataclass
 from enum import Enum
-from fractions import Fraction
 from typing import Any
 
+from lacunar.exchange.angle_json import angle_to_json
 from lacunar.exchange.ceiling_json import ceiling_to_json
 from lacunar.exchange.length_json import decimal_number, length_to_json
 from lacunar.layout.records import Layout
-from lacunar.measure.figure import Figure
+from lacunar.measure.angle import Angle
+from lacunar.measure.figure import Figure, Operand
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.model.ceiling import Assumption
@@ -24,9 +25,10 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
 
     The records of `layout.records` become objects under their own field names. A length, figure or
     not, is what `length_to_json` makes, with `text` rounded to the ceiling's marking step; a count
-    is `{"count": 4}`, any other number `{"exact": "21/50", "decimal": 0.42}`. A figure that rests
-    on something rounded has `"approximate": true`. With `trace` each figure also has its `rule`,
-    `formula` and `operands`.
+    is `{"count": 4}`, any other number `{"exact": "21/50", "decimal": 0.42}`; an angle is
+    `{"exact": "38 deg", "text": "38°", "degrees": 38}`, its text to a tenth of a degree. A figure
+    that rests on something rounded for want of an exact form also has `"approximate": true`; with
+    `trace` each has its `rule`, `formula` and `operands`.
     """
     write = RecordWriter(layout.ceiling.mark_to, trace)
     return {
@@ -43,6 +45,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
             "boards": write.value(layout.boards),
         },
         "sheet_rips": write.value(layout.sheet_rips),
+        "mouldings": write.value(layout.mouldings),
         "headroom": write.value(layout.headroom),
         "heights": write.value(layout.heights),
         "backing": write.value(layout.backing),
@@ -71,6 +74,8 @@ class RecordWriter:
                 return self._figure(value)
             case Length():
                 return self._length(value)
+            case Angle():
+                return angle_to_json(value)
             case Mapping():
                 return {name: self.value(each) for name, each in value.items()}
             case tuple():
@@ -116,9 +121,11 @@ class RecordWriter:
             written["operands"] = {name: self._operand(each) for name, each in figure.operands}
         return written
 
-    def _operand(self, value: Length | Fraction | int) -> Json:
+    def _operand(self, value: Operand) -> Json:
         if isinstance(value, Length):
             return self._length(value)
+        if isinstance(value, Angle):
+            return angle_to_json(value)
         if isinstance(value, int):
             return {"count": value}
         return {"exact": str(value), "decimal": decimal_number(value)}

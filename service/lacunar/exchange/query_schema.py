@@ -65,6 +65,17 @@ class DivisionValue(StrEnum):
     FAR_MARK = "far_mark"
 
 
+class SawValue(StrEnum):
+    """The values of saw settings that can be had by themselves."""
+
+    NESTED_MITER = "nested_miter"
+    FLAT_MITER = "flat_miter"
+    FLAT_BEVEL = "flat_bevel"
+    DROP = "drop"
+    PROJECTION = "projection"
+    CEILING_EDGE = "ceiling_edge"
+
+
 class StockValue(StrEnum):
     """The values of a size of stock that can be had by themselves."""
 
@@ -102,6 +113,7 @@ class DrawingQuery(SpecSchema):
 
 
 AS_WORDS = "How a bare value is written: to 6 decimals, or as a tape reads it, rounded to mark_to."
+_SAW_AS = f"{AS_WORDS} An angle as a saw is set, to a tenth of a degree."
 ON_ERROR_WORDS = (
     "text: a refusal is a 200 with one line starting #ERR, for a cell that sees no status."
 )
@@ -137,6 +149,34 @@ class DivisionQuery(SpecSchema):
     format = fields.OneOf(FORMAT_WORDS, TableMedia)
     field = fields.OneOf("One value instead of all, as bare text.", DivisionValue)
     number = query_reading.NumberFrom1("Which opening or beam the field is of, counted from 1.")
+    on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)
+
+
+class SawQuery(SpecSchema):
+    """A corner, a crown and the saw it is cut on, and how the settings are told."""
+
+    class Meta(SpecSchema.Meta):
+        """`as` is a word of Python's own, so that it cannot stand below."""
+
+        include: ClassVar = {"as": fields.OneOf(_SAW_AS, NumberForm)}
+
+    needed = ("corner", "spring_from_wall")
+
+    corner = fields.Degrees(
+        "The angle between the walls, measured inside the room: 90 is square, past 180 an outside"
+        " corner."
+    )
+    spring_from_wall = fields.Degrees(
+        "The angle between the crown's flat back and the wall: of crown sold as 38/52, 38."
+    )
+    face = fields.Distance("Width across the crown's face, for its drop and projection.")
+    most_miter = fields.Degrees("How far the saw's table turns from a square cut.")
+    most_bevel = fields.Degrees("How far the saw's blade tilts from upright.")
+    units = fields.OneOf("The units of bare numbers, and of the answer.", Units)
+    mark_to = fields.MarkStep("The step lengths are rounded to in words, like 1/16 or 1 mm.")
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    format = fields.OneOf(FORMAT_WORDS, TableMedia)
+    field = fields.OneOf("One value instead of all, as bare text.", SawValue)
     on_error = fields.OneOf(ON_ERROR_WORDS, ErrorForm)
 
 

@@ -12,6 +12,7 @@ from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
 from lacunar.measure.units import Units
 from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.rules import check
 from lacunar.model.spec import (
     BeamsSpec,
@@ -122,6 +123,8 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         fixing=_fixing(parts["fixing"]) if "fixing" in parts else None,
         stock=StockSpec(**parts.get("stock", {})),
         drawing=DrawingSpec(**parts.get("drawing", {})),
+        crown=CrownSpec(**parts["crown"]) if "crown" in parts else None,
+        flat_mouldings=tuple(FlatMouldingSpec(**each) for each in parts.get("flat_mouldings", ())),
         **plain,
     )
 

@@ -16,6 +16,7 @@ from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
+from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.woods import Species
@@ -72,6 +73,8 @@ class MemberSchema(SpecSchema):
 
 class JoistsSchema(SpecSchema):
     """The joists above the ceiling."""
+
+    needed = ("parallel_to", "first")
 
     parallel_to = fields.OneOf("The run the joists run along.", RunName)
     spacing = fields.Distance("From center to center.")
@@ -256,6 +259,42 @@ class FixingSchema(SpecSchema):
     panel_gravity = fields.Ratio("Specific gravity of a sheet panel [ratio].")
 
 
+class CrownSchema(SpecSchema):
+    """Crown, the sprung moulding in the upper corners of every coffer."""
+
+    face = fields.Distance("Width across its face, from edge to edge.")
+    spring_from_wall = fields.Degrees(
+        "The angle between its flat back and the wall, which is a beam's side: of crown sold as"
+        " 38/52, 38. Never the angle from the ceiling."
+    )
+    drop = fields.Distance(
+        "How far it comes down the side, if measured: wins over face and spring."
+    )
+    projection = fields.Distance(
+        "How far it comes out along the ceiling, if measured: wins over face and spring."
+    )
+    thickness = fields.Distance("Its thickness, from face to back.")
+    land = fields.Distance("Width of the flats it touches side and ceiling with.")
+    method = fields.OneOf("How it is fitted.", CrownMethod)
+    fit_total = fields.Distance("How much smaller a bench frame is than its opening, in all.")
+    sprung_allowance = fields.Distance("How much longer a coped piece is cut, to be sprung in.")
+    shortest_piece = fields.Distance("The shortest piece that is cut on the saw with safety.")
+    nailer_clearance = fields.Distance("Kept open between the crown's back and its nailer.")
+    most_miter = fields.Degrees("How far the saw's table turns from a square cut.")
+    most_bevel = fields.Degrees("How far the saw's blade tilts from upright.")
+
+
+class FlatMouldingSchema(SpecSchema):
+    """A flat moulding on the sides of the beams, all around every coffer."""
+
+    needed = ("thickness", "width")
+
+    name = fields.Text("What it is called on the sheets.", limits.MOULDING_NAME)
+    at = fields.OneOf("Where it lies: behind the crown, or along the lower edge.", FlatPlace)
+    thickness = fields.Distance("How far it stands out from what it lies on.")
+    width = fields.Distance("How far it reaches along the side.")
+
+
 class StockSchema(SpecSchema):
     """What is true of all stock."""
 
@@ -288,5 +327,11 @@ class CeilingSchema(SpecSchema):
     grid = fields.ObjectOf(GridSchema, "How many coffers, and what stands at the walls.")
     panel = fields.ObjectOf(PanelSchema, "What fills a coffer.")
     fixing = fields.ObjectOf(FixingSchema, "How backing is fixed, and what beams weigh.")
+    crown = fields.ObjectOf(CrownSchema, "Crown in the upper corners of every coffer.")
+    flat_mouldings = fields.ListOf(
+        fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),
+        "Flat mouldings, at each place from the side outward: each lies on the one before it.",
+        limits.FLAT_MOULDINGS,
+    )
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

@@ -21,10 +21,18 @@ _LENGTH = {
     "mm": {"type": "number", "description": "In millimeters [mm], rounded to 6 decimals."},
 }
 
+_ANGLE = {
+    "exact": {"type": "string", "description": "The degrees without any loss, and `deg`."},
+    "text": {"type": "string", "description": "As a saw is set, to a tenth of a degree."},
+    "degrees": {"type": "number", "description": "In degrees, rounded to 6 decimals."},
+}
+
 _REASON = {
     "approximate": {
         "type": "boolean",
-        "description": "True where the figure rests on something rounded or averaged.",
+        "description": "True where the figure rests on something rounded because it has no exact"
+        " form, such as a sine (to 1/8000 mm, or a billionth of a degree), or on an average of"
+        " measurements. Absent where exact.",
     },
     "rule": {"type": "string", "description": "With trace=1: the rule that gave the figure."},
     "formula": {
@@ -35,7 +43,7 @@ _REASON = {
         "type": "object",
         "description": "With trace=1: what stood for each name in the formula.",
         "additionalProperties": {
-            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio")]
+            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio", "Angle")]
         },
     },
 }
@@ -64,12 +72,18 @@ _ENGINE = {
 def answer_schemas() -> dict[str, Json]:
     """The schema of every answer that is JSON, and of what it consists of, by name."""
     records = record_schemas()
-    division = _alone(records.pop("LoneRun"))
-    boards = _alone(records.pop("LoneBoards"))
+    division = _told_in(records.pop("LoneRun"), {})
+    cautions = {"cautions": _list("Caution", "Advice about the saw and the figures.")}
+    saw = _told_in(records.pop("SawSheet"), cautions)
+    boards = _told_in(records.pop("LoneBoards"), {})
     return {
         "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
         "LengthFigure": _object(
             {**_LENGTH, **_REASON}, list(_LENGTH), "A length that was computed, with its reason."
+        ),
+        "Angle": {**_object(_ANGLE), "description": "An angle, exactly and in decimals."},
+        "AngleFigure": _object(
+            {**_ANGLE, **_REASON}, list(_ANGLE), "An angle that was computed, with its reason."
         ),
         "CountFigure": _object(
             {**_COUNT, **_REASON}, list(_COUNT), "A count that was found, with its reason."
@@ -85,6 +99,7 @@ def answer_schemas() -> dict[str, Json]:
         "Layout": _layout(),
         "Division": division,
         "Boards": boards,
+        "SawAnswer": saw,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -124,6 +139,10 @@ def _layout() -> Json:
         "sheet_rips": _list(
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
+        "mouldings": {
+            **reference("Mouldings"),
+            "description": "Crown and flat mouldings, seen openings and mouths.",
+        },
         "headroom": _list("Clearance", "Heights under each profile."),
         "heights": {**reference("Heights"), "description": "The stack above the floor."},
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
@@ -157,8 +176,8 @@ def _panel() -> Json:
     return _object(members)
 
 
-def _alone(record: Json) -> Json:
-    """The answer of a calculator, which is a record and what it is told by."""
+def _told_in(record: Json, more: Json) -> Json:
+    """A record as an answer by itself: with what it is told in, and what was assumed for it."""
     told = {
         "units": {
             "type": "string",
@@ -173,5 +192,7 @@ def _alone(record: Json) -> Json:
     }
     assumed = {"assumptions": _list("Assumption", "What the query left open.")}
     return _object(
-        {**told, **record["properties"], **assumed, **_engine()}, None, record["description"]
+        {**told, **record["properties"], **more, **assumed, **_engine()},
+        None,
+        record["description"],
     )

@@ -7,6 +7,7 @@ from lacunar.layout.board_cautions import board_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.headroom_cautions import headroom_cautions
 from lacunar.layout.mark_cautions import mark_cautions
+from lacunar.layout.moulding_cautions import moulding_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.model.grid import WallKind
 
@@ -21,6 +22,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from mark_cautions(layout)
     yield from craft_cautions(layout)
     yield from board_cautions(layout)
+    yield from moulding_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

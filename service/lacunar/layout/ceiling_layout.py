@@ -19,6 +19,7 @@ from lacunar.layout.frame import run_frame
 from lacunar.layout.headroom import floor_faults, headroom
 from lacunar.layout.heights import heights
 from lacunar.layout.marks import run_marks
+from lacunar.layout.mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels import PanelRun, panels
 from lacunar.layout.profile_book import (
@@ -183,6 +184,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         panels=fitted,
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
+        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
         marks=tuple(
             marks
             for name in RunName

@@ -13,6 +13,7 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -296,6 +297,7 @@ class Layout:
     panels: tuple[PanelFit, ...]
     boards: BoardLayout | None
     sheet_rips: tuple[SheetRip, ...]
+    mouldings: Mouldings
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights

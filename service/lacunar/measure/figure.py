@@ -4,9 +4,10 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Generic, TypeVar
 
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 
-Operand = Length | Fraction | int
+Operand = Length | Angle | Fraction | int
 
 Value = TypeVar("Value", bound=Operand)
 Value_co = TypeVar("Value_co", bound=Operand, covariant=True)
@@ -31,8 +32,9 @@ class Rule:
     """How a figure comes about: a name, and a formula over the names of its operands.
 
     The formula is a Python expression of + - * / and parentheses, whole numbers, and the functions
-    max, min, ceil and floor. A length stands in it as its inches. The function that computes the
-    value does so in Python; the formula says it again, and a test holds the two together.
+    max, min, ceil, floor, abs and sqrt, and sin, cos, tan, asin, acos and atan in degrees. A length
+    stands in it as its inches, an angle as its degrees. The function that computes the value does
+    so in Python; the formula says it again, and a test holds the two together.
 
     >>> share = Rule("share of the clear total", "clear_total * weight / weights")
     >>> share.gives(Length.of_inches(48), clear_total=Length.of_inches(144), weight=1, weights=3)
@@ -71,5 +73,6 @@ def given(value: Value) -> Figure[Value]:
 
 
 LengthFigure = Figure[Length]
+AngleFigure = Figure[Angle]
 CountFigure = Figure[int]
 NumberFigure = Figure[Fraction]

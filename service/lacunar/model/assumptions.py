@@ -24,6 +24,7 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -80,6 +81,8 @@ def resolve(spec: CeilingSpec) -> Resolution:
             assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
         ),
         drawing=_drawing(spec.drawing, usual, assuming),
+        crown=decide_crown(spec.crown, units, assuming),
+        flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
     )
     return Resolution(ceiling, assuming.made)
 

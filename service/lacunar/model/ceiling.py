@@ -9,6 +9,7 @@ from lacunar.model.beams import Beams
 from lacunar.model.drawing import Drawing
 from lacunar.model.fixing import Fixing
 from lacunar.model.grid import Grid
+from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel
 from lacunar.model.room import Room
 
@@ -46,3 +47,5 @@ class Ceiling:
     fixing: Fixing | None
     stock: StockRules
     drawing: Drawing
+    crown: Crown | None
+    flat_mouldings: tuple[FlatMoulding, ...]

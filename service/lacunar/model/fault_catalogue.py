@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from types import MappingProxyType
 
 from lacunar.model.fault_meaning import FaultMeaning
+from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 
 _DOCUMENT = {
@@ -392,6 +393,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **_BEAMS,
         **_GRID,
         **_FIXING,
+        **MOULDING_FAULTS,
         **PANEL_FAULTS,
         **_QUERIES,
         **_SHEETS,

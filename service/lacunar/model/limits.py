@@ -7,6 +7,7 @@ A bound is no code rule and no advice: it is where a figure is surely a slip of 
 from dataclasses import dataclass
 from fractions import Fraction
 
+from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 
 # The document. The largest ceiling in these bounds needs under 60 KiB; the rest is room for layout
@@ -28,6 +29,7 @@ NAME_CHARACTERS = 64
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
 FIXED_BEAMS_PER_RUN = 20
+FLAT_MOULDINGS = 10
 COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
 # Two borders and one coffer between them.
@@ -42,6 +44,7 @@ WEIGHT = 1000
 # no shorter, because offices use longer ones.
 CEILING_NAME = 80
 LABEL = 24
+MOULDING_NAME = 24
 DOCUMENT_NUMBER = 32
 REVISION = 4
 STATUS = 24
@@ -114,3 +117,32 @@ BLOCK_THROUGH = _inches("1/4", "12", "a fastener passes through 1/4 in to 12 in 
 BLOCK_SPACING = _inches("6", "240", "what carries a beam stands 6 in to 20 ft apart")
 END_DISTANCE = _inches("0", "24", "the outer fasteners are within 2 ft of a piece's end")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
+CROWN_FACE = _inches("1/2", "24", "crown is from 1/2 in to 2 ft wide")
+CROWN_LEG = _inches("1/8", "24", "crown drops and projects from 1/8 in to 2 ft")
+MOULDING_THICKNESS = _inches("1/16", "6", "mouldings are from 1/16 in to 6 in thick")
+MOULDING_WIDTH = _inches("1/4", "24", "mouldings are from 1/4 in to 2 ft wide")
+FIT = _inches("0", "1", "a frame fitted with more than 1 in of play is no fit")
+LAND = _inches("1/16", "6", "the flats of crown are from 1/16 in to 6 in wide")
+SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
+
+
+@dataclass(frozen=True, slots=True)
+class AngleBounds:
+    """The least and the greatest an angle may be, both allowed, and why."""
+
+    least: Angle
+    most: Angle
+    reason: str
+
+
+SPRING = AngleBounds(
+    Angle.of_degrees(5),
+    Angle.of_degrees(85),
+    "a moulding that lies nearly flat on wall or ceiling is not sprung",
+)
+SAW = AngleBounds(Angle.of_degrees(0), Angle.of_degrees(90), "no saw turns or tilts past square")
+CORNER = AngleBounds(
+    Angle.of_degrees(15),
+    Angle.of_degrees(345),
+    "walls meet at from 15 to 345 degrees, measured inside the room",
+)

@@ -24,6 +24,7 @@ from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
+from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
@@ -237,3 +238,5 @@ class CeilingSpec:
     fixing: FixingSpec | None = None
     stock: StockSpec = StockSpec()
     drawing: DrawingSpec = DrawingSpec()
+    crown: CrownSpec | None = None
+    flat_mouldings: tuple[FlatMouldingSpec, ...] = ()

@@ -7,6 +7,7 @@ from lacunar.measure.length import Length
 from lacunar.model import limits
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
+from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -44,6 +45,9 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_panel(spec.panel or PanelSpec())
     yield from _in_fixing(spec.fixing or FixingSpec())
     yield BoundLength("/stock/kerf", spec.stock.kerf, limits.KERF)
+    yield from _in_crown(spec.crown or CrownSpec())
+    for position, moulding in enumerate(spec.flat_mouldings):
+        yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -134,3 +138,20 @@ def _in_panel(panel: PanelSpec) -> Iterator[BoundLength]:
     yield BoundLength("/panel/tongue", panel.tongue, limits.BOARD_TONGUE)
     trim_cover = panel.movement.trim_cover if panel.movement else None
     yield BoundLength("/panel/movement/trim_cover", trim_cover, limits.TRIM_COVER)
+
+
+def _in_crown(crown: CrownSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/crown/face", crown.face, limits.CROWN_FACE)
+    yield BoundLength("/crown/drop", crown.drop, limits.CROWN_LEG)
+    yield BoundLength("/crown/projection", crown.projection, limits.CROWN_LEG)
+    yield BoundLength("/crown/thickness", crown.thickness, limits.MOULDING_THICKNESS)
+    yield BoundLength("/crown/land", crown.land, limits.LAND)
+    yield BoundLength("/crown/fit_total", crown.fit_total, limits.FIT)
+    yield BoundLength("/crown/sprung_allowance", crown.sprung_allowance, limits.FIT)
+    yield BoundLength("/crown/shortest_piece", crown.shortest_piece, limits.SHORTEST_PIECE)
+    yield BoundLength("/crown/nailer_clearance", crown.nailer_clearance, limits.FIT)
+
+
+def _in_flat_moulding(place: str, moulding: FlatMouldingSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/thickness", moulding.thickness, limits.MOULDING_THICKNESS)
+    yield BoundLength(f"{place}/width", moulding.width, limits.MOULDING_WIDTH)

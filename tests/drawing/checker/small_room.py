@@ -5,7 +5,9 @@ cases a member of 3 1/2". Along the width a half beam of 2 3/4" at W4 and one be
 (96 - 2 3/4 - 5 1/2) / 2 = 43 7/8" clear. Marks are to 1/16": 36 1/3 goes to 36 5/16, 41 5/6 to
 41 13/16, 78 1/6 to 78 3/16, 83 2/3 to 83 11/16, the centers 39 1/12 to 39 1/16 and 80 11/12 to
 80 15/16.
-Crosswise beams run through. Drawn at 1/2" = 1'-0" on tabloid.
+Crosswise beams run through. Crown of 2" projection in frames 1/16" smaller than their openings
+leaves 36 1/3 - 1/16 - 2 * 2 = 32 13/48 by 43 7/8 - 4 1/16 = 39 13/16 to be seen. Drawn at
+1/2" = 1'-0" on tabloid.
 """
 
 from collections.abc import Sequence
@@ -47,6 +49,8 @@ COLUMNS = (
     (CROSSWISE["XB-1"][1], CROSSWISE["XB-2"][0]),
     (CROSSWISE["XB-2"][1], LENGTH),
 )
+# What a frame's fit and crown on both sides take of an opening: 1/16 + 2 * 2.
+CROWN = Fraction(65, 16)
 ROWS = ((WALL_BEAM[1], LENGTHWISE["LB-1"][0]), (LENGTHWISE["LB-1"][1], WIDTH))
 
 
@@ -188,6 +192,24 @@ def _coffers() -> tuple[Group, ...]:
     return tuple(coffers)
 
 
+def _crown() -> tuple[Group, ...]:
+    """The seen opening in each coffer, with a line from each of its corners to the coffer's."""
+    drawn = []
+    inset = CROWN / 2
+    for row, (low, high) in enumerate(ROWS, start=1):
+        for column, (left, right) in enumerate(COLUMNS, start=1):
+            corners = [(left, low), (right, low), (right, high), (left, high)]
+            seen = [
+                at(x + (inset if x == left else -inset), y + (inset if y == low else -inset))
+                for x, y in corners
+            ]
+            miters = tuple(zip((at(x, y) for x, y in corners), seen, strict=True))
+            lines = (Polyline(tuple(seen), style.FINE, closed=True), Segments(miters, style.FINE))
+            name = f"{' AB'[row]}{column}"
+            drawn.append(Group("crown", lines, f"crown-{name}", data={"id": name}))
+    return tuple(drawn)
+
+
 def _stated(faces: tuple[Fraction, Fraction]) -> dict[str, str]:
     near, far = (f"{float(face * Fraction('25.4')):.6f}" for face in faces)
     return {"near-mm": near, "far-mm": far}
@@ -273,7 +295,7 @@ def _view() -> Group:
             ("overall", (FACES[run][0], FACES[run][-1])),
         )
     ]
-    ceiling = Group("object", (*_coffers(), *_beams(), *_walls()), id="object-view-1")
+    ceiling = Group("object", (*_coffers(), *_crown(), *_beams(), *_walls()), id="object-view-1")
     datum = Group("datum", (Circle(DATUM, 1.6, style.LEADER),), id="datum")
     data = {"view": "reflected-ceiling-plan", "scale": "24", "scale-text": '1/2" = 1\'-0"'}
     return Group("view", (ceiling, datum, *_tags(), *strings), "view-1", "Plan", data)
@@ -326,64 +348,3 @@ def small_sheet() -> Sheet:
     )
     data = {"sheet": "Z-101", "paper": "tabloid", "units": "in", "digest": "0" * 64}
     return Sheet("Z-101", "Plan", "A small room", *PAGE, children, {**data, "step": "1/16"})
-
-
-def small_layout() -> dict[str, object]:
-    """The room's layout as JSON, as far as a sheet is held against it."""
-    return {
-        "ceiling": {"units": "in", "mark_to": "1/16"},
-        "runs": {"length": {"span": _both(LENGTH)}, "width": {"span": _both(WIDTH)}},
-        "beams": [
-            *(_beam(name, "length", faces) for name, faces in CROSSWISE.items()),
-            *(_beam(name, "width", faces) for name, faces in LENGTHWISE.items()),
-        ],
-        "wall_beams": [{"id": "WB-1", "wall": "W4", "on": "width", **_faces(WALL_BEAM)}],
-        "coffers": [
-            {
-                "id": f"{' AB'[row]}{column}",
-                "row": row,
-                "column": column,
-                "corners": [
-                    {"x": _length(x), "y": _length(y)}
-                    for x, y in ((left, low), (right, low), (right, high), (left, high))
-                ],
-            }
-            for row, (low, high) in enumerate(ROWS, start=1)
-            for column, (left, right) in enumerate(COLUMNS, start=1)
-        ],
-        "marks": [{"run": run, "end": "start", "marks": _marks(run)} for run in FACES],
-    }
-
-
-def _length(inches: Fraction) -> dict[str, object]:
-    return {"exact": f"{inches} in"}
-
-
-def _both(inches: Fraction) -> dict[str, object]:
-    return {"at_start": _length(inches), "at_end": _length(inches)}
-
-
-def _faces(faces: tuple[Fraction, Fraction]) -> dict[str, object]:
-    return {"near": _both(faces[0]), "far": _both(faces[1])}
-
-
-def _beam(name: str, on: str, faces: tuple[Fraction, Fraction]) -> dict[str, object]:
-    pieces = [(WALL_BEAM[1], WIDTH)] if on == "length" else COLUMNS
-    return {
-        "id": name,
-        "on": on,
-        **_faces(faces),
-        "center": _both(sum(faces, ZERO) / 2),
-        "pieces": [{"start": _length(start), "end": _length(end)} for start, end in pieces],
-        "member": {"name": "S1", **_faces(MEMBER)} if name == "XB-1" else None,
-    }
-
-
-def _marks(run: str) -> list[dict[str, object]]:
-    marks: list[dict[str, object]] = []
-    for mark in (*FACES[run], *CENTERS[run][1:-1]):
-        of, _, stop = mark.stop.partition(":")
-        kind = {"": "wall", "center": "center"}.get(stop, "face")
-        side = {"": "at", "center": "at"}.get(stop, stop)
-        marks.append({"kind": kind, "of": of, "side": side, "mark": _length(mark.mark)})
-    return marks

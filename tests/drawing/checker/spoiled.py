@@ -11,7 +11,7 @@ from lacunar.drawing.checker.points import check_sheet
 from lacunar.drawing.checker.reading import read_sheet
 from lacunar.drawing.checker.subject import Subject
 from lacunar.drawing.typeface import Typeface
-from tests.drawing.checker.small_room import small_layout
+from tests.drawing.checker.small_layout import small_layout
 
 NAMESPACE = "http://www.w3.org/2000/svg"
 ElementTree.register_namespace("", NAMESPACE)

@@ -6,7 +6,7 @@ import pytest
 
 from lacunar.drawing.checker.scales import PAPERS, scale_in_words
 from lacunar.drawing.typeface import Typeface
-from tests.drawing.checker.small_room import small_layout
+from tests.drawing.checker.small_layout import small_layout
 from tests.drawing.checker.spoiled import Spoiled, checked, findings, points
 
 # Seen on paper, but a small part of a coffer.

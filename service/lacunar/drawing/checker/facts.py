@@ -52,6 +52,15 @@ class CofferFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class SeenFacts:
+    """What crown leaves to be seen of a coffer, along the length run and along the width run."""
+
+    id: str
+    length: Fraction
+    width: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class MarkFacts:
     """A running mark: whose it is, which side of it, and its rounded place from the datum."""
 
@@ -65,8 +74,9 @@ class MarkFacts:
 class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
-    `step` is what marks are rounded to; `digest` is that of the input, empty where not told;
-    `direction` the run that boards or grain lie along, empty where neither does.
+    `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
+    of the input, empty where not told; `direction` the run that boards or grain lie along, empty
+    where neither does.
     """
 
     step_text: str
@@ -77,6 +87,7 @@ class LayoutFacts:
     wall_beams: tuple[BeamFacts, ...]
     members: tuple[BeamFacts, ...]
     coffers: tuple[CofferFacts, ...]
+    seen: tuple[SeenFacts, ...]
     marks: Mapping[str, tuple[MarkFacts, ...]]
     direction: str
 
@@ -107,6 +118,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         wall_beams=tuple(_wall_beam(beam) for beam in root["wall_beams"]),
         members=tuple(_member(beam) for beam in beams if beam["member"].given),
         coffers=tuple(_coffer(coffer) for coffer in root["coffers"]),
+        seen=tuple(_seen(root["mouldings"])),
         marks={
             marks["run"].text: tuple(_mark(mark) for mark in marks["marks"])
             for marks in root["marks"]
@@ -201,6 +213,14 @@ def _coffer(node: _Node) -> CofferFacts:
     corners = tuple((corner["x"].length, corner["y"].length) for corner in node["corners"])
     row, column = (str(node[name].value) for name in ("row", "column"))
     return CofferFacts(node["id"].text, row, column, corners)
+
+
+def _seen(mouldings: _Node) -> Iterator[SeenFacts]:
+    if not mouldings["crown"].given:
+        return
+    for trim in mouldings["coffers"]:
+        length, width = trim["seen_length"].length, trim["seen_width"].length
+        yield from (SeenFacts(coffer.text, length, width) for coffer in trim["coffers"])
 
 
 def _mark(node: _Node) -> MarkFacts:

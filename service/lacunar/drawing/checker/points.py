@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
+    crown_lines,
     directions,
     document,
     figures,
@@ -68,6 +69,7 @@ POINTS = (
     Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
     Point(43, "Lines and letters are black", legibility.ink_is_black),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
+    Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

@@ -15,6 +15,7 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.sheets.board_notes import board_notes
+from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.wording import SheetWording
@@ -42,6 +43,10 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         LegendEntry("wall-tag", "Wall, counted clockwise from the left"),
         LegendEntry("coffer-tag", "Coffer: row letter, column number, A1 at the datum"),
     ]
+    if layout.mouldings.crown:
+        entries.append(
+            LegendEntry("crown", "Crown: the line it ends at on the ceiling, its miters")
+        )
     if any(beam.on is RunName.LENGTH for beam in layout.beams):
         entries.append(LegendEntry("crosswise", "Crosswise beam, on its center line"))
     if any(beam.on is RunName.WIDTH for beam in layout.beams):
@@ -86,6 +91,12 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
     if name == "member":
         ends = tuple((Pt(left, middle.y + d), Pt(right, middle.y + d)) for d in (-0.9, 0.9))
         return tuple(Polyline(pair, style.HIDDEN) for pair in ends)
+    if name == "crown":
+        corner = (Pt(right, middle.y - 2.0), Pt(left, middle.y - 2.0), Pt(left, middle.y + 2.0))
+        seen = tuple(spot.moved(2.0, 2.0) for spot in corner[:2])
+        inner = (seen[0].moved(-2.0, 0), seen[1], seen[1].moved(0, 2.0))
+        miter = Segments(((corner[1], seen[1]),), style.FINE)
+        return (Polyline(corner, style.OBJECT), Polyline(inner, style.FINE), miter)
     if name == "datum":
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
@@ -133,6 +144,7 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     texts.extend(_panel_notes(layout, wording))
     if layout.boards:
         texts.extend(board_notes(layout.boards, wording))
+    texts.extend(crown_notes(layout.mouldings, layout.ceiling.crown, wording))
     texts.extend(_casing_notes(layout, wording))
     return texts
 

@@ -38,7 +38,8 @@ from lacunar.drawing.sheets.tables import (
 )
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.beam_section import SectionOf, SectionTooWide, beam_section
+from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
+from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
 from lacunar.drawing.views.reflected_ceiling_plan import PlanView, reflected_ceiling_plan
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Beam, BeamProfile, Layout
@@ -237,10 +238,11 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
 def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
     """A titled section of each box or cased profile, numbered on from the plan."""
     number = 2
+    trim = SectionTrim(sheets.layout.mouldings.crown, sheets.layout.ceiling.flat_mouldings)
     for profile in sheets.layout.profiles:
         if profile.kind in ("box", "cased"):
             for beams in _cut_alike(sheets.layout, profile):
-                of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel)
+                of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel, trim)
                 yield _section(sheets, of, width)
                 number += 1
 

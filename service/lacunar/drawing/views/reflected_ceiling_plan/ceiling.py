@@ -5,6 +5,7 @@ from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
@@ -15,12 +16,13 @@ HATCH_PITCH = 1.8
 
 
 def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...]:
-    """The ceiling itself, in painting order: tinted field, coffers, beams, members, walls."""
+    """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls."""
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
         *(_coffer(frame, coffer, typeface) for coffer in layout.coffers),
+        *crown_lines(frame, typeface),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),

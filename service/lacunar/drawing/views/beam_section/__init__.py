@@ -14,12 +14,17 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Tex
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.beam_section.cut import Cut, SectionOf
+from lacunar.drawing.views.beam_section.mouldings import (
+    drawn_mouldings,
+    moulding_notes,
+    moulding_reach,
+)
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.panel_stack import panel_stack
-from lacunar.layout.records import Beam, BeamProfile, ProfilePart
+from lacunar.layout.records import Beam, ProfilePart
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
-from lacunar.model.panel import Panel
 
 CEILING_BAND = 3.0
 CEILING_REACH = 2.6
@@ -27,43 +32,6 @@ NOTE_GAP = 6.4
 NOTE_PITCH = 5.2
 LEAST_NOTE_WIDTH = 36.0
 GRAIN_PITCH = 1.3
-
-
-@dataclass(frozen=True, slots=True)
-class SectionOf:
-    """What is cut: a profile, the beams that have it, and the panel that meets them.
-
-    Cased beams hold their members alike.
-    """
-
-    number: int
-    profile: BeamProfile
-    beams: tuple[Beam, ...]
-    panel: Panel
-
-    @property
-    def members(self) -> tuple[str, ...]:
-        """The names of the members in the beams."""
-        return tuple(beam.member.name for beam in self.beams if beam.member)
-
-
-@dataclass(frozen=True, slots=True)
-class _Cut:
-    """The section's scale and the place of the box at the ceiling [mm]."""
-
-    of: SectionOf
-    ratio: int
-    left: float
-    top: float
-
-    def on_paper(self, length: Length) -> float:
-        return float(length.millimeters / self.ratio)
-
-    def board(self, x: Length, y: Length, width: Length, height: Length) -> tuple[Pt, ...]:
-        """A board's corners; x from the box's left face, y down from the ceiling."""
-        left, top = self.left + self.on_paper(x), self.top + self.on_paper(y)
-        right, bottom = left + self.on_paper(width), top + self.on_paper(height)
-        return (Pt(left, top), Pt(right, top), Pt(right, bottom), Pt(left, bottom))
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,7 +54,7 @@ def beam_section(
     Errors: `SectionTooWide` where the scale is too large for the width.
     """
     profile = of.profile
-    bare = _Cut(of, scale.ratio, 0.0, 0.0)
+    bare = Cut(of, scale.ratio, 0.0, 0.0)
     run = place_strings(
         [_string(bare, "finished-width", profile.finished_width.value, wording)], typeface
     )[0]
@@ -94,10 +62,12 @@ def beam_section(
     overhang = max(
         0.0, bare.on_paper(profile.overall_width.value - profile.finished_width.value) / 2
     )
-    left = drop.outer_edge + 1.0 + max(overhang, CEILING_REACH)
-    cut = _Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
+    out = max(overhang, moulding_reach(bare))
+    ceiling_out = max(CEILING_REACH, out + 1.0 if moulding_reach(bare) else 0.0)
+    left = drop.outer_edge + 1.0 + max(overhang, ceiling_out)
+    cut = Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
     notes = _notes(cut, wording)
-    right = cut.left + cut.on_paper(profile.finished_width.value) + overhang
+    right = cut.left + cut.on_paper(profile.finished_width.value) + out
     note_x = right + NOTE_GAP
     if width - note_x < LEAST_NOTE_WIDTH:
         raise SectionTooWide(scale.text)
@@ -107,9 +77,13 @@ def beam_section(
     bottom = max(lowest + max(2.0, drop.overrun_before + 1.0), note_bottom)
     strings = (
         drawn_string(run, Axis("x", cut.top - CEILING_BAND, cut.left), 0.6),
-        drawn_string(drop, _drop_axis(cut, max(overhang, CEILING_REACH)), 0.8),
+        drawn_string(drop, _drop_axis(cut, max(overhang, ceiling_out)), 0.8),
     )
-    drawn = Group("object", _section(cut, right + CEILING_REACH), id=f"object-view-{of.number}")
+    drawn = Group(
+        "object",
+        _section(cut, cut.left - ceiling_out, right + CEILING_REACH),
+        id=f"object-view-{of.number}",
+    )
     return Block(width, bottom, (_view(of, scale, (drawn, *strings, *leaders)),))
 
 
@@ -129,13 +103,13 @@ def _view(of: SectionOf, scale: Scale, children: tuple[Element, ...]) -> Group:
     )
 
 
-def _drop_axis(cut: _Cut, reach: float) -> Axis:
+def _drop_axis(cut: Cut, reach: float) -> Axis:
     """The drop runs up from the lowest edge to the ceiling, left of all that is drawn."""
     lowest = cut.top + cut.on_paper(cut.of.profile.drop.value)
     return Axis("y", cut.left - reach, -lowest)
 
 
-def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> String:
+def _string(cut: Cut, name: str, length: Length, wording: SheetWording) -> String:
     """One dimension of the section as a string of one segment."""
     value = wording.detailed(length)
     start = Stop("near", 0.0, ZERO, ZERO)
@@ -145,63 +119,58 @@ def _string(cut: _Cut, name: str, length: Length, wording: SheetWording) -> Stri
     return String(f"section-{cut.of.number}", name, (segment,))
 
 
-def _section(cut: _Cut, right: float) -> tuple[Element, ...]:
-    """Ceiling, panel, member, backing, sides and bottom."""
+def _section(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
+    """Ceiling and panel from `left` to `right` on paper, member, backing, boards, mouldings."""
     beam = next((beam for beam in cut.of.beams if beam.member), None)
-    ceiling_left = cut.left - CEILING_REACH
     top = cut.top - CEILING_BAND
     band = (
-        Polyline((Pt(ceiling_left, cut.top), Pt(right, cut.top)), style.CUT),
+        Polyline((Pt(left, cut.top), Pt(right, cut.top)), style.CUT),
         Segments(
-            diagonal_lines(box_corners(ceiling_left, top, right - ceiling_left, CEILING_BAND), 1.8),
+            diagonal_lines(box_corners(left, top, right - left, CEILING_BAND), 1.8),
             style.HATCH,
         ),
     )
     inside = _member(cut, beam) if beam else _backing(cut)
-    return (*band, *_panel(cut, right), *inside, *_boards(cut))
+    return (*band, *_panel(cut, left, right), *inside, *_boards(cut), *drawn_mouldings(cut))
 
 
-def _part(profile: BeamProfile, name: str) -> ProfilePart | None:
-    return next((part for part in profile.parts if part.name == name), None)
-
-
-def _panel(cut: _Cut, right: float) -> tuple[Element, ...]:
+def _panel(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
     """A sheet panel under the ceiling, as far in as its seat lets it: through, or to both sides."""
     stack = panel_stack(cut.of.panel)
     if not stack.thickness:
         return ()
     width, (top, low) = cut.of.profile.finished_width.value, _panel_edges(cut)
-    if stack.above_backing and _part(cut.of.profile, "backing"):
-        return (Polyline((Pt(cut.left - CEILING_REACH, low), Pt(right, low)), style.OBJECT),)
+    if stack.above_backing and cut.part("backing"):
+        return (Polyline((Pt(left, low), Pt(right, low)), style.OBJECT),)
     inset = _panel_inset(cut) if stack.above_sides else ZERO
     return tuple(
         Polyline((Pt(outer, low), Pt(edge, low), Pt(edge, top)), style.OBJECT)
         for outer, edge in (
-            (cut.left - CEILING_REACH, cut.left + cut.on_paper(inset)),
+            (left, cut.left + cut.on_paper(inset)),
             (right, cut.left + cut.on_paper(width - inset)),
         )
     )
 
 
-def _panel_edges(cut: _Cut) -> tuple[float, float]:
+def _panel_edges(cut: Cut) -> tuple[float, float]:
     """Where the upper and the lower face of a panel lie on paper [mm]."""
     return cut.top, cut.top + cut.on_paper(panel_stack(cut.of.panel).thickness)
 
 
-def _panel_inset(cut: _Cut) -> Length:
+def _panel_inset(cut: Cut) -> Length:
     """How far over the sides a panel goes that is fitted before them: to the backing, less the gap.
 
     About a member, to the inner faces of the sides.
     """
-    profile, backing = cut.of.profile, _part(cut.of.profile, "backing")
+    profile, backing = cut.of.profile, cut.part("backing")
     if backing is None:
         return (profile.finished_width.value - profile.inside_width.value) / 2
     return (profile.finished_width.value - backing.width.value) / 2 - cut.of.panel.gap
 
 
-def _backing(cut: _Cut) -> tuple[Element, ...]:
+def _backing(cut: Cut) -> tuple[Element, ...]:
     """Backing centered in the box under what it is fixed to: full diagonals mark framing."""
-    backing = _part(cut.of.profile, "backing")
+    backing = cut.part("backing")
     if backing is None:
         return ()
     width, depth = backing.width.value, backing.thickness.value
@@ -211,7 +180,7 @@ def _backing(cut: _Cut) -> tuple[Element, ...]:
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
 
-def _member(cut: _Cut, beam: Beam) -> tuple[Element, ...]:
+def _member(cut: Cut, beam: Beam) -> tuple[Element, ...]:
     """The structural member in hidden lines, standing off the casing's middle by its shift."""
     member = beam.member
     assert member is not None
@@ -220,7 +189,7 @@ def _member(cut: _Cut, beam: Beam) -> tuple[Element, ...]:
     return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
 
 
-def _boards(cut: _Cut) -> tuple[Element, ...]:
+def _boards(cut: Cut) -> tuple[Element, ...]:
     """Sides and bottom in the cut pen, with grain lines; mitred boards meet on the diagonal."""
     outlines = _board_outlines(cut)
     grain = tuple(line for corners in outlines for line in diagonal_lines(corners, GRAIN_PITCH))
@@ -230,10 +199,10 @@ def _boards(cut: _Cut) -> tuple[Element, ...]:
     )
 
 
-def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
+def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
     """The corners of left side, right side and bottom."""
     profile = cut.of.profile
-    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    side, bottom = cut.part("side"), cut.part("bottom")
     assert side is not None
     assert bottom is not None
     width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
@@ -264,11 +233,11 @@ def _board_outlines(cut: _Cut) -> tuple[tuple[Pt, ...], ...]:
     )
 
 
-def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
+def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     """What each leader points at, from the ceiling down."""
     profile = cut.of.profile
     width, drop = profile.finished_width.value, profile.drop.value
-    side, bottom = _part(profile, "side"), _part(profile, "bottom")
+    side, bottom = cut.part("side"), cut.part("bottom")
     assert side is not None
     assert bottom is not None
     middle, thickness, sole = width / 2, side.thickness.value, bottom.thickness.value
@@ -282,25 +251,26 @@ def _notes(cut: _Cut, wording: SheetWording) -> tuple[_Note, ...]:
         at_panel = Pt(beside, sum(_panel_edges(cut)) / 2)
         what = "BOARDS" if cut.of.panel.boards else "PANEL"
         notes.append(_Note(at_panel, f"{what} {wording.size(panel)}"))
+    notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     notes.append(_inside_note(cut, middle, wording))
     notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
     notes.append(_Note(at_sole, f"BOTTOM {_size(bottom, wording)}"))
     if reveal:
         edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
         notes.append(_Note(edge, f"REVEAL {wording.length(reveal)}"))
-    return tuple(notes)
+    # In the order of what they point at, so that leaders cross as little as may be.
+    return tuple(sorted(notes, key=lambda note: note.target.y))
 
 
-def _inside_note(cut: _Cut, middle: Length, wording: SheetWording) -> _Note:
+def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:
     """The note on what is inside the box: backing, or the structural member."""
-    profile = cut.of.profile
     beam = next((beam for beam in cut.of.beams if beam.member), None)
     if beam is not None and beam.member is not None:
         member = beam.member
         x = member.far.at_start.value - beam.near.at_start.value
         at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
         return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
-    backing = _part(profile, "backing")
+    backing = cut.part("backing")
     assert backing is not None
     down = panel_stack(cut.of.panel).above_backing + backing.thickness.value / 4
     at = cut.board(middle + backing.width.value / 4, down, ZERO, ZERO)[0]

@@ -1,0 +1,180 @@
+"""The pieces of moulding in one coffer: how long they are and how their ends are cut."""
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from lacunar.layout.coffer_surroundings import Surroundings
+from lacunar.layout.moulding_records import CrownSection, MouldingPiece, PieceEnd
+from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.moulding import Crown, CrownMethod, FlatMoulding, FlatPlace
+from lacunar.model.room import RunName
+
+LEFT_BY_FLATS = Rule(
+    "opening that the flat mouldings leave: two thicknesses less for each", "opening - 2 * behind"
+)
+LEFT_AT_EDGE = Rule(
+    "opening that mouldings at the lower edge leave: a thickness less where there is a beam",
+    "opening - beams * behind",
+)
+FRAME_LONG_POINT = Rule("long point of a frame: the opening less the fit", "opening - fit_total")
+COPED_LONG_POINT = Rule(
+    "long point of a piece sprung in: the opening and the allowance",
+    "opening + sprung_allowance",
+)
+CROWN_SHORT_POINT = Rule(
+    "short point: each mitred or coped end takes the projection off",
+    "long_point - ends * projection",
+)
+FLAT_SHORT_POINT = Rule(
+    "short point of a flat moulding: each mitred end takes the thickness off",
+    "long_point - ends * thickness",
+)
+
+CROWN = "Crown"
+
+
+@dataclass(frozen=True, slots=True)
+class CrownInCoffers:
+    """Crown as asked for, and its section."""
+
+    asked: Crown
+    section: CrownSection
+
+
+def flats_at(place: FlatPlace, flats: tuple[FlatMoulding, ...]) -> tuple[FlatMoulding, ...]:
+    """The flat mouldings of one place, from the side outward."""
+    return tuple(flat for flat in flats if flat.at is place)
+
+
+def standing_out(flats: tuple[FlatMoulding, ...]) -> Length:
+    """How far a stack of flat mouldings stands out from the side [length]."""
+    return sum((flat.thickness for flat in flats), ZERO)
+
+
+def openings(around: Surroundings) -> dict[RunName, LengthFigure]:
+    """A coffer's clear openings by run."""
+    return {RunName.LENGTH: around.coffer.length, RunName.WIDTH: around.coffer.width}
+
+
+def left_by_flats(opening: LengthFigure, behind: Length) -> LengthFigure:
+    """Turn an opening [length] into what flat mouldings on both its sides leave [length]."""
+    if not behind:
+        return opening
+    return LEFT_BY_FLATS.gives(opening.value - behind * 2, opening=opening.value, behind=behind)
+
+
+def crown_pieces(
+    crown: CrownInCoffers, left: dict[RunName, LengthFigure]
+) -> tuple[MouldingPiece, ...]:
+    """Turn crown and the openings it goes into [length] into the pieces of one coffer.
+
+    A bench frame has two pieces of each of two lengths, mitred at both ends: long point = opening -
+    fit_total. Coped in place, pieces go up to the right, facing them: the first square at both ends
+    and along the longer way, the second and third coped to the one before, the last at both ends.
+    """
+    if crown.asked.method is CrownMethod.BENCH_FRAME:
+        ends = (PieceEnd.MITRED, PieceEnd.MITRED)
+        return tuple(_crown_piece(crown, run, left[run], ends, 2) for run in RunName)
+    first = max(RunName, key=lambda run: left[run].value)
+    square, coped = PieceEnd.SQUARE, PieceEnd.COPED
+    return (
+        _crown_piece(crown, first, left[first], (square, square), 1),
+        _crown_piece(crown, first.other, left[first.other], (coped, square), 1),
+        _crown_piece(crown, first, left[first], (coped, square), 1),
+        _crown_piece(crown, first.other, left[first.other], (coped, coped), 1),
+    )
+
+
+def _crown_piece(
+    crown: CrownInCoffers,
+    along: RunName,
+    opening: LengthFigure,
+    ends: tuple[PieceEnd, PieceEnd],
+    quantity: int,
+) -> MouldingPiece:
+    asked, projection = crown.asked, crown.section.projection
+    if asked.method is CrownMethod.BENCH_FRAME:
+        long_point = FRAME_LONG_POINT.gives(
+            opening.value - asked.fit_total, opening=opening.value, fit_total=asked.fit_total
+        )
+    else:
+        long_point = COPED_LONG_POINT.gives(
+            opening.value + asked.sprung_allowance,
+            opening=opening.value,
+            sprung_allowance=asked.sprung_allowance,
+        )
+    slanted = sum(end is not PieceEnd.SQUARE for end in ends)
+    gives = CROWN_SHORT_POINT.approximates if projection.approximate else CROWN_SHORT_POINT.gives
+    short_point = gives(
+        long_point.value - projection.value * slanted,
+        long_point=long_point.value,
+        ends=slanted,
+        projection=projection.value,
+    )
+    return MouldingPiece(CROWN, along, quantity, *ends, long_point, short_point)
+
+
+def flat_pieces(around: Surroundings, flats: tuple[FlatMoulding, ...]) -> Iterator[MouldingPiece]:
+    """Turn the flat mouldings of one place into the pieces of one coffer, the innermost first.
+
+    At the ceiling they go all round the coffer, bare walls too, mitred at every corner. At the
+    lower edge they are on beams only, and end square at a bare wall.
+    """
+    for number, flat in enumerate(flats):
+        behind = standing_out(flats[:number])
+        for run in RunName:
+            if flat.at is FlatPlace.CEILING:
+                opening = left_by_flats(openings(around)[run], behind)
+                ends = (PieceEnd.MITRED, PieceEnd.MITRED)
+                yield _flat_piece(flat, run, opening, ends, 2)
+            else:
+                yield from _edge_pieces(around, flat, run, behind)
+
+
+def _edge_pieces(
+    around: Surroundings, flat: FlatMoulding, run: RunName, behind: Length
+) -> Iterator[MouldingPiece]:
+    """The pieces along a run at the lower edge: on the sides across the other run that are beams.
+
+    A piece that ends at a bare wall has that end to the left on one side of the coffer and to the
+    right on the side across.
+    """
+    ends_at, on = around.across(run), around.across(run.other)
+    opening = openings(around)[run]
+    if behind and ends_at.beams:
+        opening = LEFT_AT_EDGE.gives(
+            opening.value - behind * ends_at.beams,
+            opening=opening.value,
+            beams=ends_at.beams,
+            behind=behind,
+        )
+    near, far = (
+        PieceEnd.MITRED if side.beam else PieceEnd.SQUARE for side in (ends_at.near, ends_at.far)
+    )
+    # The plan lies as the floor does. Who faces W4 from inside has the length run's far end at the
+    # left hand; who faces W1 has the width run's far end at the right hand.
+    ways = [(far, near), (near, far)] if run is RunName.LENGTH else [(near, far), (far, near)]
+    found: dict[tuple[PieceEnd, PieceEnd], int] = {}
+    for side, ends in zip((on.near, on.far), ways, strict=True):
+        if side.beam:
+            found[ends] = found.get(ends, 0) + 1
+    for ends, quantity in found.items():
+        yield _flat_piece(flat, run, opening, ends, quantity)
+
+
+def _flat_piece(
+    flat: FlatMoulding,
+    along: RunName,
+    opening: LengthFigure,
+    ends: tuple[PieceEnd, PieceEnd],
+    quantity: int,
+) -> MouldingPiece:
+    mitred = sum(end is PieceEnd.MITRED for end in ends)
+    short_point = FLAT_SHORT_POINT.gives(
+        opening.value - flat.thickness * mitred,
+        long_point=opening.value,
+        ends=mitred,
+        thickness=flat.thickness,
+    )
+    return MouldingPiece(flat.name, along, quantity, *ends, opening, short_point)
