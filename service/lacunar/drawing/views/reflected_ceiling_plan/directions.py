@@ -11,6 +11,7 @@ from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Coffer, Layout
 from lacunar.model.room import RunName
 
@@ -23,7 +24,7 @@ CLEAR = 1.0
 
 @dataclass(frozen=True, slots=True)
 class _Space:
-    """Half a coffer's and half its tag's extent, along the arrow and across it [mm of paper]."""
+    """Half of what is seen of a coffer and half its tag, along the arrow and across it [mm]."""
 
     along: float
     across: float
@@ -56,20 +57,23 @@ def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
     run = direction_of(frame.layout)
     if run is None:
         return ()
+    trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
     found = [
         group
         for coffer in frame.layout.coffers
-        if (group := _arrow(frame, coffer, run, typeface)) is not None
+        if (group := _arrow(frame, coffer, trims[coffer.id], run, typeface)) is not None
     ]
     if not found:
         raise TagsDoNotFit("direction")
     return tuple(found)
 
 
-def _arrow(frame: PlanFrame, coffer: Coffer, run: RunName, typeface: Typeface) -> Group | None:
+def _arrow(
+    frame: PlanFrame, coffer: Coffer, trim: CofferTrim, run: RunName, typeface: Typeface
+) -> Group | None:
+    """The arrow within what mouldings leave to be seen of a coffer, beside its id."""
     corners = [frame.point(point) for point in coffer.corners]
-    wide = max(c.x for c in corners) - min(c.x for c in corners)
-    high = max(c.y for c in corners) - min(c.y for c in corners)
+    wide, high = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
     tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
     halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
     if run is RunName.WIDTH:
