@@ -6,9 +6,9 @@ from itertools import pairwise
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from lacunar.layout.courses import lay_courses
-from lacunar.layout.seams import lay_sheets
-from lacunar.layout.sheet_rips import strips_from, widest_strip
+from lacunar.layout.panels.courses import lay_courses
+from lacunar.layout.panels.seams import lay_sheets
+from lacunar.layout.panels.sheet_rips import strips_from, widest_strip
 from lacunar.measure.figure import given as as_given
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units

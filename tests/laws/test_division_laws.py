@@ -8,10 +8,10 @@ from itertools import pairwise, product
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
-from lacunar.layout.casing_shift import Play, shifts_to_equal
-from lacunar.layout.counts import opening_of, zone_counts
-from lacunar.layout.division import ZoneSpace, divide
-from lacunar.layout.zone_split import most_alike_split
+from lacunar.layout.runs.casing_shift import Play, shifts_to_equal
+from lacunar.layout.runs.counts import opening_of, zone_counts
+from lacunar.layout.runs.division import ZoneSpace, divide
+from lacunar.layout.runs.zone_split import most_alike_split
 from lacunar.measure.figure import given as stated
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.grid import LargestOpening, Parity, WishedOpening

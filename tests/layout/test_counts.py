@@ -2,8 +2,8 @@
 
 import pytest
 
-from lacunar.layout.counts import coffers_that_fit, zone_counts
-from lacunar.layout.zone_split import most_alike_split
+from lacunar.layout.runs.counts import coffers_that_fit, zone_counts
+from lacunar.layout.runs.zone_split import most_alike_split
 from lacunar.model.grid import (
     CoffersInAll,
     CoffersPerZone,

@@ -4,9 +4,9 @@ from fractions import Fraction
 
 import pytest
 
-from lacunar.layout.courses import board_foot_factor, lineal_factor
-from lacunar.layout.sheet_rips import strips_from, widest_strip
-from lacunar.layout.wood_movement import board_movement
+from lacunar.layout.panels.courses import board_foot_factor, lineal_factor
+from lacunar.layout.panels.sheet_rips import strips_from, widest_strip
+from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS, movement_coefficient
 from lacunar.model.boards import BoardName, BoardSpecies, Cut, Fastening, Moisture, Movement

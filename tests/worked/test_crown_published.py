@@ -10,9 +10,9 @@ from fractions import Fraction
 
 import pytest
 
-from lacunar.layout.crown import crown_section
 from lacunar.layout.moulding_records import Edge, Hand, Lies, SawCut, SawSettings
-from lacunar.layout.saw_settings import ceiling_edge, saw_settings
+from lacunar.layout.mouldings.crown import crown_section
+from lacunar.layout.mouldings.saw_settings import ceiling_edge, saw_settings
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import given
 from lacunar.measure.length import Length

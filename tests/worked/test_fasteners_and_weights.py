@@ -7,8 +7,8 @@ from fractions import Fraction
 
 import pytest
 
-from lacunar.layout.holds import PERMANENT, WET, pull_through, withdrawal
-from lacunar.layout.weights import panel_per_square_foot, wood_density
+from lacunar.layout.backing.holds import PERMANENT, WET, pull_through, withdrawal
+from lacunar.layout.backing.weights import panel_per_square_foot, wood_density
 from lacunar.measure.figure import NumberFigure
 from lacunar.measure.length import Length
 from lacunar.model.fasteners import SIZES, FastenerKind

@@ -9,7 +9,7 @@ from lacunar.exchange.assumption_words import assumption_line
 from lacunar.exchange.query_reading import read_query
 from lacunar.exchange.query_schema import SawQuery
 from lacunar.exchange.saw_answer import saw_sheet_lines, saw_sheet_to_json
-from lacunar.layout.moulding_cautions import saw_cautions
+from lacunar.layout.mouldings.cautions import saw_cautions
 from lacunar.model.faults import SpecRefused
 from lacunar.workflow.saw_settings import settings_for
 

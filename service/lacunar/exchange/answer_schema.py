@@ -8,14 +8,9 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import (
-    backing_records,
-    board_records,
-    lone_boards,
-    lone_run,
-    moulding_records,
-    records,
-)
+from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout.panels import lone_boards
+from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length

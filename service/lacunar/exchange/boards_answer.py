@@ -9,7 +9,7 @@ from lacunar.exchange.boards_query import BoardsValue
 from lacunar.exchange.csv_table import Cell, csv_bytes, length_cells, mark_cells
 from lacunar.exchange.explain import figure_in_words
 from lacunar.exchange.layout_json import RecordWriter
-from lacunar.layout.lone_boards import LoneBoards
+from lacunar.layout.panels.lone_boards import LoneBoards
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step, round_to

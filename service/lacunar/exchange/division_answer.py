@@ -6,7 +6,7 @@ from typing import Any
 from lacunar.exchange.csv_table import Cell, csv_bytes, length_cells, mark_cells
 from lacunar.exchange.layout_json import RecordWriter
 from lacunar.exchange.query_schema import DivisionValue
-from lacunar.layout.lone_run import LoneRun
+from lacunar.layout.runs.lone_run import LoneRun
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step, round_to
 from lacunar.model.ceiling import Assumption

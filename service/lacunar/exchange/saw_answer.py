@@ -7,9 +7,9 @@ from lacunar.exchange.csv_table import Cell, csv_bytes, length_cells
 from lacunar.exchange.layout_json import RecordWriter
 from lacunar.exchange.length_json import decimal_number
 from lacunar.exchange.query_schema import SawValue
-from lacunar.layout.moulding_cautions import saw_cautions
 from lacunar.layout.moulding_records import Lies, SawCut, SawSheet
-from lacunar.layout.saw_settings import STRAIGHT
+from lacunar.layout.mouldings.cautions import saw_cautions
+from lacunar.layout.mouldings.saw_settings import STRAIGHT
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure
 from lacunar.measure.length import Length

@@ -2,13 +2,13 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.backing_cautions import backing_cautions
-from lacunar.layout.board_cautions import board_cautions
+from lacunar.layout.backing.cautions import backing_cautions
+from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
-from lacunar.layout.headroom_cautions import headroom_cautions
-from lacunar.layout.mark_cautions import mark_cautions
-from lacunar.layout.moulding_cautions import moulding_cautions
+from lacunar.layout.mouldings.cautions import moulding_cautions
+from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.records import Caution, Layout
+from lacunar.layout.runs.mark_cautions import mark_cautions
 from lacunar.model.grid import WallKind
 
 

@@ -3,39 +3,39 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from lacunar.layout.backing import backing
-from lacunar.layout.backing_lines import SetOutBeams
-from lacunar.layout.beams import CrossedRun, pieces, stops, through_family
-from lacunar.layout.board_records import BoardLayout
-from lacunar.layout.boards import board_layout
-from lacunar.layout.casing_choices import casing_choices
-from lacunar.layout.cautions import cautions
-from lacunar.layout.coffers import coffers
-from lacunar.layout.drops import Drops, DropTask, drops
-from lacunar.layout.families import Family, beam_families
-from lacunar.layout.fault_gathering import FaultGathering, refuse
-from lacunar.layout.fixed_things import FixedThing, fixed_things
-from lacunar.layout.frame import run_frame
-from lacunar.layout.headroom import floor_faults, headroom
-from lacunar.layout.heights import heights
-from lacunar.layout.marks import run_marks
-from lacunar.layout.mouldings import MouldingTask, mouldings
-from lacunar.layout.panel_stack import panel_stack
-from lacunar.layout.panels import PanelRun, panels
-from lacunar.layout.profile_book import (
+from lacunar.layout.backing.ceiling_backing import backing
+from lacunar.layout.backing.lines import SetOutBeams
+from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.beams.drops import Drops, DropTask, drops
+from lacunar.layout.beams.headroom import floor_faults, headroom
+from lacunar.layout.beams.heights import heights
+from lacunar.layout.beams.profile_book import (
     ProfileBook,
     beam_orders,
     family_orders,
     profile_book,
     wall_order,
 )
+from lacunar.layout.beams.through import CrossedRun, pieces, stops, through_family
+from lacunar.layout.board_records import BoardLayout
+from lacunar.layout.cautions import cautions
+from lacunar.layout.families import Family, beam_families
+from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
+from lacunar.layout.panel_stack import panel_stack
+from lacunar.layout.panels.boards import board_layout
+from lacunar.layout.panels.sheet_goods import PanelRun, panels
+from lacunar.layout.panels.sheet_rips import sheet_rips
 from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
-from lacunar.layout.run_division import RunPlan, RunTask, divide_run, plan_run
-from lacunar.layout.run_faults import grid_faults
-from lacunar.layout.run_records import DividedEnds, beam_record, run_layout, wall_beams
-from lacunar.layout.sheet_rips import sheet_rips
-from lacunar.layout.wall_strips import WallStrip, run_of_wall, wall_strips
-from lacunar.layout.weights import HungPanel
+from lacunar.layout.runs.casing_choices import casing_choices
+from lacunar.layout.runs.coffers import coffers
+from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
+from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.marks import run_marks
+from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
+from lacunar.layout.runs.run_faults import grid_faults
+from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName

@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from lacunar.layout.lone_boards import LoneBoards, boards_alone
+from lacunar.layout.panels.lone_boards import LoneBoards, boards_alone
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 from typing import Any
 
-from lacunar.layout.lone_run import LoneRun, divide_alone
+from lacunar.layout.runs.lone_run import LoneRun, divide_alone
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units

@@ -4,9 +4,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from lacunar.layout.crown import saw_sheet
 from lacunar.layout.moulding_records import SawSheet
-from lacunar.layout.saw_settings import saw_settings
+from lacunar.layout.mouldings.crown import saw_sheet
+from lacunar.layout.mouldings.saw_settings import saw_settings
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import given
 from lacunar.measure.length import Length

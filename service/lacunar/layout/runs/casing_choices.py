@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 
 from lacunar.layout.records import CasingChoice, ElementKind
-from lacunar.layout.run_division import DividedRun, RunPlan, RunTask, divide_with
-from lacunar.layout.run_records import DividedEnds
+from lacunar.layout.runs.run_division import DividedRun, RunPlan, RunTask, divide_with
+from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.measure.length import Length
 
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from lacunar.layout.counts import coffers_that_fit
-from lacunar.layout.division import clear_total
-from lacunar.layout.fixed_things import FixedThing
-from lacunar.layout.frame import RunFrame
+from lacunar.layout.runs.counts import coffers_that_fit
+from lacunar.layout.runs.division import clear_total
+from lacunar.layout.runs.fixed_things import FixedThing
+from lacunar.layout.runs.frame import RunFrame
 from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO, Length
 from lacunar.model import limits

@@ -5,10 +5,10 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.panels.seams import lay_sheets
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
-from lacunar.layout.run_division import BeamStretch, DividedRun, Stretch
-from lacunar.layout.run_records import member_faces
-from lacunar.layout.seams import lay_sheets
+from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
+from lacunar.layout.runs.run_records import member_faces
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import Box

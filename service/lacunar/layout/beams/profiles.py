@@ -2,10 +2,8 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panel_stack import PanelStack
-from lacunar.layout.profile_faults import shape_faults
-from lacunar.layout.profile_sizes import (
+from lacunar.layout.beams.profile_faults import shape_faults
+from lacunar.layout.beams.profile_sizes import (
     ProfileOrder,
     backing_width,
     bottom_width,
@@ -16,8 +14,10 @@ from lacunar.layout.profile_sizes import (
     overall_width,
     side_width,
 )
+from lacunar.layout.beams.stock_fit import PartStock, stock_faults
+from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.panel_stack import PanelStack
 from lacunar.layout.records import BeamProfile, ProfilePart
-from lacunar.layout.stock_fit import PartStock, stock_faults
 from lacunar.measure.figure import given
 from lacunar.measure.length import ZERO
 

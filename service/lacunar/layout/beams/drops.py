@@ -4,8 +4,8 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.families import Family
-from lacunar.layout.fixed_things import FixedThing
 from lacunar.layout.panel_stack import PanelStack
+from lacunar.layout.runs.fixed_things import FixedThing
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.model.beams import BottomJoint, Depth
 from lacunar.model.room import Member, RunName

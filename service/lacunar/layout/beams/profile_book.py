@@ -3,16 +3,16 @@
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
-from lacunar.layout.drops import Drops
+from lacunar.layout.beams.drops import Drops
+from lacunar.layout.beams.profile_sizes import ProfileKind, ProfileOrder
+from lacunar.layout.beams.profiles import build_profile
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import FaultGathering
 from lacunar.layout.panel_stack import PanelStack
-from lacunar.layout.profile_sizes import ProfileKind, ProfileOrder
-from lacunar.layout.profiles import build_profile
 from lacunar.layout.records import BeamProfile
-from lacunar.layout.run_division import BeamStretch
-from lacunar.layout.run_records import DividedEnds
-from lacunar.layout.wall_strips import WallStrip
+from lacunar.layout.runs.run_division import BeamStretch
+from lacunar.layout.runs.run_records import DividedEnds
+from lacunar.layout.runs.wall_strips import WallStrip
 from lacunar.model.grid import WallKind
 from lacunar.model.room import RunName
 

@@ -4,7 +4,7 @@ from itertools import chain
 
 from lacunar.layout.names import coffer_id
 from lacunar.layout.records import Coffer, ElementKind, Point
-from lacunar.layout.run_division import DividedRun
+from lacunar.layout.runs.run_division import DividedRun
 
 
 def coffers(length: DividedRun, width: DividedRun) -> tuple[Coffer, ...]:

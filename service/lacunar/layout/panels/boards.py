@@ -4,13 +4,13 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.board_records import BoardField, BoardLayout
-from lacunar.layout.courses import board_foot_factor, lay_courses, lineal_factor
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panels import PanelRun, gap_faults, panel_sizes
+from lacunar.layout.panels.courses import board_foot_factor, lay_courses, lineal_factor
+from lacunar.layout.panels.sheet_goods import PanelRun, gap_faults, panel_sizes
+from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Coffer, ElementKind
-from lacunar.layout.run_division import BeamStretch, Stretch
-from lacunar.layout.run_records import member_faces
-from lacunar.layout.wood_movement import board_movement
+from lacunar.layout.runs.run_division import BeamStretch, Stretch
+from lacunar.layout.runs.run_records import member_faces
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS

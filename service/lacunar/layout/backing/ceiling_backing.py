@@ -1,11 +1,11 @@
 """Backing: along which lines the beams are held, and what hangs from them."""
 
-from lacunar.layout.backing_forms import backing_forms
-from lacunar.layout.backing_lines import LineTask, SetOutBeams, backing_lines
+from lacunar.layout.backing.forms import backing_forms
+from lacunar.layout.backing.holds import HoldTask, holds
+from lacunar.layout.backing.joists import joist_lines
+from lacunar.layout.backing.lines import LineTask, SetOutBeams, backing_lines
+from lacunar.layout.backing.weights import HungPanel, weights
 from lacunar.layout.backing_records import Backing, Hold
-from lacunar.layout.holds import HoldTask, holds
-from lacunar.layout.joists import joist_lines
-from lacunar.layout.weights import HungPanel, weights
 from lacunar.model.ceiling import Ceiling
 
 

@@ -9,10 +9,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
+from lacunar.layout.backing.weights import FOOT
 from lacunar.layout.backing_records import BeamWeight, Hold
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import BeamProfile
-from lacunar.layout.weights import FOOT
 from lacunar.measure.figure import LengthFigure, NumberFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.roots import square_root

@@ -4,10 +4,11 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.coffer_surroundings import SidePair, Surroundings, surroundings
-from lacunar.layout.crown import crown_section
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.moulding_faults import bearing_faults, cover_faults, room_faults, spring_faults
-from lacunar.layout.moulding_pieces import (
+from lacunar.layout.moulding_records import CofferTrim, MouldingPiece, Mouldings, SideCover
+from lacunar.layout.mouldings.crown import crown_section
+from lacunar.layout.mouldings.faults import bearing_faults, cover_faults, room_faults, spring_faults
+from lacunar.layout.mouldings.pieces import (
     CrownInCoffers,
     crown_pieces,
     flat_pieces,
@@ -16,7 +17,6 @@ from lacunar.layout.moulding_pieces import (
     openings,
     standing_out,
 )
-from lacunar.layout.moulding_records import CofferTrim, MouldingPiece, Mouldings, SideCover
 from lacunar.layout.records import BeamProfile, Coffer, RunLayout
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length

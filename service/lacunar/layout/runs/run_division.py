@@ -5,15 +5,15 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import accumulate, pairwise
 
-from lacunar.layout.casing_shift import Play, shifts_to_equal
-from lacunar.layout.counts import zone_counts
-from lacunar.layout.division import ZoneSpace, clear_total, divide, past_beam, past_opening
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.fixed_things import FixedThing
-from lacunar.layout.frame import RunFrame, datum
 from lacunar.layout.records import ElementKind, Zone
-from lacunar.layout.run_faults import count_faults, place_faults, zone_faults
-from lacunar.layout.wall_strips import WallStrip
+from lacunar.layout.runs.casing_shift import Play, shifts_to_equal
+from lacunar.layout.runs.counts import zone_counts
+from lacunar.layout.runs.division import ZoneSpace, clear_total, divide, past_beam, past_opening
+from lacunar.layout.runs.fixed_things import FixedThing
+from lacunar.layout.runs.frame import RunFrame, datum
+from lacunar.layout.runs.run_faults import count_faults, place_faults, zone_faults
+from lacunar.layout.runs.wall_strips import WallStrip
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.grid import Run

@@ -5,7 +5,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from lacunar.layout.backing_lines import SetOutBeams
+from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing_records import BeamWeight, Weights
 from lacunar.layout.records import BeamProfile
 from lacunar.measure.figure import LengthFigure, NumberFigure, Rule

@@ -3,12 +3,12 @@
 from dataclasses import dataclass
 from itertools import count
 
-from lacunar.layout.frame import RunFrame
-from lacunar.layout.marks import run_marks
 from lacunar.layout.records import ElementKind, Mark
-from lacunar.layout.run_division import RunTask, WallStretch, divide_run, plan_run
-from lacunar.layout.run_records import DividedEnds
-from lacunar.layout.wall_strips import strips_at
+from lacunar.layout.runs.frame import RunFrame
+from lacunar.layout.runs.marks import run_marks
+from lacunar.layout.runs.run_division import RunTask, WallStretch, divide_run, plan_run
+from lacunar.layout.runs.run_records import DividedEnds
+from lacunar.layout.runs.wall_strips import strips_at
 from lacunar.measure.figure import CountFigure, LengthFigure, given
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step

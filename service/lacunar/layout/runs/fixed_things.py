@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.frame import RunFrame
 from lacunar.layout.records import ElementKind
+from lacunar.layout.runs.frame import RunFrame
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import Ceiling

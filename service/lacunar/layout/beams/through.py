@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.records import BeamPiece, ElementKind
-from lacunar.layout.run_division import BeamStretch, DividedRun
+from lacunar.layout.runs.run_division import BeamStretch, DividedRun
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.beams import Through

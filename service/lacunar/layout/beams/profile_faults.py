@@ -2,8 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.panel_stack import PanelStack
-from lacunar.layout.profile_sizes import (
+from lacunar.layout.beams.profile_sizes import (
     ProfileOrder,
     backing_width,
     bottom_width,
@@ -12,6 +11,7 @@ from lacunar.layout.profile_sizes import (
     inside_width,
     side_width,
 )
+from lacunar.layout.panel_stack import PanelStack
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import BottomJoint
 from lacunar.model.faults import Fault

@@ -2,13 +2,13 @@
 
 from dataclasses import dataclass
 
-from lacunar.layout.board_cautions import edge_cautions, movement_cautions
 from lacunar.layout.board_records import BoardMovement, Courses
-from lacunar.layout.courses import board_foot_factor, lay_courses, lineal_factor
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panels import PANEL_BETWEEN_SIDES, gap_faults
+from lacunar.layout.panels.board_cautions import edge_cautions, movement_cautions
+from lacunar.layout.panels.courses import board_foot_factor, lay_courses, lineal_factor
+from lacunar.layout.panels.sheet_goods import PANEL_BETWEEN_SIDES, gap_faults
+from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Caution
-from lacunar.layout.wood_movement import board_movement
 from lacunar.measure.figure import LengthFigure, NumberFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS

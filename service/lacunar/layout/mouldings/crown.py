@@ -1,7 +1,7 @@
 """The section of a crown: from what is known of it to every size of it as it stands."""
 
 from lacunar.layout.moulding_records import CrownSection, Nailer, SawSettings, SawSheet
-from lacunar.layout.saw_settings import SQUARE_CORNER, ceiling_edge, saw_settings
+from lacunar.layout.mouldings.saw_settings import SQUARE_CORNER, ceiling_edge, saw_settings
 from lacunar.measure.angle import (
     Angle,
     angle_of_adjacent,

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from lacunar.layout.frame import RunFrame, datum
 from lacunar.layout.records import ElementKind, Mark, MarkKind, RunMarks
-from lacunar.layout.run_division import BeamStretch, DividedRun, WallStretch
-from lacunar.layout.run_records import DividedEnds, member_faces
+from lacunar.layout.runs.frame import RunFrame, datum
+from lacunar.layout.runs.run_division import BeamStretch, DividedRun, WallStretch
+from lacunar.layout.runs.run_records import DividedEnds, member_faces
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.rounding import Step, round_to
 from lacunar.model.beams import Box

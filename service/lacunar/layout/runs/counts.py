@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from math import ceil, floor
 
-from lacunar.layout.zone_split import most_alike_split
+from lacunar.layout.runs.zone_split import most_alike_split
 from lacunar.measure.figure import CountFigure, Rule, given
 from lacunar.measure.length import Length
 from lacunar.model.grid import (

@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.moulding_pieces import CROWN
 from lacunar.layout.moulding_records import CrownSection, SawSheet
+from lacunar.layout.mouldings.pieces import CROWN
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import ZERO, Length

@@ -4,7 +4,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from itertools import count
 
-from lacunar.layout.frame import RunFrame
 from lacunar.layout.names import row_letters
 from lacunar.layout.records import (
     Beam,
@@ -15,7 +14,8 @@ from lacunar.layout.records import (
     RunLayout,
     WallBeam,
 )
-from lacunar.layout.run_division import BeamStretch, DividedRun, Stretch, WallStretch
+from lacunar.layout.runs.frame import RunFrame
+from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch, WallStretch
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.model.room import RunName
 

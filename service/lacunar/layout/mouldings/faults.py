@@ -2,8 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.layout.moulding_pieces import CrownInCoffers, flats_at
 from lacunar.layout.moulding_records import CofferTrim, SideCover
+from lacunar.layout.mouldings.pieces import CrownInCoffers, flats_at
 from lacunar.measure.length import ZERO, Length
 from lacunar.model import limits
 from lacunar.model.ceiling import Ceiling
