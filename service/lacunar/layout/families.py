@@ -5,7 +5,6 @@ from dataclasses import dataclass
 
 from lacunar.layout.fault_gathering import refuse
 from lacunar.measure.figure import LengthFigure, Rule, given
-from lacunar.measure.length import Length
 from lacunar.model.beams import Beams, BottomJoint, Box, FamilyBeam, Flat
 from lacunar.model.faults import Fault
 from lacunar.model.room import RunName

@@ -99,9 +99,7 @@ class BothFamilies:
         return FamilyNeeds(
             hidden=max((self._drop_about(member) for member in deep), default=ZERO),
             drop=other if self.equal else ZERO,
-            insides=tuple(
-                member.room_inside for member in members if not member.cased_width
-            ),
+            insides=tuple(member.room_inside for member in members if not member.cased_width),
             widths=(
                 *(member.cased_width for member in members if member.cased_width),
                 *(beam.width for beam in fixed if beam.width),

@@ -45,9 +45,7 @@ def _at_least(like: Stock, width: Length, units: Units) -> Stock:
     return found or actual_stock(like.thickness, width, units)
 
 
-def _edges(
-    place: str, said: BoxSpec, bottom: Stock, assuming: Assuming
-) -> tuple[Length, Length]:
+def _edges(place: str, said: BoxSpec, bottom: Stock, assuming: Assuming) -> tuple[Length, Length]:
     """Reveal and overhang: as told, else as two boards as sold lie when one is centered."""
     upper = said.upper_board
     if upper is None or said.reveal is not None or said.overhang is not None:

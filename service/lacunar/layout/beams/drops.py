@@ -158,9 +158,7 @@ def _stepped(
 
 def _asked_or_given(task: DropTask, own: Mapping[RunName, LengthFigure]) -> LengthFigure:
     asked = [
-        own[family.run]
-        for family in task.families
-        if family.flat or family.box.drop is not None
+        own[family.run] for family in task.families if family.flat or family.box.drop is not None
     ]
     if asked:
         return _deepest(*asked)

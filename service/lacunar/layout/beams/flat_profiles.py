@@ -61,7 +61,9 @@ def _parts(order: ProfileOrder, flat: Flat) -> tuple[ProfilePart, ...]:
     refuse(list(_board_faults(order, flat)))
     pointer = order.family.pointer
     plain = order.kind == "wall_half" or order.width.value == order.family.width.value
-    face = PartStock("bottom", f"{pointer}/bottom", flat.bottom, _face(order, flat).value, not plain)
+    face = PartStock(
+        "bottom", f"{pointer}/bottom", flat.bottom, _face(order, flat).value, not plain
+    )
     stocks = [face]
     if flat.upper_board is not None:
         needed = _upper(order, flat).value
@@ -69,7 +71,7 @@ def _parts(order: ProfileOrder, flat: Flat) -> tuple[ProfilePart, ...]:
         stocks.append(PartStock("upper board", place, flat.upper_board, needed, not plain))
     refuse([fault for stock in stocks for fault in stock_faults(stock)])
     taken = face.taken
-    parts = [ProfilePart("bottom", given(taken.thickness), _face(order, flat), taken, 1)]
+    parts = [ProfilePart("bottom", given(taken.thickness), width, taken, 1)]
     for stock in stocks[1:]:
         upper, thickness = stock.taken, given(stock.taken.thickness)
         parts.append(ProfilePart("upper_board", thickness, _upper(order, flat), upper, 1))

@@ -34,7 +34,8 @@ class FixedThing:
     """A beam with a given place: its center or its member's, its finished width, and its play.
 
     `shift_limit` is how far the beam may stand to either side of `center`; nothing for a beam that
-    lines up with something. `shifts` says whether it was asked to.
+    lines up with something. `shifts` says whether it was asked to. `member_ends` are the centers of
+    the member at its start and at its end, from the datum.
     """
 
     kind: ElementKind
@@ -45,6 +46,7 @@ class FixedThing:
     shift_limit: LengthFigure
     shifts: bool
     member: Member | None
+    member_ends: tuple[LengthFigure, LengthFigure] | None = None
 
 
 def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[FixedThing, ...]:
@@ -85,6 +87,7 @@ def _cased(member: Member, pointer: str, frame: RunFrame, family: Family) -> Fix
         shift_limit=limit,
         shifts=member.casing is Casing.SHIFT_TO_EQUAL,
         member=member,
+        member_ends=(frame.place(member.center), frame.place(member.center_at_end)),
     )
 
 
