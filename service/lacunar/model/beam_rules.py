@@ -126,12 +126,10 @@ def sheets_name_their_short_edge_first(case: RuleCase) -> Iterator[Fault]:
 
 
 def _said(case: RuleCase) -> Iterator[tuple[str, BoxSpec]]:
-    """Each family as it was described itself, with what it takes over only for its profile."""
+    """Each family as it was described itself, without what it takes over."""
     beams = case.spec.beams
-    for place, said in (
-        ("/beams/crosswise", beams.crosswise),
-        ("/beams/lengthwise", beams.lengthwise),
-    ):
+    families = (("/beams/crosswise", beams.crosswise), ("/beams/lengthwise", beams.lengthwise))
+    for place, said in families:
         if said is not None and case.sound(f"{place}/profile", "/beams/crosswise/profile"):
             yield place, said
 

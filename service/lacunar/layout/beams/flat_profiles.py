@@ -61,9 +61,8 @@ def _parts(order: ProfileOrder, flat: Flat) -> tuple[ProfilePart, ...]:
     refuse(list(_board_faults(order, flat)))
     pointer = order.family.pointer
     plain = order.kind == "wall_half" or order.width.value == order.family.width.value
-    face = PartStock(
-        "bottom", f"{pointer}/bottom", flat.bottom, _face(order, flat).value, not plain
-    )
+    width = _face(order, flat)
+    face = PartStock("bottom", f"{pointer}/bottom", flat.bottom, width.value, not plain)
     stocks = [face]
     if flat.upper_board is not None:
         needed = _upper(order, flat).value

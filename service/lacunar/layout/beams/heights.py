@@ -65,9 +65,7 @@ def _above_beams(ceiling: Ceiling) -> Iterator[Level]:
         yield Level("panel", "panel", PANEL.gives(height - panel, height=height, panel=panel))
     for member in room.members:
         drop, cladding = member.deepest, member.cladding
-        under = MEMBER.gives(
-            height - drop - cladding, height=height, drop=drop, cladding=cladding
-        )
+        under = MEMBER.gives(height - drop - cladding, height=height, drop=drop, cladding=cladding)
         yield Level("member", member.name, under)
 
 
