@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from lacunar.layout.backing_records import Forms
 from lacunar.layout.records import ElementKind, RunElement, RunLayout
-from lacunar.measure.figure import Rule
+from lacunar.measure.figure import CountFigure, Rule
 from lacunar.model.room import RunName
 
 CROSSES = Rule("crosses: where two beams meet", "crosswise * lengthwise")
@@ -52,9 +52,7 @@ def backing_forms(runs: Mapping[RunName, RunLayout], flats: Collection[RunName] 
     beam at that wall. Beams of the runs named in `flats` are flat and have no backing: they count
     as none, and where other beams end at one of them at a wall that wall counts as bare.
     """
-    along, across = (
-        _counted(runs[name], backed=name not in flats) for name in (RunName.LENGTH, RunName.WIDTH)
-    )
+    along, across = (_counted(runs[name], backed=name not in flats) for name in RunName)
     beams = {"crosswise": along.beams, "lengthwise": across.beams}
     walls = {"wall_beams_along": along.wall_beams, "wall_beams_across": across.wall_beams}
     crosswise, lengthwise = along.beams + along.wall_beams, across.beams + across.wall_beams
@@ -84,14 +82,19 @@ def backing_forms(runs: Mapping[RunName, RunLayout], flats: Collection[RunName] 
         rows=across.coffers,
         columns=along.coffers,
     )
-    counted = {
-        "crosses": crosses,
-        "tees": tees,
-        "ells": ells,
-        "wall_ends": wall_ends,
-        "soffit_ends": soffit_ends,
-        "mid_spans": mid_spans,
-    }
+    return _in_all(
+        {
+            "crosses": crosses,
+            "tees": tees,
+            "ells": ells,
+            "wall_ends": wall_ends,
+            "soffit_ends": soffit_ends,
+            "mid_spans": mid_spans,
+        }
+    )
+
+
+def _in_all(counted: Mapping[str, CountFigure]) -> Forms:
     values = {name: figure.value for name, figure in counted.items()}
     return Forms(**counted, in_all=FORMS.gives(sum(values.values()), **values))
 

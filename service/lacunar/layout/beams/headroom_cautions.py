@@ -24,9 +24,8 @@ def headroom_cautions(layout: Layout) -> Iterator[Caution]:
             text="There is less headroom below beams than the limit in the spec. The model code"
             " (International Residential Code, section R305.1) asks for 7 ft in habitable rooms;"
             " what beams may project below that differs by edition."
-            f"{_edition(layout)} Older model-code text let beams at least 48 in on center hang up to"
-            " 6 in below the height required; whether that holds is for the local code to say, which"
-            " governs.",
+            f"{_edition(layout)} Older model-code text let beams at least 48 in on center hang"
+            " up to 6 in below the height required. The local code governs.",
             figures={
                 **_on_center(layout),
                 "clear_height": lowest.clear_height.value,
