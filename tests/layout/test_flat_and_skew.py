@@ -53,7 +53,7 @@ def test_boards_and_edges_sum_to_the_flat_profile(width, reveal, overhang, start
         whole = profile.finished_width.value
         assert parts["bottom"].width.value + inches(reveal) * profile.sides == whole
         assert parts["upper_board"].width.value + inches(overhang) * profile.sides == whole
-        assert sum((p.thickness.value for p in profile.parts), inches(0)) == profile.drop.value
+        assert sum((p.thickness.value for p in profile.parts), inches("0")) == profile.drop.value
 
 
 # Inside: 3 1/2 + 2 (1/2 + 1/4 + 3/4) + 1 = 7 1/2; with sides of 3/4: 9. It stands about 121 1/2.
@@ -66,17 +66,17 @@ def test_a_casing_goes_round_a_member_that_is_skew_clad_and_sags():
     spec["room"]["joists"] = {"parallel_to": "width", "first": 8}
     layout = laid_out({**spec, "beams": {"crosswise": {"sides": "1x10", "reveal": "1/4"}}})
     beam = next(beam for beam in layout.beams if beam.member)
-    assert beam.width.value == inches(9)
+    assert beam.width.value == inches("9")
     assert beam.center.at_start.value == inches("121 1/2")
     assert (beam.member.near.at_start.value, beam.member.near.at_end.value) == (
         inches("119 1/4"),
         inches("120 1/4"),
     )
-    assert beam.member.shift_limit.value == inches(0)
+    assert beam.member.shift_limit.value == inches("0")
     # The cleats go as far as the member; the empty box before it has backing in its middle.
     lines = {each.side: each for each in layout.backing.lines if each.beam == beam.id}
-    assert lines["near"].pieces[0].start.value == inches(36)
-    assert lines["middle"].pieces[-1].end.value == inches(36)
+    assert lines["near"].pieces[0].start.value == inches("36")
+    assert lines["middle"].pieces[-1].end.value == inches("36")
     marks = {run.end: run.marks for run in layout.marks if run.run == "length"}
     ends = {end: {m.kind for m in marks[end] if m.of == beam.id} for end in marks}
     assert MarkKind.BACKING in ends["start"]

@@ -199,6 +199,8 @@ class _Wording:
             member = f"{beam.id}, member {beam.member.name}"
             yield from self.ends(f"{member}, near face", beam.member.near)
             yield from self.ends(f"{member}, far face", beam.member.far)
+            yield self.figure(f"{member}, start along the other run", beam.member.start)
+            yield self.figure(f"{member}, end along the other run", beam.member.end)
             yield self.figure(f"{member}, skew between its ends", beam.member.skew)
             yield self.figure(f"{member}, shift of the casing", beam.member.shift)
             yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
