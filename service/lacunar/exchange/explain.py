@@ -180,10 +180,12 @@ class _Wording:
         yield f"A {profile.kind.replace('_', ' ')} profile, for {', '.join(profile.used_by)}."
         for name in _PROFILE_FIGURES:
             label = name.replace("_", " ").capitalize()
-            yield self.figure(f"{label} of {profile.id}", getattr(profile, name))
+            if (figure := getattr(profile, name)) is not None:
+                yield self.figure(f"{label} of {profile.id}", figure)
         for part in profile.parts:
             stock = f", from {part.stock.name}" if part.stock else ""
-            label = f"{part.name.capitalize()} of {profile.id}, {part.quantity} wanted{stock}"
+            name = part.name.replace("_", " ").capitalize()
+            label = f"{name} of {profile.id}, {part.quantity} wanted{stock}"
             yield self.figure(f"{label}, thickness", part.thickness)
             yield self.figure(f"{label}, width", part.width)
 
@@ -197,6 +199,9 @@ class _Wording:
             member = f"{beam.id}, member {beam.member.name}"
             yield from self.ends(f"{member}, near face", beam.member.near)
             yield from self.ends(f"{member}, far face", beam.member.far)
+            yield self.figure(f"{member}, start along the other run", beam.member.start)
+            yield self.figure(f"{member}, end along the other run", beam.member.end)
+            yield self.figure(f"{member}, skew between its ends", beam.member.skew)
             yield self.figure(f"{member}, shift of the casing", beam.member.shift)
             yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
         for number, piece in enumerate(beam.pieces, start=1):

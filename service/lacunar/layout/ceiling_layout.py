@@ -37,6 +37,7 @@ from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
+from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
 
@@ -166,7 +167,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     refuse(list(floor_faults(clearances)))
     divided = {name: ends[name].at_start for name in RunName}
     found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
-    panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    panel_runs = {name: PanelRun(divided[name], set_out.families[name].built) for name in RunName}
     runs = {name: run_layout(ends[name]) for name in RunName}
     profiles = {profile.id: profile for profile in book.profiles}
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
@@ -188,7 +189,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         marks=tuple(
             marks
             for name in RunName
-            for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
+            for marks in run_marks(ends[name], _boxes(set_out, name), ceiling.mark_to)
         ),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
@@ -201,6 +202,12 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         cautions=(),
     )
     return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
+    """The box a run's family is built as, whose backing is marked; flat beams have none."""
+    built = set_out.families[name].built
+    return built if isinstance(built, Box) else None
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
@@ -228,6 +235,10 @@ def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
     ends = set_out.ends
     runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
     through = through_family(set_out.ceiling.beams.through, runs)
+    flats = [name for name in RunName if set_out.families[name].flat]
+    if len(flats) == 1:
+        # A hollow box would end open below a flat beam, so it is the flat one that stops.
+        through = flats[0].other
     for name in RunName:
         along = runs[name.other]
         cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
@@ -239,4 +250,5 @@ def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
             )
             if stopping not in cut:
                 cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
-            yield beam_record(beam, name, book.of[beam[0]], cut[stopping])
+            profile, across = book.of[beam[0]], ends[name.other].frame.span
+            yield beam_record(beam, name, profile, cut[stopping], across)

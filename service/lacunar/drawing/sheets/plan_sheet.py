@@ -240,7 +240,7 @@ def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
     number = 2
     trim = SectionTrim(sheets.layout.mouldings.crown, sheets.layout.ceiling.flat_mouldings)
     for profile in sheets.layout.profiles:
-        if profile.kind in ("box", "cased"):
+        if profile.kind in ("box", "flat", "cased"):
             for beams in _cut_alike(sheets.layout, profile):
                 of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel, trim)
                 yield _section(sheets, of, width)

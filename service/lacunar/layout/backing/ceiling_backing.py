@@ -6,7 +6,9 @@ from lacunar.layout.backing.joists import joist_lines
 from lacunar.layout.backing.lines import LineTask, SetOutBeams, backing_lines
 from lacunar.layout.backing.weights import HungPanel, weights
 from lacunar.layout.backing_records import Backing, Hold
+from lacunar.model.beams import Flat
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.room import RunName
 
 
 def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[HungPanel, ...]) -> Backing:
@@ -17,7 +19,9 @@ def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[HungPanel, ...])
     """
     joists, fixing = ceiling.room.joists, ceiling.fixing
     lines = None if joists is None else joist_lines(joists, beams.span(joists.on))
-    forms = backing_forms(beams.runs)
+    built = {RunName.LENGTH: ceiling.beams.crosswise, RunName.WIDTH: ceiling.beams.lengthwise}
+    flats = [run for run, family in built.items() if isinstance(family, Flat)]
+    forms = backing_forms(beams.runs, flats)
     if fixing is None:
         return Backing(lines, (), forms, None, ())
     weighed = weights(beams, fixing, ceiling.panel, panels)

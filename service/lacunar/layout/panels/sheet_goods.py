@@ -8,10 +8,10 @@ from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panels.seams import lay_sheets
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
-from lacunar.layout.runs.run_records import member_faces
+from lacunar.layout.runs.run_records import member_reach
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.beams import Box
+from lacunar.model.beams import Box, FamilyBeam
 from lacunar.model.faults import Fault
 from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.room import RunName
@@ -30,7 +30,7 @@ class PanelRun:
     """A run divided, and the box of the family that divides it."""
 
     divided: DividedRun
-    box: Box
+    box: FamilyBeam
 
 
 def panels(
@@ -123,17 +123,17 @@ def _pasts(seat: Seat, run: PanelRun) -> Iterator[tuple[Length, Length]]:
             )
 
 
-def _past(seat: Seat, beside: Stretch | None, box: Box, *, near_side: bool) -> Length:
+def _past(seat: Seat, beside: Stretch | None, box: FamilyBeam, *, near_side: bool) -> Length:
     """How far a panel reaches past a face; `near_side` if that is the beam's side to the datum."""
     if beside is None or beside.kind is ElementKind.SOFFIT or seat is Seat.BETWEEN_SIDES:
         return ZERO
     at_wall = beside.kind is ElementKind.WALL_BEAM
-    if seat is Seat.BETWEEN_BACKING:
+    if seat is Seat.BETWEEN_BACKING and isinstance(box, Box):
         return box.sides.thickness + (box.allowance if at_wall else box.allowance / 2)
     whole = beside.far.value - beside.near.value
     if at_wall:
         return whole
     if isinstance(beside, BeamStretch) and beside.kind is ElementKind.CASED_BEAM:
-        near, far = member_faces(beside)
+        near, far = member_reach(beside)
         return near.value - beside.near.value if near_side else beside.far.value - far.value
     return whole / 2
