@@ -21,6 +21,8 @@ from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.fitting.order import fitting
+from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels.boards import board_layout
@@ -198,8 +200,10 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for name in RunName
             for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
         ),
+        fitting=Fitting((), ()),
         cautions=(),
     )
+    layout = replace(layout, fitting=fitting(layout))
     return replace(layout, cautions=tuple(cautions(layout)))
 
 
