@@ -1,6 +1,7 @@
 """Laws of the order of fitting, on specs as they might come in."""
 
 import json
+from itertools import pairwise
 
 import pytest
 
@@ -8,8 +9,10 @@ from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.fitting_records import Because, Stage
 from lacunar.layout.records import Layout
+from lacunar.measure.length import ZERO
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
+from lacunar.model.room import RunName
 from tests.laws.random_specs import random_specs
 
 DRAWN = 150
@@ -79,3 +82,25 @@ def test_law_what_does_not_pass_the_mouth_is_up_before_it_narrows(layouts: list[
 def test_law_every_reason_is_met(layouts: list[Layout]):
     met = {w.because for layout in layouts for s in layout.fitting.steps for w in s.needs}
     assert met == set(Because)
+
+
+def test_law_no_piece_of_a_panel_is_longer_than_its_sheet_and_all_make_up_the_panel(
+    layouts: list[Layout],
+):
+    on_joists = 0
+    for layout in layouts:
+        sheet = layout.ceiling.panel.sheet
+        for panel in layout.panels:
+            along = panel.long_edge is RunName.LENGTH
+            edges = (sheet.length, sheet.width) if along else (sheet.width, sheet.length)
+            ways = (
+                (panel.length, panel.seams_along_length),
+                (panel.width, panel.seams_along_width),
+            )
+            for (size, seams), edge in zip(ways, edges, strict=True):
+                places = [ZERO, *(seam.value for seam in seams), size.value]
+                assert all(ZERO < far - near <= edge for near, far in pairwise(places))
+            for bearing in panel.seam_bearings:
+                on_joists += bearing.bearing is not None
+                assert (bearing.bearing is None) is (bearing.backing is not None)
+    assert on_joists

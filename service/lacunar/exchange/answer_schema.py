@@ -42,6 +42,7 @@ RECORDS: tuple[type, ...] = (
     records.Beam,
     records.WallBeam,
     records.Coffer,
+    records.SeamBearing,
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,

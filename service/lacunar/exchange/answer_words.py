@@ -106,6 +106,13 @@ LAYOUT_WORDS: Words = {
         "length": "Clear opening along the length run [length].",
         "width": "Clear opening along the width run [length].",
     },
+    "SeamBearing": {
+        "along": "The run its place is measured along.",
+        "place": "Where it lies, from the panel's near edge [length].",
+        "offset": "How far beyond the nearest joist's center, in the first coffer [length].",
+        "bearing": "From the seam to that joist's nearer edge [length]; null between joists.",
+        "backing": "The strip that has to carry it between joists [length]; null on a joist.",
+    },
     "PanelFit": {
         "coffers": "Ids of the coffers it fills.",
         "length": "Size along the length run [length].",
@@ -114,6 +121,7 @@ LAYOUT_WORDS: Words = {
         "seams": "How many seams one needs where it is larger than the sheet.",
         "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
         "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
+        "seam_bearings": "What seams along the joists rest on; empty where no joists were told.",
     },
     "Mark": {
         "kind": "What is marked.",

@@ -242,6 +242,15 @@ class _Wording:
             places = getattr(panel, f"seams_along_{run}")
             for number, place in enumerate(places, start=1):
                 yield self.figure(f"{label}, seam {number} along the {run} run", place)
+        for bearing in panel.seam_bearings:
+            at = (
+                f"{label}, seam at {self.length(bearing.place.value)} along the {bearing.along} run"
+            )
+            yield self.figure(f"{at}, beyond the nearest joist", bearing.offset)
+            if bearing.bearing is not None:
+                yield self.figure(f"{at}, bearing", bearing.bearing)
+            if bearing.backing is not None:
+                yield self.figure(f"{at}, strip of backing to let in", bearing.backing)
 
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""

@@ -8,6 +8,7 @@ from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.fitting.cautions import fitting_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
+from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
 from lacunar.model.grid import WallKind
@@ -24,6 +25,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
     yield from board_cautions(layout)
+    yield from seam_cautions(layout.panels)
     yield from fitting_cautions(layout)
 
 

@@ -198,6 +198,21 @@ class Coffer:
 
 
 @dataclass(frozen=True, slots=True)
+class SeamBearing:
+    """A seam that lies along the joists, `place` from its panel's near edge, in the first coffer.
+
+    `offset` is how far beyond the nearest joist's center it lies, `bearing` what is left to that
+    joist's nearer edge; None between joists, where a strip of `backing` has to carry it.
+    """
+
+    along: RunName
+    place: LengthFigure
+    offset: LengthFigure
+    bearing: LengthFigure | None
+    backing: LengthFigure | None
+
+
+@dataclass(frozen=True, slots=True)
 class PanelFit:
     """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
 
@@ -213,6 +228,7 @@ class PanelFit:
     seams: CountFigure
     seams_along_length: tuple[LengthFigure, ...]
     seams_along_width: tuple[LengthFigure, ...]
+    seam_bearings: tuple[SeamBearing, ...]
 
 
 class MarkKind(StrEnum):
