@@ -77,7 +77,8 @@ def test_seams_across_joists_need_none():
 
 
 def test_coffers_of_one_size_with_other_seams_are_told_apart():
-    # Coffers of 60 from 0 and from 65; sheets of 48; joists every 16 from 8. Seams near 30: at 24 (24) and at 95 (joists 88 -> 23, 104 -> 39): 23.
+    # Coffers of 60 from 0 and from 65; sheets of 48; joists every 16 from 8; seams near 30. In the
+    # first 24 is nearest; in the second 88 and 104 are at 23 and 39 from its edge, and 23 is.
     asked = spec(8, sheet={"width": 48, "length": 48}, seat="between_sides")
     asked["room"]["length"] = 125
     asked["grid"]["length"] = run(2)
