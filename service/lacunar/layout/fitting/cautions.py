@@ -9,10 +9,9 @@ def fitting_cautions(layout: Layout) -> Iterator[Caution]:
     """What goes with every order of fitting, and where panels are larger than their mouths."""
     yield Caution(
         code="working_overhead",
-        text="Work overhead from a platform or scaffold that stands level and is railed as the"
-        " local safety rules ask, not from a ladder with both hands full. Lift long or heavy parts"
-        " with a second person or a lift, keep everyone from under what is not yet fastened, wear"
-        " eye protection, and a mask for dust.",
+        text="Work from a railed platform, not a ladder; lift long or heavy parts with a second"
+        " person or a lift; keep clear of what is not fastened; protect eyes and lungs. Local"
+        " safety rules decide.",
         figures={},
     )
     stuck = [
