@@ -8,7 +8,6 @@ from tests.layout.laying_out import Spec, box, inches, laid_out, room, run
 STANDING = {
     "verify_in_field",
     "overhead_work",
-    "working_overhead",
     "wiring_in_ceiling",
     "detectors_and_sprinklers",
 }

@@ -59,7 +59,8 @@ def _standing() -> Iterator[Caution]:
     yield Caution(
         code="overhead_work",
         text="Beams overhead must be held by framing: find the joists, choose fasteners for the"
-        " weight, and have the fixing of heavy beams judged by a licensed engineer.",
+        " weight, and have heavy beams judged by a licensed engineer. Work in twos from a railed"
+        " platform; protect eyes and lungs.",
         figures={},
     )
     yield Caution(

@@ -1,4 +1,4 @@
-"""Cautions about fitting: working overhead, and what has to go up before it is shut out."""
+"""The caution about fitting: what has to go up before it is shut out."""
 
 from collections.abc import Iterator
 
@@ -6,14 +6,7 @@ from lacunar.layout.records import Caution, Layout
 
 
 def fitting_cautions(layout: Layout) -> Iterator[Caution]:
-    """What goes with every order of fitting, and where panels are larger than their mouths."""
-    yield Caution(
-        code="working_overhead",
-        text="Work from a railed platform, not a ladder; lift long or heavy parts with a second"
-        " person or a lift; keep clear of what is not fastened; protect eyes and lungs. Local"
-        " safety rules decide.",
-        figures={},
-    )
+    """Where panels or boards are larger than their mouths."""
     stuck = [
         passing
         for passing in layout.fitting.passing
