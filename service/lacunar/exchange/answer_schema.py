@@ -8,7 +8,13 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    fitting_records,
+    moulding_records,
+    records,
+)
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -36,6 +42,7 @@ RECORDS: tuple[type, ...] = (
     records.Beam,
     records.WallBeam,
     records.Coffer,
+    records.SeamBearing,
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,
@@ -71,6 +78,10 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    fitting_records.Wait,
+    fitting_records.FittingStep,
+    fitting_records.Passing,
+    fitting_records.Fitting,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -6,6 +6,7 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.fitting_words import FITTING_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -112,6 +113,13 @@ LAYOUT_WORDS: Words = {
         "length": "Clear opening along the length run [length].",
         "width": "Clear opening along the width run [length].",
     },
+    "SeamBearing": {
+        "along": "The run its place is measured along.",
+        "place": "Where it lies, from the panel's near edge [length].",
+        "offset": "How far beyond the nearest joist's center, in the first coffer [length].",
+        "bearing": "From the seam to that joist's nearer edge [length]; null between joists.",
+        "backing": "The strip that has to carry it between joists [length]; null on a joist.",
+    },
     "PanelFit": {
         "coffers": "Ids of the coffers it fills.",
         "length": "Size along the length run [length].",
@@ -120,6 +128,7 @@ LAYOUT_WORDS: Words = {
         "seams": "How many seams one needs where it is larger than the sheet.",
         "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
         "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
+        "seam_bearings": "What seams along the joists rest on; empty where no joists were told.",
     },
     "Mark": {
         "kind": "What is marked.",
@@ -279,6 +288,7 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **FITTING_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
 }

@@ -11,6 +11,7 @@ from typing import Any, TypeVar
 from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
+from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.board_records import SheetRip
@@ -79,6 +80,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
+        ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
@@ -245,6 +247,15 @@ class _Wording:
             places = getattr(panel, f"seams_along_{run}")
             for number, place in enumerate(places, start=1):
                 yield self.figure(f"{label}, seam {number} along the {run} run", place)
+        for bearing in panel.seam_bearings:
+            at = (
+                f"{label}, seam at {self.length(bearing.place.value)} along the {bearing.along} run"
+            )
+            yield self.figure(f"{at}, beyond the nearest joist", bearing.offset)
+            if bearing.bearing is not None:
+                yield self.figure(f"{at}, bearing", bearing.bearing)
+            if bearing.backing is not None:
+                yield self.figure(f"{at}, strip of backing to let in", bearing.backing)
 
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""

@@ -21,6 +21,9 @@ from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.fitting.order import fitting
+from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.joists import joist_lines
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels.boards import board_layout
@@ -165,9 +168,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
     clearances = headroom(ceiling.room, book.profiles)
     refuse(list(floor_faults(clearances)))
-    divided = {name: ends[name].at_start for name in RunName}
-    found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
-    panel_runs = {name: PanelRun(divided[name], set_out.families[name].built) for name in RunName}
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     profiles = {profile.id: profile for profile in book.profiles}
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
@@ -199,8 +201,15 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for name in RunName
             for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
         ),
+        fitting=Fitting((), ()),
         cautions=(),
     )
+    return _advised(layout)
+
+
+def _advised(layout: Layout) -> Layout:
+    """The layout with what is said of it as a whole: order of fitting and cautions."""
+    layout = replace(layout, fitting=fitting(layout))
     return replace(layout, cautions=tuple(cautions(layout)))
 
 
@@ -208,6 +217,17 @@ def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
     """The box a run's family is built as, whose backing is marked; flat beams have none."""
     built = set_out.families[name].built
     return built if isinstance(built, Box) else None
+
+
+def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
+    """What panels are sized by along each run, with the joists that are met along it."""
+    joists, found = set_out.ceiling.room.joists, {}
+    for name in RunName:
+        divided = set_out.ends[name].at_start
+        span = set_out.tasks[name].frame.span.value
+        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        found[name] = PanelRun(divided, set_out.families[name].built, met)
+    return found
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:

@@ -13,6 +13,7 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -212,6 +213,21 @@ class Coffer:
 
 
 @dataclass(frozen=True, slots=True)
+class SeamBearing:
+    """A seam that lies along the joists, `place` from its panel's near edge, in the first coffer.
+
+    `offset` is how far beyond the nearest joist's center it lies, `bearing` what is left to that
+    joist's nearer edge; None between joists, where a strip of `backing` has to carry it.
+    """
+
+    along: RunName
+    place: LengthFigure
+    offset: LengthFigure
+    bearing: LengthFigure | None
+    backing: LengthFigure | None
+
+
+@dataclass(frozen=True, slots=True)
 class PanelFit:
     """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
 
@@ -227,6 +243,7 @@ class PanelFit:
     seams: CountFigure
     seams_along_length: tuple[LengthFigure, ...]
     seams_along_width: tuple[LengthFigure, ...]
+    seam_bearings: tuple[SeamBearing, ...]
 
 
 class MarkKind(StrEnum):
@@ -318,6 +335,7 @@ class Layout:
     heights: Heights
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
+    fitting: Fitting
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

@@ -4,7 +4,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
-from lacunar.layout.backing.joists import among_joists
 from lacunar.layout.backing.pieces import Clear, added, crossing_piece, even_piece
 from lacunar.layout.backing_records import (
     BackingLine,
@@ -12,6 +11,7 @@ from lacunar.layout.backing_records import (
     JoistLines,
     JoistRelation,
 )
+from lacunar.layout.joists import among_joists
 from lacunar.layout.records import Beam, BeamPiece, BeamProfile, RunLayout, WallBeam
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length

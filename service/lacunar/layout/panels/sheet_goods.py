@@ -4,8 +4,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
 
+from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panels.seams import lay_sheets
+from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
 from lacunar.layout.runs.run_records import member_reach
@@ -27,10 +28,11 @@ PANEL_PAST_SIDES = Rule(
 
 @dataclass(frozen=True, slots=True)
 class PanelRun:
-    """A run divided, and the box of the family that divides it."""
+    """A run divided, the box of the family that divides it, and the joists met, if told."""
 
     divided: DividedRun
     box: FamilyBeam
+    joists: JoistLines | None = None
 
 
 def panels(
@@ -50,21 +52,28 @@ def panels(
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
     refuse(gap_faults(panel, [*lengths, *widths]))
-    groups: dict[tuple[Length, Length], list[Coffer]] = {}
+    starts = {name: panel_starts(panel, run) for name, run in runs.items()}
+    groups: dict[tuple[object, ...], tuple[SheetLay, list[Coffer]]] = {}
     for coffer in coffers:
-        size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
-        groups.setdefault(size, []).append(coffer)
-    return tuple(_fit(panel, size, group, (lengths, widths)) for size, group in groups.items())
+        column, row = coffer.column - 1, coffer.row - 1
+        size = lengths[column].value, widths[row].value
+        above = {
+            RunName.LENGTH: JoistsAbove(
+                starts[RunName.LENGTH][column], runs[RunName.LENGTH].joists
+            ),
+            RunName.WIDTH: JoistsAbove(starts[RunName.WIDTH][row], runs[RunName.WIDTH].joists),
+        }
+        lay = lay_sheets(size, panel, above)
+        groups.setdefault((size, lay.alike), (lay, []))[1].append(coffer)
+    return tuple(_fit(lay, group, (lengths, widths)) for lay, group in groups.values())
 
 
 def _fit(
-    panel: Panel,
-    size: tuple[Length, Length],
+    lay: SheetLay,
     group: Sequence[Coffer],
     sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
 ) -> PanelFit:
-    """The panel of coffers of one size, with its sheets and their seams."""
-    lay = lay_sheets(size, panel)
+    """The panel of coffers of one size and with one set of seams."""
     lengths, widths = sizes
     return PanelFit(
         coffers=tuple(coffer.id for coffer in group),
@@ -74,6 +83,7 @@ def _fit(
         seams=lay.seams,
         seams_along_length=lay.along_length,
         seams_along_width=lay.along_width,
+        seam_bearings=lay.bearings,
     )
 
 
@@ -99,6 +109,15 @@ def panel_sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
     return [
         _size(panel, opening.value, past)
         for opening, past in zip(openings, _pasts(panel.seat, run), strict=True)
+    ]
+
+
+def panel_starts(panel: Panel, run: PanelRun) -> list[Length]:
+    """Where panels start along a run, from the datum [length], in each of its coffers in order."""
+    coffers = (each for each in run.divided.stretches if each.kind is ElementKind.COFFER)
+    return [
+        coffer.near.value - past[0] + panel.gap
+        for coffer, past in zip(coffers, _pasts(panel.seat, run), strict=True)
     ]
 
 
