@@ -10,6 +10,7 @@ from lacunar.model.box_outline import BoxOutline, outline_of
 from lacunar.model.defaults import DEFAULTS, Defaults
 from lacunar.model.families import BothFamilies, FamilyNeeds, lengthwise_as_meant, taken_over
 from lacunar.model.grid import Grid
+from lacunar.model.look_assumptions import decide_look
 from lacunar.model.room import Room, RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec
 from lacunar.model.stock import (
@@ -37,6 +38,7 @@ def decide_beams(beams: BeamsSpec, around: BeamSurroundings, assuming: Assuming)
         beams.through, "/beams/through", Through.LONGER, "the longer beams run through at crossings"
     )
     depth = assuming.settle(beams.depth, "/beams/depth", Depth.EQUAL, "all beams hang equally deep")
+    look = decide_look(beams.look, assuming)
     families = _families(beams, depth, around)
     crosswise = _Family(
         "/beams/crosswise",
@@ -48,7 +50,7 @@ def decide_beams(beams: BeamsSpec, around: BeamSurroundings, assuming: Assuming)
     if beams.lengthwise is None:
         assuming.note("/beams/lengthwise", "same", "both families are built alike")
     if families.alike:
-        return Beams(crosswise, crosswise, through, depth)
+        return Beams(crosswise, crosswise, through, depth, look)
     _note_taken_over(beams, assuming)
     lengthwise = _Family(
         "/beams/lengthwise",
@@ -57,7 +59,7 @@ def decide_beams(beams: BeamsSpec, around: BeamSurroundings, assuming: Assuming)
         around.units,
         assuming,
     ).decided()
-    return Beams(crosswise, lengthwise, through, depth)
+    return Beams(crosswise, lengthwise, through, depth, look)
 
 
 def _families(beams: BeamsSpec, depth: Depth, around: BeamSurroundings) -> BothFamilies:

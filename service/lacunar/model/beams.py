@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from lacunar.measure.length import Length
+from lacunar.model.look import Look
 from lacunar.model.stock import Stock
 
 
@@ -59,3 +60,4 @@ class Beams:
     lengthwise: Box
     through: Through
     depth: Depth
+    look: Look
