@@ -104,6 +104,7 @@ LAYOUT_WORDS: Words = {
         **_PLACE,
         "width": "From its wall side to its face [length].",
         "profile": "Id of its profile.",
+        "pieces": "Its pieces, from the start of the other run.",
     },
     "Coffer": {
         "id": "Row letter and column number, A1 at the datum.",

@@ -9,6 +9,7 @@ from lacunar.layout.backing.weights import HungPanel
 from lacunar.layout.beams.drops import Drops, DropTask, drops
 from lacunar.layout.beams.headroom import floor_faults, headroom
 from lacunar.layout.beams.heights import heights
+from lacunar.layout.beams.lines import Meeting, casing_faults, faces_between, row_of
 from lacunar.layout.beams.profile_book import (
     ProfileBook,
     beam_orders,
@@ -16,7 +17,7 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.through import CrossedRun, pieces, stops, through_family
+from lacunar.layout.beams.through import CrossedRun, through_family
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
@@ -29,7 +30,7 @@ from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
-from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
+from lacunar.layout.records import Beam, BeamPiece, ElementKind, Layout, PanelFit, Point, WallBeam
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
 from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
@@ -172,7 +173,13 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     profiles = {profile.id: profile for profile in book.profiles}
-    beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
+    meeting = _meeting(set_out, book)
+    beams = SetOutBeams(
+        runs,
+        tuple(_beams(set_out, book, meeting)),
+        _wall_beams(set_out, book, meeting),
+        profiles,
+    )
     fitted = panels(ceiling.panel, panel_runs, found)
     boards = board_layout(ceiling.panel, panel_runs, found)
     layout = Layout(
@@ -244,31 +251,41 @@ def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)
 
 
-def _wall_beams(ends: Mapping[RunName, DividedEnds], book: ProfileBook) -> tuple[WallBeam, ...]:
-    found = [beam for name in RunName for beam in wall_beams(ends[name], book.of)]
+def _meeting(set_out: _SetOut, book: ProfileBook) -> Meeting:
+    """What decides which beams run through; none may hang open below a casing."""
+    profiles = {profile.id: profile for profile in book.profiles}
+    of = {user: profiles[profile] for user, profile in book.of.items()}
+    runs = {name: CrossedRun.of(set_out.ends[name].at_start) for name in RunName}
+    family = through_family(set_out.ceiling.beams.through, runs)
+    meeting = Meeting({name: row_of(set_out.ends[name], of) for name in RunName}, family)
+    refuse(list(casing_faults(meeting)))
+    return meeting
+
+
+def _wall_beams(set_out: _SetOut, book: ProfileBook, meeting: Meeting) -> tuple[WallBeam, ...]:
+    cut = {line.id: meeting.pieces(line) for row in meeting.rows.values() for line in row.lines}
+    for name in RunName:
+        between = faces_between(set_out.ends[name.other].at_start.zones)
+        cut |= {strip.id: (between,) for strip in _soffits(set_out.tasks[name])}
+    found = [beam for name in RunName for beam in wall_beams(set_out.ends[name], book.of, cut)]
     ids = list(book.of)
     return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))
 
 
-def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
-    """Every beam with its pieces, which beams of a family that are stopped alike share."""
-    ends = set_out.ends
-    runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
-    through = through_family(set_out.ceiling.beams.through, runs)
-    flats = [name for name in RunName if set_out.families[name].flat]
-    if len(flats) == 1:
-        # A hollow box would end open below a flat beam, so it is the flat one that stops.
-        through = flats[0].other
+def _soffits(task: RunTask) -> Iterator[WallStrip]:
+    strips = (*task.start_strips, *task.end_strips)
+    yield from (strip for strip in strips if strip.kind is ElementKind.SOFFIT)
+
+
+def _beams(set_out: _SetOut, book: ProfileBook, meeting: Meeting) -> Iterator[Beam]:
+    """Every beam with its pieces, which beams that are stopped alike share."""
     for name in RunName:
-        along = runs[name.other]
-        cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
-        for beam in ends[name].beams:
-            stopping = tuple(
-                index
-                for index, crossing in enumerate(along.crossed)
-                if stops(crossing, beam[1], family_runs_through=through is name.other)
-            )
-            if stopping not in cut:
-                cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
-            profile, across = book.of[beam[0]], ends[name.other].frame.span
-            yield beam_record(beam, name, profile, cut[stopping], across)
+        lines = {line.id: line for line in meeting.rows[name].lines}
+        cut: dict[tuple[object, ...], tuple[BeamPiece, ...]] = {}
+        for beam in set_out.ends[name].beams:
+            line = lines[beam[0]]
+            key = line.cased, line.profile.id
+            if key not in cut:
+                cut[key] = meeting.pieces(line)
+            profile, across = book.of[beam[0]], set_out.ends[name.other].frame.span
+            yield beam_record(beam, name, profile, cut[key], across)

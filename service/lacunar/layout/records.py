@@ -170,7 +170,8 @@ class Beam:
     """A beam along a grid line. `on` is the run its position is measured along.
 
     `through` says whether it runs wall to wall; if not it is cut between the beams it meets, and
-    `pieces` are the clear lengths from the start of the other run.
+    `pieces` are the clear lengths from the start of the other run. A beam that casings or deeper
+    beams stop is cut by them alone; those run on to the wall, through what else stands there.
     """
 
     id: str
@@ -188,7 +189,10 @@ class Beam:
 
 @dataclass(frozen=True, slots=True)
 class WallBeam:
-    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face)."""
+    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face).
+
+    `pieces` are its clear lengths between the faces that part it and those at its ends.
+    """
 
     id: str
     wall: str
@@ -198,6 +202,7 @@ class WallBeam:
     far: EndPositions
     width: LengthFigure
     profile: str
+    pieces: tuple[BeamPiece, ...]
 
 
 @dataclass(frozen=True, slots=True)
