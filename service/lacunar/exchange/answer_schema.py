@@ -8,7 +8,7 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout import backing_records, board_records, item_records, moulding_records, records
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -71,6 +71,14 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    item_records.ItemConflict,
+    item_records.ClearPlace,
+    item_records.CeilingItem,
+    item_records.ClearCount,
+    item_records.CountSearch,
+    item_records.BeamAtFeature,
+    item_records.WallFeatureCheck,
+    item_records.ItemLayout,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -12,8 +12,10 @@ from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
+from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.board_records import SheetRip
+from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.records import (
     Beam,
     BeamProfile,
@@ -78,6 +80,8 @@ def explain(layout: Layout, units: Units) -> str:
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
+        ("Ceiling items", items_in_words(layout.items, word.figure, word.length)),
+        ("Wall features", word.each(word.feature, layout.wall_features)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
@@ -244,6 +248,10 @@ class _Wording:
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""
         return rip_in_words(rip, self.figure)
+
+    def feature(self, check: WallFeatureCheck) -> Lines:
+        """How beams end at a wall feature."""
+        return feature_in_words(check, self.figure)
 
     def clearance(self, clearance: Clearance) -> Lines:
         """Headroom under one profile."""

@@ -148,6 +148,11 @@ def _layout() -> Json:
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "ceiling_items": {
+            **reference("ItemLayout"),
+            "description": "Ceiling items, what they meet, and where they would meet nothing.",
+        },
+        "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": {

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
+from lacunar.layout.items.cautions import item_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.records import Caution, Layout
@@ -23,6 +24,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
     yield from board_cautions(layout)
+    yield from item_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -13,6 +13,7 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -303,6 +304,8 @@ class Layout:
     heights: Heights
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
+    items: ItemLayout
+    wall_features: tuple[WallFeatureCheck, ...]
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:
