@@ -15,7 +15,6 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.sheets.board_notes import board_notes
-from lacunar.drawing.sheets.item_notes import item_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
@@ -147,7 +146,6 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     if layout.boards:
         texts.extend(board_notes(layout.boards, wording))
     texts.extend(_casing_notes(layout, wording))
-    texts.extend(item_notes(layout, wording))
     return texts
 
 

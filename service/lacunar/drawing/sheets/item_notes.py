@@ -1,16 +1,26 @@
-"""Ceiling items and wall features in sentences for the notes on a sheet, which does not draw them."""
+"""Ceiling items and wall features in sentences: a block for a sheet that does not draw them."""
 
 from collections.abc import Iterator
 
+from lacunar.drawing.annotation import Block, paragraph_block
+from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
 from lacunar.layout.records import Layout
 
 # More places than these are a list, which belongs in the JSON and the explanation.
-LISTED = 6
+LISTED = 4
 
 
-def item_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
+def item_notes(
+    layout: Layout, width: float, wording: SheetWording, typeface: Typeface
+) -> Iterator[Block]:
+    """The sentences as a block of their own; nothing where there is nothing to tell."""
+    if told := tuple(_sentences(layout, wording)):
+        yield paragraph_block("item-notes", "CEILING ITEMS AND WALLS", told, width, typeface)
+
+
+def _sentences(layout: Layout, wording: SheetWording) -> Iterator[str]:
     """Where items are, kind by kind; what each meets; then what stands over wall features."""
     items = layout.items.items
     for kind in dict.fromkeys(item.kind for item in items):
