@@ -70,7 +70,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/beams/look/sides": "continuous",
         "/beams/look/corners": "butted",
         "/beams/look/bottoms": "butted",
-        "/beams/look/splices": "at_crossings",
+        "/beams/look/splices": "scarfed",
         "/beams/crosswise/profile": "box",
         "/beams/crosswise/bottom_joint": "between",
         "/beams/crosswise/reveal": inches("1/4"),

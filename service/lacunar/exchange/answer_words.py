@@ -6,7 +6,9 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
+from lacunar.exchange.item_answer_words import ITEM_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -289,7 +291,9 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **CROSSING_WORDS,
     **FITTING_WORDS,
+    **ITEM_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
 }

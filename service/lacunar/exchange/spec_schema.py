@@ -1,12 +1,8 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
-from collections.abc import Mapping
-from typing import Any, ClassVar
-
-from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
-
 from lacunar.exchange import fields, panel_fields, shaped_fields
-from lacunar.exchange.known_names import unknown_name
+from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
@@ -15,39 +11,11 @@ from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
-from lacunar.model.look import BottomSplices, JointLook, SideLook
+from lacunar.model.look import JointLook, SideLook, Splices
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.woods import Species
-
-
-class SpecSchema(Schema):
-    """An object of the spec: names it does not know are refused, with the nearest it does.
-
-    `needed` names what cannot be assumed.
-    """
-
-    needed: ClassVar[tuple[str, ...]] = ()
-
-    class Meta:
-        """Unknown names are left to `refuse_unknown_names`, which says more about them."""
-
-        unknown = EXCLUDE
-
-    @validates_schema(pass_original=True, skip_on_field_errors=False)
-    def refuse_unknown_names(
-        self, data: dict[str, Any], original: Mapping[str, Any], **_: object
-    ) -> None:
-        """Raise one fault for each name nothing is read from."""
-        del data
-        unknown = {
-            name: unknown_name(name, self.fields).messages
-            for name in original
-            if name not in self.fields
-        }
-        if unknown:
-            raise ValidationError(unknown)
 
 
 class MemberSchema(SpecSchema):
@@ -118,6 +86,16 @@ class RoomSchema(SpecSchema):
         "Structural members below the ceiling.",
         limits.MEMBERS,
     )
+    ceiling_items = fields.ListOf(
+        fields.ObjectOf(ItemSchema, "A light, fan, vent, detector, sprinkler, speaker or hatch."),
+        "What is in or below the ceiling.",
+        limits.CEILING_ITEMS,
+    )
+    wall_features = fields.ListOf(
+        fields.ObjectOf(WallFeatureSchema, "A door, window, fireplace or cabinet."),
+        "What beams should meet well at the walls.",
+        limits.WALL_FEATURES,
+    )
 
 
 class BoxSchema(SpecSchema):
@@ -154,9 +132,9 @@ class LookSchema(SpecSchema):
     )
     bottoms = fields.OneOf("How bottoms meet where two beams cross.", JointLook)
     splices = fields.OneOf(
-        "Where a bottom longer than its stock may be parted: at the face line of a crossing only,"
-        " or with a scarf as well.",
-        BottomSplices,
+        "How a board longer than its stock may be parted: where a crossing hides the joint only, or"
+        " else with a scarf as well.",
+        Splices,
     )
 
 

@@ -6,10 +6,12 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.beams.board_ends import EndRules
+from lacunar.layout.beams.crossings import crossings
+from lacunar.layout.beams.cut_pieces import cut_pieces
 from lacunar.layout.beams.drops import Drops, DropTask, drops
 from lacunar.layout.beams.headroom import floor_faults, headroom
 from lacunar.layout.beams.heights import heights
-from lacunar.layout.beams.lines import Meeting, casing_faults, faces_between, row_of
 from lacunar.layout.beams.profile_book import (
     ProfileBook,
     beam_orders,
@@ -17,20 +19,29 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.through import CrossedRun, through_family
+from lacunar.layout.beams.standing_beams import standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.items.ceiling_items import ceiling_items
+from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.wall_features import WallSurroundings, check_features
 from lacunar.layout.joists import joist_lines
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
-from lacunar.layout.records import Beam, BeamPiece, ElementKind, Layout, PanelFit, Point, WallBeam
+from lacunar.layout.records import (
+    CasingChoice,
+    Layout,
+    PanelFit,
+    Point,
+    RunMarks,
+)
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
 from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
@@ -38,7 +49,7 @@ from lacunar.layout.runs.frame import run_frame
 from lacunar.layout.runs.marks import run_marks
 from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.runs.run_faults import grid_faults
-from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.runs.run_records import DividedEnds, run_layout
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
@@ -172,16 +183,14 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
     panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
-    profiles = {profile.id: profile for profile in book.profiles}
-    meeting = _meeting(set_out, book)
-    beams = SetOutBeams(
-        runs,
-        tuple(_beams(set_out, book, meeting)),
-        _wall_beams(set_out, book, meeting),
-        profiles,
-    )
+    standing = standing_beams(ends, book, ceiling.beams.through)
+    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
+    ends_of = EndRules(standing.meeting, ceiling.beams.look)
     fitted = panels(ceiling.panel, panel_runs, found)
     boards = board_layout(ceiling.panel, panel_runs, found)
+    trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found))
+    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
+    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
@@ -192,23 +201,19 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         coffers=found,
         profiles=book.profiles,
         panels=fitted,
-        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
+        mouldings=trim,
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
-        marks=tuple(
-            marks
-            for name in RunName
-            for marks in run_marks(ends[name], _boxes(set_out, name), ceiling.mark_to)
-        ),
+        marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
-        casing_choices=tuple(
-            choice
-            for name in RunName
-            for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
-        ),
+        backing=framing,
+        casing_choices=tuple(_casing_choices(set_out)),
         fitting=Fitting((), ()),
+        crossings=crossings(ends_of),
+        pieces=cut_pieces(ends_of, ceiling.stock),
+        items=ceiling_items(ceiling, built, set_out.tasks),
+        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams, book)),
         cautions=(),
     )
     return _advised(layout)
@@ -237,6 +242,28 @@ def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
     return found
 
 
+def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+    for name in RunName:
+        yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
+
+
+def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+    for name in RunName:
+        yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurroundings:
+    """What wall features are held against."""
+    return WallSurroundings(
+        frames={run: task.frame for run, task in set_out.tasks.items()},
+        runs=beams.runs,
+        beams=beams.beams,
+        wall_beams=beams.wall_beams,
+        profiles=book.by_id,
+        height=set_out.ceiling.room.height,
+    )
+
+
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
     """What is to be weighed of the panels, whatever they are made of."""
     for panel in fitted:
@@ -249,43 +276,3 @@ def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)
-
-
-def _meeting(set_out: _SetOut, book: ProfileBook) -> Meeting:
-    """What decides which beams run through; none may hang open below a casing."""
-    profiles = {profile.id: profile for profile in book.profiles}
-    of = {user: profiles[profile] for user, profile in book.of.items()}
-    runs = {name: CrossedRun.of(set_out.ends[name].at_start) for name in RunName}
-    family = through_family(set_out.ceiling.beams.through, runs)
-    meeting = Meeting({name: row_of(set_out.ends[name], of) for name in RunName}, family)
-    refuse(list(casing_faults(meeting)))
-    return meeting
-
-
-def _wall_beams(set_out: _SetOut, book: ProfileBook, meeting: Meeting) -> tuple[WallBeam, ...]:
-    cut = {line.id: meeting.pieces(line) for row in meeting.rows.values() for line in row.lines}
-    for name in RunName:
-        between = faces_between(set_out.ends[name.other].at_start.zones)
-        cut |= {strip.id: (between,) for strip in _soffits(set_out.tasks[name])}
-    found = [beam for name in RunName for beam in wall_beams(set_out.ends[name], book.of, cut)]
-    ids = list(book.of)
-    return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))
-
-
-def _soffits(task: RunTask) -> Iterator[WallStrip]:
-    strips = (*task.start_strips, *task.end_strips)
-    yield from (strip for strip in strips if strip.kind is ElementKind.SOFFIT)
-
-
-def _beams(set_out: _SetOut, book: ProfileBook, meeting: Meeting) -> Iterator[Beam]:
-    """Every beam with its pieces, which beams that are stopped alike share."""
-    for name in RunName:
-        lines = {line.id: line for line in meeting.rows[name].lines}
-        cut: dict[tuple[object, ...], tuple[BeamPiece, ...]] = {}
-        for beam in set_out.ends[name].beams:
-            line = lines[beam[0]]
-            key = line.cased, line.profile.id
-            if key not in cut:
-                cut[key] = meeting.pieces(line)
-            profile, across = book.of[beam[0]], set_out.ends[name.other].frame.span
-            yield beam_record(beam, name, profile, cut[key], across)

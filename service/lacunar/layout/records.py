@@ -13,7 +13,9 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -341,6 +343,10 @@ class Layout:
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting
+    crossings: tuple[Crossing, ...]
+    pieces: tuple[CutPiece, ...]
+    items: ItemLayout
+    wall_features: tuple[WallFeatureCheck, ...]
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

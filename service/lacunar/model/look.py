@@ -18,8 +18,12 @@ class JointLook(StrEnum):
     MITRED = "mitred"
 
 
-class BottomSplices(StrEnum):
-    """Where a bottom longer than its stock may be parted."""
+class Splices(StrEnum):
+    """How a board longer than its stock may be parted.
+
+    `at_crossings`: sides behind a beam that ends at them, bottoms at the face line of one, and
+    nowhere else; `scarfed`: there, and with a scarf where that does not reach.
+    """
 
     AT_CROSSINGS = "at_crossings"
     SCARFED = "scarfed"
@@ -36,7 +40,7 @@ class Look:
     sides: SideLook
     corners: JointLook
     bottoms: JointLook
-    splices: BottomSplices
+    splices: Splices
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,4 +50,4 @@ class LookSpec:
     sides: SideLook | None = None
     corners: JointLook | None = None
     bottoms: JointLook | None = None
-    splices: BottomSplices | None = None
+    splices: Splices | None = None

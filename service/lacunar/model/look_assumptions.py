@@ -1,7 +1,7 @@
 """Decides what a spec leaves open about how beams look where they meet."""
 
 from lacunar.model.assuming import Assuming
-from lacunar.model.look import BottomSplices, JointLook, Look, LookSpec, SideLook
+from lacunar.model.look import JointLook, Look, LookSpec, SideLook, Splices
 
 
 def decide_look(look: LookSpec | None, assuming: Assuming) -> Look:
@@ -29,7 +29,7 @@ def decide_look(look: LookSpec | None, assuming: Assuming) -> Look:
         splices=assuming.settle(
             said.splices,
             f"{place}/splices",
-            BottomSplices.AT_CROSSINGS,
-            "a joint in line with a crossing's face is not seen as a splice",
+            Splices.SCARFED,
+            "a board longer than its stock with no crossing to hide the joint is scarfed",
         ),
     )

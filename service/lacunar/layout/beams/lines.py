@@ -1,11 +1,11 @@
 """Beams as they meet each other: which runs through where two meet, and which is cut."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
 from lacunar.layout.records import BeamPiece, BeamProfile, ElementKind, Zone
-from lacunar.layout.runs.run_division import WallStretch
+from lacunar.layout.runs.run_division import BeamStretch, WallStretch
 from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.model.beams import FamilyProfile
@@ -60,6 +60,24 @@ class Row:
 
 
 @dataclass(frozen=True, slots=True)
+class Stop:
+    """What a stretch of a line ends at: the face of a line, or else the limit of the row."""
+
+    at: LengthFigure
+    line: Line | None
+    limit: RowLimit
+
+
+@dataclass(frozen=True, slots=True)
+class Stretch:
+    """A line between two stops, and its clear length."""
+
+    start: Stop
+    end: Stop
+    clear: BeamPiece
+
+
+@dataclass(frozen=True, slots=True)
 class Meeting:
     """What decides who runs through: the rows of both runs, and the family that is to."""
 
@@ -84,23 +102,36 @@ class Meeting:
             return crossing.wall is not None
         return crossing.on is self.family
 
+    def level(self, crossing: Line, line: Line) -> bool:
+        """Whether two lines are boxes that end at one depth, so that either may be cut."""
+        boxes = not (crossing.flat or line.flat)
+        return boxes and crossing.profile.drop.value == line.profile.drop.value
+
     def pieces(self, line: Line) -> tuple[BeamPiece, ...]:
-        """Cut a line between the faces that stop it; what is at a wall stops what is at another."""
+        """The clear lengths of a line between the faces that stop it."""
+        return tuple(stretch.clear for stretch in self.stretches(line, lambda _: False))
+
+    def stretches(self, line: Line, also_cut_at: Callable[[Line], bool]) -> tuple[Stretch, ...]:
+        """Cut a line between the faces that stop it; what is at a wall stops what is at another.
+
+        Parameters: `also_cut_at`, which of the lines that do not stop it cut it all the same.
+        """
         row = self.rows[line.on.other]
-        start, end = row.start.at, row.end.at
+        start, end = Stop(row.start.at, None, row.start), Stop(row.end.at, None, row.end)
         starts, ends = [], []
         for crossing in row.lines:
-            if not self.stops(crossing, line) and not (line.wall and crossing.wall):
+            corner = line.wall and crossing.wall
+            if not (self.stops(crossing, line) or corner or also_cut_at(crossing)):
                 continue
             if crossing.wall == "start":
-                start = crossing.far
+                start = Stop(crossing.far, crossing, row.start)
             elif crossing.wall == "end":
-                end = crossing.near
+                end = Stop(crossing.near, crossing, row.end)
             else:
-                starts.append(crossing.far)
-                ends.append(crossing.near)
+                starts.append(Stop(crossing.far, crossing, row.start))
+                ends.append(Stop(crossing.near, crossing, row.end))
         return tuple(
-            _between(left, right)
+            Stretch(left, right, _between(left.at, right.at))
             for left, right in zip([start, *starts], [*ends, end], strict=True)
         )
 
@@ -129,35 +160,42 @@ def row_of(ends: DividedEnds, profiles: Mapping[str, BeamProfile]) -> Row:
         face = soffit.far if end == "start" else soffit.near
         limits[end] = RowLimit("soffit", soffit.strip.id, face)
     at_walls = {
-        _end_of(each): Line(
-            id=each.strip.id,
-            on=name,
-            near=each.near,
-            far=each.far,
-            center=None,
-            profile=profiles[each.strip.id],
-            cased=False,
-            wall=_end_of(each),
-        )
+        _end_of(each): _wall_line(name, each, profiles[each.strip.id])
         for each in walls
         if each.kind is not ElementKind.SOFFIT
     }
     beams = tuple(
-        Line(
-            id=beam_id,
-            on=name,
-            near=beam.near,
-            far=beam.far,
-            center=beam.center,
-            profile=profiles[beam_id],
-            cased=beam.kind is ElementKind.CASED_BEAM,
-            wall=None,
-        )
-        for beam_id, beam, _ in ends.beams
+        _beam_line(name, profiles[beam_id], beam_id, beam) for beam_id, beam, _ in ends.beams
     )
     first = (at_walls["start"],) if "start" in at_walls else ()
     last = (at_walls["end"],) if "end" in at_walls else ()
     return Row(name, limits["start"], (*first, *beams, *last), limits["end"])
+
+
+def _wall_line(run: RunName, stretch: WallStretch, profile: BeamProfile) -> Line:
+    return Line(
+        id=stretch.strip.id,
+        on=run,
+        near=stretch.near,
+        far=stretch.far,
+        center=None,
+        profile=profile,
+        cased=False,
+        wall=_end_of(stretch),
+    )
+
+
+def _beam_line(run: RunName, profile: BeamProfile, beam_id: str, beam: BeamStretch) -> Line:
+    return Line(
+        id=beam_id,
+        on=run,
+        near=beam.near,
+        far=beam.far,
+        center=beam.center,
+        profile=profile,
+        cased=beam.kind is ElementKind.CASED_BEAM,
+        wall=None,
+    )
 
 
 def _end_of(stretch: WallStretch) -> RowEnd:
