@@ -146,7 +146,9 @@ class EndRules:
     def _butted(self, line: Line, part: BoardPart, other: Line) -> BoardEnd:
         """A board that ends at whatever of the other beam is first in its way."""
         mine = level_of(line, part)
+        # Cut sides go on behind the ends of the others, so only what lies between these passes.
         open_between = self.cuts_sides(line, other) and not (line.wall and other.wall)
+        open_between = open_between and mine.edge <= -size_of(line, "side")[0]
         met = [
             level
             for level in levels(other)
