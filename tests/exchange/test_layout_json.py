@@ -19,7 +19,15 @@ NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
     *("sheet_rips", "mouldings", "headroom", "heights", "backing"),
-    *("marks", "casing_choices", "fitting", "ceiling_items", "wall_features"),
+    *(
+        "marks",
+        "casing_choices",
+        "fitting",
+        "crossings",
+        "pieces",
+        "ceiling_items",
+        "wall_features",
+    ),
     *("cautions", "assumptions"),
 ]
 

@@ -67,6 +67,10 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/grid/width/end": "half",
         "/beams/through": "longer",
         "/beams/depth": "equal",
+        "/beams/look/sides": "continuous",
+        "/beams/look/corners": "butted",
+        "/beams/look/bottoms": "butted",
+        "/beams/look/splices": "scarfed",
         "/beams/crosswise/profile": "box",
         "/beams/crosswise/bottom_joint": "between",
         "/beams/crosswise/reveal": inches("1/4"),
@@ -76,6 +80,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/beams/lengthwise": "same",
         "/panel/kind": "existing",
         "/stock/kerf": inches("1/8"),
+        "/stock/longest_board": inches(192),
         "/drawing/paper": "tabloid",
         "/drawing/revision": "-",
     }

@@ -65,8 +65,8 @@ def found(spec: CeilingSpec) -> set[tuple[str, str]]:
         (
             {**PLACE, "columns": 2},
             {
-                ("name_missing", "ceiling_items/0/rows"),
-                ("name_missing", "ceiling_items/0/length_pitch"),
+                ("item_grid_incomplete", "ceiling_items/0/rows"),
+                ("item_grid_incomplete", "ceiling_items/0/length_pitch"),
             },
         ),
         ({**PLACE, "columns": 0, "rows": 1}, {("too_many_items", "ceiling_items/0/columns")}),

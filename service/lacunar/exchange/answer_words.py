@@ -6,6 +6,7 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 
@@ -105,6 +106,7 @@ LAYOUT_WORDS: Words = {
         **_PLACE,
         "width": "From its wall side to its face [length].",
         "profile": "Id of its profile.",
+        "pieces": "Its pieces, from the start of the other run.",
     },
     "Coffer": {
         "id": "Row letter and column number, A1 at the datum.",
@@ -289,6 +291,7 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **CROSSING_WORDS,
     **FITTING_WORDS,
     **ITEM_WORDS,
     **DIVISION_WORDS,

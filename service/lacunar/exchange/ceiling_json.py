@@ -27,6 +27,7 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.look import Look
 from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
@@ -55,13 +56,18 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
             "lengthwise": write.family(ceiling.beams.lengthwise),
             "through": str(ceiling.beams.through),
             "depth": str(ceiling.beams.depth),
+            "look": write.look(ceiling.beams.look),
         },
         "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
         "panel": write.panel(ceiling.panel),
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
         **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
         **write.flat_mouldings(ceiling.flat_mouldings),
-        "stock": {"kerf": write.length(ceiling.stock.kerf)},
+        "stock": write.lengths(
+            kerf=ceiling.stock.kerf,
+            longest_board=ceiling.stock.longest_board,
+            longest_sheet=ceiling.stock.longest_sheet,
+        ),
         "drawing": {
             field.name: str(getattr(ceiling.drawing, field.name))
             for field in fields(ceiling.drawing)
@@ -236,6 +242,9 @@ class _Writer:
                 drop=box.drop,
             ),
         }
+
+    def look(self, look: Look) -> Json:
+        return {field.name: str(getattr(look, field.name)) for field in fields(look)}
 
     def stock(self, stock: Stock) -> str | Json:
         if stock.kind in SOFTWOOD:

@@ -10,12 +10,14 @@ from typing import Any, TypeVar
 
 from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
+from lacunar.exchange.crossing_words import crossing_in_words, piece_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.layout.board_records import SheetRip
+from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.records import (
     Beam,
@@ -73,6 +75,8 @@ def explain(layout: Layout, units: Units) -> str:
         *((f"Profile {profile.id}", word.profile(profile)) for profile in layout.profiles),
         ("Beams", word.each(word.beam, layout.beams)),
         ("Wall beams", word.each(word.wall_beam, layout.wall_beams)),
+        ("Crossings", word.each(word.crossing, layout.crossings)),
+        ("Pieces of beams", word.each(word.piece, layout.pieces)),
         ("Casings", word.each(word.casing_choice, layout.casing_choices)),
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
@@ -219,6 +223,16 @@ class _Wording:
         yield self.figure(f"{beam.id}, width, at {beam.wall}", beam.width)
         yield from self.ends(f"{beam.id}, near face", beam.near)
         yield from self.ends(f"{beam.id}, far face", beam.far)
+        for number, piece in enumerate(beam.pieces, start=1):
+            yield self.figure(f"{beam.id}, clear length of piece {number}", piece.length)
+
+    def crossing(self, crossing: Crossing) -> Lines:
+        """A kind of crossing."""
+        return crossing_in_words(crossing, self.figure, self.length)
+
+    def piece(self, piece: CutPiece) -> Lines:
+        """A size of piece."""
+        return piece_in_words(piece, self.figure, self.length)
 
     def casing_choice(self, choice: CasingChoice) -> Lines:
         """What a cased beam gives centered and what it gives shifted."""

@@ -13,6 +13,7 @@ from lacunar.exchange.strict_json import JsonValue, read_json
 from lacunar.measure.units import Units
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.rules import check
 from lacunar.model.spec import (
@@ -159,6 +160,7 @@ def _beams(parts: Parts) -> BeamsSpec:
         lengthwise=(crosswise or BoxSpec()) if lengthwise == SAME else _box(lengthwise),
         through=parts.get("through"),
         depth=parts.get("depth"),
+        look=LookSpec(**parts["look"]) if "look" in parts else None,
     )
 
 

@@ -11,6 +11,7 @@ from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
+from lacunar.model.look import JointLook, SideLook, Splices
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
@@ -120,6 +121,23 @@ class BoxSchema(SpecSchema):
     drop = fields.Distance("Box only: depth below the finished ceiling.")
 
 
+class LookSchema(SpecSchema):
+    """How beams look where they meet."""
+
+    sides = fields.OneOf(
+        "Whether sides run past a crossing, or every coffer has four of its own.", SideLook
+    )
+    corners = fields.OneOf(
+        "How sides meet in the corners of coffers, and wall beams in those of the room.", JointLook
+    )
+    bottoms = fields.OneOf("How bottoms meet where two beams cross.", JointLook)
+    splices = fields.OneOf(
+        "How a board longer than its stock may be parted: where a crossing hides the joint only, or"
+        " else with a scarf as well.",
+        Splices,
+    )
+
+
 class BeamsSchema(SpecSchema):
     """The two families of beams."""
 
@@ -129,6 +147,7 @@ class BeamsSchema(SpecSchema):
     )
     through = fields.OneOf("Which family runs through at crossings.", Through)
     depth = fields.OneOf("Whether all beams take the deepest drop needed.", Depth)
+    look = fields.ObjectOf(LookSchema, "How beams look where they meet.")
 
 
 class FixedBeamSchema(SpecSchema):
@@ -290,6 +309,8 @@ class StockSchema(SpecSchema):
     """What is true of all stock."""
 
     kerf = fields.Distance("Width of the saw's cut.")
+    longest_board = fields.Distance("The longest board that beams are made of.")
+    longest_sheet = fields.Distance("The longest strip from a sheet that beams are made of.")
 
 
 class DrawingSchema(SpecSchema):

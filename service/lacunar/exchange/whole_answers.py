@@ -165,6 +165,8 @@ def _built_on_beams() -> Json:
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
         "fitting": {**reference("Fitting"), "description": "The order of fitting."},
+        "crossings": _list("Crossing", "Each way in which beams meet or end, and where."),
+        "pieces": _list("CutPiece", "The boards that beams are cut from."),
         "ceiling_items": {
             **reference("ItemLayout"),
             "description": "Ceiling items, what they meet, and where they would meet nothing.",

@@ -6,6 +6,9 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.beams.board_ends import EndRules
+from lacunar.layout.beams.crossings import crossings
+from lacunar.layout.beams.cut_pieces import cut_pieces
 from lacunar.layout.beams.drops import Drops, DropTask, drops
 from lacunar.layout.beams.headroom import floor_faults, headroom
 from lacunar.layout.beams.heights import heights
@@ -16,7 +19,7 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.through import CrossedRun, pieces, stops, through_family
+from lacunar.layout.beams.standing_beams import standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
@@ -33,14 +36,11 @@ from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
 from lacunar.layout.records import (
-    Beam,
-    BeamPiece,
     CasingChoice,
     Layout,
     PanelFit,
     Point,
     RunMarks,
-    WallBeam,
 )
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
@@ -49,7 +49,7 @@ from lacunar.layout.runs.frame import run_frame
 from lacunar.layout.runs.marks import run_marks
 from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.runs.run_faults import grid_faults
-from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.runs.run_records import DividedEnds, run_layout
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
@@ -183,8 +183,9 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
     panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
-    profiles = {profile.id: profile for profile in book.profiles}
-    beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
+    standing = standing_beams(ends, book, ceiling.beams.through)
+    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
+    ends_of = EndRules(standing.meeting, ceiling.beams.look)
     fitted = panels(ceiling.panel, panel_runs, found)
     boards = board_layout(ceiling.panel, panel_runs, found)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found))
@@ -209,6 +210,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         fitting=Fitting((), ()),
+        crossings=crossings(ends_of),
+        pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams, book)),
         cautions=(),
@@ -256,7 +259,7 @@ def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurro
         runs=beams.runs,
         beams=beams.beams,
         wall_beams=beams.wall_beams,
-        profiles={profile.id: profile for profile in book.profiles},
+        profiles=book.by_id,
         height=set_out.ceiling.room.height,
     )
 
@@ -273,33 +276,3 @@ def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)
-
-
-def _wall_beams(ends: Mapping[RunName, DividedEnds], book: ProfileBook) -> tuple[WallBeam, ...]:
-    found = [beam for name in RunName for beam in wall_beams(ends[name], book.of)]
-    ids = list(book.of)
-    return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))
-
-
-def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
-    """Every beam with its pieces, which beams of a family that are stopped alike share."""
-    ends = set_out.ends
-    runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
-    through = through_family(set_out.ceiling.beams.through, runs)
-    flats = [name for name in RunName if set_out.families[name].flat]
-    if len(flats) == 1:
-        # A hollow box would end open below a flat beam, so it is the flat one that stops.
-        through = flats[0].other
-    for name in RunName:
-        along = runs[name.other]
-        cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
-        for beam in ends[name].beams:
-            stopping = tuple(
-                index
-                for index, crossing in enumerate(along.crossed)
-                if stops(crossing, beam[1], family_runs_through=through is name.other)
-            )
-            if stopping not in cut:
-                cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
-            profile, across = book.of[beam[0]], ends[name.other].frame.span
-            yield beam_record(beam, name, profile, cut[stopping], across)

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from lacunar.layout.crossing_records import BoardCut
 from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
 from lacunar.model.beams import Box, Depth
 from lacunar.model.room import RunName
@@ -21,6 +22,30 @@ def craft_cautions(layout: Layout) -> Iterator[Caution]:
         yield from _openings(run)
     yield from _long_coffers(layout)
     yield from _ripped_sides(layout)
+    yield from _scarfs(layout)
+
+
+def _scarfs(layout: Layout) -> Iterator[Caution]:
+    scarfed = {
+        place.beam
+        for piece in layout.pieces
+        if BoardCut.SCARFED in (piece.start.cut, piece.end.cut)
+        for place in piece.places
+    }
+    if scarfed:
+        rules = layout.ceiling.stock
+        yield Caution(
+            code="boards_scarfed",
+            text="Boards of beams are longer than their stock, and no crossing hides a joint within"
+            " its length: they are scarfed, which is seen. Longer stock, or beams that cross there,"
+            " would avoid it.",
+            figures={
+                "beams": ", ".join(sorted(scarfed)),
+                "longest_board": rules.longest_board,
+                "longest_sheet": rules.longest_sheet,
+            },
+            pointer="/beams/look/splices",
+        )
 
 
 def _openings(run: RunLayout) -> Iterator[Caution]:

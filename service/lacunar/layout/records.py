@@ -13,6 +13,7 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.moulding_records import Mouldings
@@ -171,7 +172,8 @@ class Beam:
     """A beam along a grid line. `on` is the run its position is measured along.
 
     `through` says whether it runs wall to wall; if not it is cut between the beams it meets, and
-    `pieces` are the clear lengths from the start of the other run.
+    `pieces` are the clear lengths from the start of the other run. A beam that casings or deeper
+    beams stop is cut by them alone; those run on to the wall, through what else stands there.
     """
 
     id: str
@@ -189,7 +191,10 @@ class Beam:
 
 @dataclass(frozen=True, slots=True)
 class WallBeam:
-    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face)."""
+    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face).
+
+    `pieces` are its clear lengths between the faces that part it and those at its ends.
+    """
 
     id: str
     wall: str
@@ -199,6 +204,7 @@ class WallBeam:
     far: EndPositions
     width: LengthFigure
     profile: str
+    pieces: tuple[BeamPiece, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -337,6 +343,8 @@ class Layout:
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting
+    crossings: tuple[Crossing, ...]
+    pieces: tuple[CutPiece, ...]
     items: ItemLayout
     wall_features: tuple[WallFeatureCheck, ...]
     cautions: tuple[Caution, ...]

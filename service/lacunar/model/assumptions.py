@@ -8,7 +8,7 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming
 from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
-from lacunar.model.ceiling import Assumption, Ceiling, StockRules
+from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
 from lacunar.model.drawing import Drawing
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
@@ -36,6 +36,7 @@ from lacunar.model.spec import (
     MemberSpec,
     RunSpec,
 )
+from lacunar.model.stock_length import decide_stock
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,9 +79,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
         grid=grid,
         panel=panel,
         fixing=fixing,
-        stock=StockRules(
-            assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
-        ),
+        stock=decide_stock(spec.stock, beams, usual, assuming),
         drawing=_drawing(spec.drawing, usual, assuming),
         crown=decide_crown(spec.crown, units, assuming),
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),

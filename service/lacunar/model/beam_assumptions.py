@@ -11,6 +11,7 @@ from lacunar.model.defaults import DEFAULTS, Defaults
 from lacunar.model.families import BothFamilies, FamilyNeeds, lengthwise_as_meant, taken_over
 from lacunar.model.flat_assumptions import decide_flat
 from lacunar.model.grid import Grid
+from lacunar.model.look_assumptions import decide_look
 from lacunar.model.room import Room, RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec
 from lacunar.model.stock import (
@@ -38,15 +39,16 @@ def decide_beams(beams: BeamsSpec, around: BeamSurroundings, assuming: Assuming)
         beams.through, "/beams/through", Through.LONGER, "the longer beams run through at crossings"
     )
     depth = _depth(beams, assuming)
+    look = decide_look(beams.look, assuming)
     families = _families(beams, depth, around)
     crosswise = _decided("/beams/crosswise", RunName.LENGTH, families, around.units, assuming)
     if beams.lengthwise is None:
         assuming.note("/beams/lengthwise", "same", "both families are built alike")
     if families.alike:
-        return Beams(crosswise, crosswise, through, depth)
+        return Beams(crosswise, crosswise, through, depth, look)
     _note_taken_over(beams, assuming)
     lengthwise = _decided("/beams/lengthwise", RunName.WIDTH, families, around.units, assuming)
-    return Beams(crosswise, lengthwise, through, depth)
+    return Beams(crosswise, lengthwise, through, depth, look)
 
 
 def _depth(beams: BeamsSpec, assuming: Assuming) -> Depth:

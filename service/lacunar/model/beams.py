@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from lacunar.measure.length import ZERO, Length
+from lacunar.model.look import Look
 from lacunar.model.stock import Stock
 
 
@@ -91,3 +92,4 @@ class Beams:
     lengthwise: FamilyBeam
     through: Through
     depth: Depth
+    look: Look

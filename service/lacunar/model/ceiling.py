@@ -25,9 +25,11 @@ class Assumption:
 
 @dataclass(frozen=True, slots=True)
 class StockRules:
-    """What is true of all stock: the saw's kerf."""
+    """What is true of all stock: the saw's kerf, and how long boards and sheets are."""
 
     kerf: Length
+    longest_board: Length
+    longest_sheet: Length
 
 
 @dataclass(frozen=True, slots=True)

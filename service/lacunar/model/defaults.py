@@ -46,6 +46,7 @@ class Defaults:
     board_thickness: Length
     board_gap: Length
     kerf: Length
+    longest_board: Length
     paper: Paper
     fixing: "FixingDefaults"
 
@@ -96,6 +97,7 @@ _INCHES = Defaults(
     board_thickness=_inches("3/4"),
     board_gap=_inches("1/8"),
     kerf=_inches("1/8"),
+    longest_board=_inches("192"),
     paper=Paper.TABLOID,
     fixing=FixingDefaults(
         joist_spacing=_inches("16"),
@@ -128,6 +130,7 @@ _MILLIMETERS = Defaults(
     board_thickness=_millimeters("18"),
     board_gap=_millimeters("3"),
     kerf=_millimeters("3"),
+    longest_board=_millimeters("4800"),
     paper=Paper.A3,
     fixing=FixingDefaults(
         joist_spacing=_millimeters("400"),

@@ -8,6 +8,11 @@ ITEM_FAULTS = {
         "An item has no size, or one told in two ways.",
         "Give a diameter, or else a length and a width.",
     ),
+    "item_grid_incomplete": FaultMeaning(
+        "Grid of items told in part",
+        "A grid of items lacks a count, or a pitch along a run on which it has several.",
+        "Give columns and rows, and the pitch along each run with more than one.",
+    ),
     "item_place_unclear": FaultMeaning(
         "Place of an item unclear",
         "Where an item is to be is told in part, or in two ways.",

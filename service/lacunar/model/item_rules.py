@@ -79,7 +79,7 @@ def grids_of_items_are_told(case: RuleCase) -> Iterator[Fault]:
         for count_name, pitch_name in _PITCHES:
             count: int | None = getattr(item, count_name)
             if count is None:
-                yield missing(f"{place}/{count_name}", f"How many {count_name} the grid has")
+                yield _untold(f"{place}/{count_name}", f"How many {count_name} the grid has")
             elif not 1 <= count <= limits.ITEMS_IN_ALL:
                 yield Fault(
                     code="too_many_items",
@@ -89,7 +89,17 @@ def grids_of_items_are_told(case: RuleCase) -> Iterator[Fault]:
                     figures={"given": count, "most": limits.ITEMS_IN_ALL},
                 )
             elif count > 1 and getattr(item, pitch_name) is None:
-                yield missing(f"{place}/{pitch_name}", f"The {pitch_name} of the grid")
+                yield _untold(f"{place}/{pitch_name}", f"The {pitch_name} of the grid")
+
+
+def _untold(pointer: str, what: str) -> Fault:
+    """The fault of a grid told in part. Other patterns do without, so the outline cannot ask."""
+    return Fault(
+        code="item_grid_incomplete",
+        pointer=pointer,
+        message=f"{what} is not given, and cannot be assumed.",
+        remedy=f"Give {pointer.rpartition('/')[2]}, or leave the pattern out.",
+    )
 
 
 def features_are_described(case: RuleCase) -> Iterator[Fault]:

@@ -38,6 +38,21 @@ PROFILE_FAULTS = {
         "Panels between flat beams are as thick as the beams.",
         "Take thinner panels or an upper board, or seat the panels above the beams.",
     ),
+    "beam_deeper_than_casing": FaultMeaning(
+        "Beam deeper than a casing",
+        "A beam ends at the casing of a member and would hang open below it.",
+        "Let all beams be equally deep, or make the beams shallower than the casing.",
+    ),
+    "board_longer_than_stock": FaultMeaning(
+        "Board longer than its stock",
+        "A board of a beam is longer than its stock, with no place to part it out of sight.",
+        "Give longer stock, or allow scarfs.",
+    ),
+    "sides_between_mitred_bottoms": FaultMeaning(
+        "Sides between mitred bottoms",
+        "Bottoms are to be mitred where beams cross, and sides that run past lie between them.",
+        "Cut the sides per coffer, set the bottoms under the sides, or butt the bottoms.",
+    ),
     "member_extent_outside_room": FaultMeaning(
         "Member's ends outside the room",
         "A member's start and end do not lie in order between the walls.",

@@ -25,6 +25,7 @@ from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
+from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
@@ -143,6 +144,7 @@ class BeamsSpec:
     lengthwise: BoxSpec | None = None
     through: Through | None = None
     depth: Depth | None = None
+    look: LookSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -221,9 +223,11 @@ class PanelSpec:
 
 @dataclass(frozen=True, slots=True)
 class StockSpec:
-    """What is true of all stock: the saw's kerf."""
+    """What is true of all stock; see `model.ceiling.StockRules`."""
 
     kerf: Length | None = None
+    longest_board: Length | None = None
+    longest_sheet: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)

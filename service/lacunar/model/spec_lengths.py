@@ -50,6 +50,8 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_panel(spec.panel or PanelSpec())
     yield from _in_fixing(spec.fixing or FixingSpec())
     yield BoundLength("/stock/kerf", spec.stock.kerf, limits.KERF)
+    yield BoundLength("/stock/longest_board", spec.stock.longest_board, limits.STOCK_LENGTH)
+    yield BoundLength("/stock/longest_sheet", spec.stock.longest_sheet, limits.STOCK_LENGTH)
     yield from _in_crown(spec.crown or CrownSpec())
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)

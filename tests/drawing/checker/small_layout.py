@@ -27,7 +27,7 @@ def small_layout() -> dict[str, object]:
             *(_beam(name, "length", faces) for name, faces in CROSSWISE.items()),
             *(_beam(name, "width", faces) for name, faces in LENGTHWISE.items()),
         ],
-        "wall_beams": [{"id": "WB-1", "wall": "W4", "on": "width", **_faces(WALL_BEAM)}],
+        "wall_beams": [_wall_beam()],
         "coffers": [
             {
                 "id": f"{' AB'[row]}{column}",
@@ -67,6 +67,11 @@ def _both(inches: Fraction) -> dict[str, object]:
 
 def _faces(faces: tuple[Fraction, Fraction]) -> dict[str, object]:
     return {"near": _both(faces[0]), "far": _both(faces[1])}
+
+
+def _wall_beam() -> dict[str, object]:
+    pieces = [{"start": _length(ZERO), "end": _length(LENGTH)}]
+    return {"id": "WB-1", "wall": "W4", "on": "width", **_faces(WALL_BEAM), "pieces": pieces}
 
 
 def _beam(name: str, on: str, faces: tuple[Fraction, Fraction]) -> dict[str, object]:

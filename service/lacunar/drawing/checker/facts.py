@@ -188,14 +188,24 @@ def _beam(node: _Node) -> BeamFacts:
         _line(node["near"]),
         _line(node["far"]),
         _line(node["center"]),
-        pieces=tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"]),
+        pieces=_pieces(node),
     )
+
+
+def _pieces(node: _Node) -> tuple[tuple[Fraction, Fraction], ...]:
+    return tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"])
 
 
 def _wall_beam(node: _Node) -> BeamFacts:
     near, far = _line(node["near"]), _line(node["far"])
     return BeamFacts(
-        node["id"].text, node["on"].text, near, far, _middle(near, far), node["wall"].text
+        node["id"].text,
+        node["on"].text,
+        near,
+        far,
+        _middle(near, far),
+        node["wall"].text,
+        _pieces(node),
     )
 
 

@@ -43,11 +43,8 @@ class SetOutBeams:
         return self.runs[run].span.at_start.value
 
     def clears(self, beam: Beam | WallBeam) -> tuple[Clear, ...]:
-        """The clear lengths of a beam: its pieces; at a wall, from what is at one wall to other."""
-        if isinstance(beam, Beam):
-            return tuple(_clear(piece) for piece in beam.pieces)
-        zones = self.runs[beam.on.other].zones
-        return (Clear(zones[0].start, zones[-1].end),)
+        """The clear lengths of a beam: its pieces."""
+        return tuple(_clear(piece) for piece in beam.pieces)
 
     @property
     def backed(self) -> Iterator[Beam | WallBeam]:

@@ -30,6 +30,11 @@ class ProfileBook:
     profiles: tuple[BeamProfile, ...]
     of: Mapping[str, str]
 
+    @property
+    def by_id(self) -> dict[str, BeamProfile]:
+        """The profiles by their ids."""
+        return {profile.id: profile for profile in self.profiles}
+
 
 def profile_book(
     orders: list[tuple[str, ProfileOrder]], stack: PanelStack, faults: FaultGathering

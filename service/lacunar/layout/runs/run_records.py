@@ -173,8 +173,15 @@ def member_reach(beam: BeamStretch) -> Faces:
     )
 
 
-def wall_beams(ends: DividedEnds, profiles: Mapping[str, str]) -> Iterator[WallBeam]:
-    """Turn a run's soffits and wall beams into records; `profiles` has the profile of each id."""
+def wall_beams(
+    ends: DividedEnds,
+    profiles: Mapping[str, str],
+    pieces: Mapping[str, tuple[BeamPiece, ...]],
+) -> Iterator[WallBeam]:
+    """Turn a run's soffits and wall beams into records.
+
+    `profiles` has the profile of each id, `pieces` its clear lengths.
+    """
     for start, end in ends.pairs:
         if isinstance(start, WallStretch):
             yield WallBeam(
@@ -186,4 +193,5 @@ def wall_beams(ends: DividedEnds, profiles: Mapping[str, str]) -> Iterator[WallB
                 far=EndPositions(start.far, end.far),
                 width=start.strip.width,
                 profile=profiles[start.strip.id],
+                pieces=pieces[start.strip.id],
             )

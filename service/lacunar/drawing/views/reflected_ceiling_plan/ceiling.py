@@ -82,17 +82,14 @@ def _across(frame: PlanFrame, piece: BeamPiece) -> tuple[float, float]:
 
 
 def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
-    """The face of what stands at a wall, from the face of one neighboring wall to the other."""
+    """The face of each piece of what stands at a wall."""
     face = beam.far if beam.wall == START_WALL[beam.on] else beam.near
-    other = frame.layout.run(beam.on.other)
-    inner = [e for e in other.elements if e.kind.value not in ("wall_beam", "soffit")]
-    ends = (
-        frame.on_paper(inner[0].near.at_start.value),
-        frame.on_paper(inner[-1].far.at_start.value),
-    )
     return Group(
         "wall-beam",
-        (Polyline(frame.stretch(face, beam.on, ends), style.OBJECT),),
+        tuple(
+            Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+            for piece in beam.pieces
+        ),
         id=f"wall-beam-{beam.id}",
         title=f"Wall beam {beam.id} at {beam.wall}",
         data={
