@@ -10,12 +10,12 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, TagsDoNotFit
+from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
-from lacunar.drawing.sheets.item_notes import item_notes
+from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -256,8 +256,8 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     """Everything that stands beside the plan, in the order a reader needs it."""
     layout, wording, typeface = sheets.layout, sheets.wording, sheets.typeface
     width = column_width(sheets.size) - FRAME_PAD
-    frame = frame_box(sheets.size)
-    most = rows_that_fit(frame.height - 2 * FRAME_PAD)
+    column = ColumnSpace(width, frame_box(sheets.size).height - 2 * FRAME_PAD)
+    most = rows_that_fit(column.height)
     tables = tuple(
         marks_table(part, width, wording)
         for marks in layout.marks
@@ -268,10 +268,11 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
-        side_blocks.cautions(layout, width, typeface),
-        side_blocks.legend(layout, width, typeface),
-        side_blocks.notes(layout, width, wording, typeface),
-        *item_notes(layout, width, wording, typeface),
+        *side_blocks.cautions(layout, column, typeface),
+        *side_blocks.legend(layout, column, typeface),
+        *side_blocks.notes(layout, column, wording, typeface),
+        *items_table(layout, column, wording, typeface),
+        *wall_features_table(layout, column, wording, typeface),
     )
 
 
