@@ -15,6 +15,7 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.sheets.board_notes import board_notes
+from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
@@ -58,6 +59,7 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
     if direction_of(layout) is not None:
         what = "Boards lie" if layout.boards else "Sheets' grain lies"
         entries.append(LegendEntry("direction", f"{what} this way, in all coffers"))
+    entries.extend(LegendEntry(*entry) for entry in item_entries(layout))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
 
@@ -84,6 +86,8 @@ def _legend_row(entry: LegendEntry, layout: Layout, width: float, typeface: Type
 
 def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
     """A legend symbol about the middle of its place, drawn as on the plan."""
+    if of_items := item_symbol(name, middle, layout):
+        return of_items
     left, right = middle.x - 6.0, middle.x + 6.0
     if name == "wall":
         lines = diagonal_lines(box_corners(left, middle.y - 1.4, 12.0, 2.5), 1.8)

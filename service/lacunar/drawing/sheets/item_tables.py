@@ -15,7 +15,6 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
-from lacunar.model.ceiling_items import Mobility
 
 HEADS = 5.4
 INDENT = 5.0
@@ -60,7 +59,8 @@ def _what(alike: Sequence[CeilingItem], wording: SheetWording) -> str:
     size = f"{wording.detail(item.length)} x {wording.detail(item.width)}"
     if item.round:
         size = f"round, {wording.detail(item.length)}"
-    words = [f"{len(alike)} {item.kind.upper()}: {item.name or size}"]
+    count = f", {len(alike)} alike" if len(alike) > 1 else ""
+    words = [f"{item.kind.upper()}{count}: {item.name or size}"]
     if item.name:
         words.append(size)
     words.extend((str(item.mounting), str(item.mobility)))
@@ -86,11 +86,10 @@ def _item_row(
 def _conflict(item: CeilingItem, wording: SheetWording) -> str:
     met = ", ".join(dict.fromkeys(each.id for each in item.conflicts))
     clear = item.nearest_clear
-    fixed = "Fixed; meets" if item.mobility is Mobility.FIXED else "Meets"
     if clear is None:
-        return f"{fixed} {met}; no place on the ceiling is clear for it."
+        return f"Meets {met}; no place on the ceiling is clear for it."
     place = f"{wording.length(clear.x)}, {wording.length(clear.y)}"
-    return f"{fixed} {met}; the nearest clear place is {place}, in {clear.coffer}."
+    return f"Meets {met}; the nearest clear place is {place}, in {clear.coffer}."
 
 
 def wall_features_table(
@@ -102,17 +101,24 @@ def wall_features_table(
         Column("AT", 0.0, "start"),
         Column("FROM", width * 0.34),
         Column("TO", width * 0.62),
-        Column("ON CENTER", width),
+        Column("AT ITS CENTER", width),
     )
     rows = []
     for check in layout.wall_features:
         edges = wording.length(check.near.value), wording.length(check.far.value)
-        cells = (check.wall, *edges, check.on)
+        cells = (check.wall, *edges, _at_center(check))
         data = {"of": check.name, "kind": check.kind.value, "wall": check.wall}
         note = f"{check.name}: {_ends(check)}."
         rows.append(_row("feature-row", data, (columns, cells), note, typeface))
     heads = Block(width, HEADS, column_heads(columns, width, 0.0))
     return headed_parts("wall-features-table", "WALL FEATURES", rows, space, heads)
+
+
+def _at_center(check: WallFeatureCheck) -> str:
+    """A beam's id, or the row or column of coffers."""
+    if "-" in check.on:
+        return check.on
+    return f"COLUMN {check.on}" if check.on.isdigit() else f"ROW {check.on}"
 
 
 def _ends(check: WallFeatureCheck) -> str:

@@ -4,20 +4,26 @@ Strings stand above the plan for the length run and left of it for the width run
 datum; beam tags stand below and right of it, wall tags on all four sides.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block
+from lacunar.drawing.annotation import Block, Tag
 from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_strings
-from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
+from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import coffer_id_places
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
+from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
+from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
+from lacunar.drawing.views.reflected_ceiling_plan.occupied import Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
+from lacunar.drawing.views.reflected_ceiling_plan.walls import WALL_BAND
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
@@ -74,15 +80,18 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
     frame = plan.frame
     # First what may fail and is soon told: a ceiling of hundreds of coffers is long in drawing.
     tags = (*wall_tags(frame, typeface), *beam_tags(frame, typeface))
+    symbols = placed_symbols(frame)
+    ids, arrows = _in_coffers(frame, symbols, typeface)
+    about: tuple[Element, ...] = (
+        Group("object", ceiling_elements(frame, ids, typeface), id="object-view-1"),
+        *arrows,
+        *tags,
+        _datum_mark(frame.origin),
+        *_drawn_strings(plan.strings, frame),
+    )
     view = Group(
         "view",
-        (
-            Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
-            *direction_arrows(frame, typeface),
-            *tags,
-            _datum_mark(frame.origin),
-            *_drawn_strings(plan.strings, frame),
-        ),
+        (*about, *_items_and_names(frame, symbols, about, typeface)),
         id="view-1",
         title="Reflected ceiling plan",
         data={
@@ -92,6 +101,33 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
         },
     )
     return PlanView(Block(plan.width, plan.height, (view,)), plan.scale)
+
+
+def _in_coffers(
+    frame: PlanFrame, symbols: Sequence[PlacedSymbol], typeface: Typeface
+) -> tuple[Mapping[str, Pt], tuple[Group, ...]]:
+    """The places of coffers' ids, then the arrows: clear of items, and of clearances."""
+    bare = Occupied(typeface, (e for each in symbols for e in each.symbol.drawn()))
+    full = Occupied(typeface, (e for each in symbols for e in each.marks()))
+    ids = coffer_id_places(frame, (full, bare), typeface)
+    for busy in (full, bare):
+        busy.add(Tag("coffer", c, c).drawn(at, typeface) for c, at in ids.items())
+    return ids, direction_arrows(frame, (full, bare), typeface)
+
+
+def _items_and_names(
+    frame: PlanFrame,
+    symbols: Sequence[PlacedSymbol],
+    about: tuple[Element, ...],
+    typeface: Typeface,
+) -> tuple[Group, ...]:
+    """Items with their ids, and names of wall features, where nothing else is drawn."""
+    if not symbols and not frame.layout.wall_features:
+        return ()
+    busy = Occupied(typeface, about)
+    drawn = tuple(symbol.drawn(busy) for symbol in symbols)
+    busy.add(drawn)
+    return (*drawn, *item_ids(symbols, busy, typeface), *feature_names(frame, busy, typeface))
 
 
 def _drawn_strings(

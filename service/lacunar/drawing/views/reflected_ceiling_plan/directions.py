@@ -1,17 +1,25 @@
 """Arrows that say which way boards, or the grain of sheets, lie in each coffer.
 
-An arrow stands below or beside the coffer's id, whichever leaves it clear. A coffer too small for
-both has none: the way is the same everywhere, and the notes say it too.
+An arrow stands below or beside the middle of its coffer, where the id is; where an item is in its
+way, anywhere else in the coffer. A coffer too small for both has none: the way is the same
+everywhere, and the notes say it too.
 """
 
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
+    first_free,
+    middle_of,
+    seen_area,
+    seen_sizes,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.layout.moulding_records import CofferTrim
+from lacunar.drawing.views.reflected_ceiling_plan.occupied import Area, Occupied
 from lacunar.layout.records import Coffer, Layout
 from lacunar.model.room import RunName
 
@@ -19,6 +27,8 @@ HEAD = 1.8
 HALF_HEAD = HEAD / 3
 SHORTEST = 5.0
 LONGEST = 14.0
+LENGTHS = (LONGEST, 9.0, SHORTEST)
+"""The lengths tried where an arrow has to leave its usual place [mm]."""
 CLEAR = 1.0
 
 
@@ -49,41 +59,66 @@ def direction_of(layout: Layout) -> RunName | None:
     return panel.boards.parallel_to if panel.boards else panel.grain
 
 
-def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
+def direction_arrows(
+    frame: PlanFrame, busy: Sequence[Occupied], typeface: Typeface
+) -> tuple[Group, ...]:
     """An arrow in every coffer that has room for one.
 
-    Errors: `TagsDoNotFit` where no coffer has.
+    `busy` is what arrows keep clear of; where no coffer has room then, the next of them counts.
+    Errors: `TagsDoNotFit` where still none has.
     """
     run = direction_of(frame.layout)
     if run is None:
         return ()
-    trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
-    found = [
-        group
-        for coffer in frame.layout.coffers
-        if (group := _arrow(frame, coffer, trims[coffer.id], run, typeface)) is not None
-    ]
-    if not found:
-        raise TagsDoNotFit("direction")
-    return tuple(found)
+    seen = seen_sizes(frame)
+    for taken in busy:
+        places = ((c, _place(frame, c, seen, (run, taken, typeface))) for c in frame.layout.coffers)
+        found = tuple(_arrow(frame, coffer, place, run) for coffer, place in places if place)
+        if found:
+            return found
+    raise TagsDoNotFit("direction")
 
 
-def _arrow(
-    frame: PlanFrame, coffer: Coffer, trim: CofferTrim, run: RunName, typeface: Typeface
-) -> Group | None:
-    """The arrow within what mouldings leave to be seen of a coffer, beside its id."""
-    corners = [frame.point(point) for point in coffer.corners]
-    wide, high = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
+def _place(
+    frame: PlanFrame,
+    coffer: Coffer,
+    seen: Mapping[str, tuple[float, float]],
+    what: tuple[RunName, Occupied, Typeface],
+) -> tuple[Pt, float] | None:
+    """An arrow's middle and length within what is seen of a coffer; None where it has no room."""
+    run, busy, typeface = what
+    wide, high = seen[coffer.id]
     tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
     halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
     if run is RunName.WIDTH:
         halves = (high / 2, wide / 2, TAG_HEIGHT / 2, tag_wide / 2)
-    place = _Space(*halves).place()
-    if place is None:
-        return None
-    along, aside, length = place
-    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
+    usual = _Space(*halves).place()
+    if usual is not None:
+        along, aside, length = usual
+        middle = middle_of(frame, coffer)
+        at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
+        if busy.is_free(Area.about(at, *_extent(length, run))):
+            return at, length
+    area = seen_area(frame, coffer, seen)
+    for length in LENGTHS:
+        size = _extent(length, run)
+        if size[0] + 2 * CLEAR > wide or size[1] + 2 * CLEAR > high:
+            continue
+        free = first_free(area, size, busy)
+        if free is not None:
+            return free, length
+    return None
+
+
+def _extent(length: float, run: RunName) -> tuple[float, float]:
+    """What an arrow takes up on paper, from left to right and from top to bottom [mm]."""
+    across = 2 * HALF_HEAD
+    return (length, across) if run is RunName.LENGTH else (across, length)
+
+
+def _arrow(frame: PlanFrame, coffer: Coffer, place: tuple[Pt, float], run: RunName) -> Group:
+    """The arrow of a coffer."""
+    at, length = place
     what = "Boards lie" if frame.layout.boards else "Grain lies"
     return Group(
         "direction",

@@ -1,0 +1,155 @@
+"""What is already drawn on a plan, asked whether a place is still free for words.
+
+The paper is cut into square cells, each listing the lines and texts that touch it, so that a place
+asks only what is near it.
+"""
+
+from collections.abc import Iterable, Iterator
+from dataclasses import dataclass
+from math import cos, floor, pi, sin
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import Circle, Element, Fill, Polyline, Pt, Segments, Text, walk
+from lacunar.drawing.typeface import Typeface
+
+CELL = 8.0
+ROUND_SIDES = 48
+"""A circle is held as a polygon: of the largest on a plan it comes within a tenth of a mm."""
+_BELOW_BASELINE = 0.27
+_SHARE_BEFORE = {"start": 0.0, "middle": 0.5, "end": 1.0}
+
+
+@dataclass(frozen=True, slots=True)
+class Area:
+    """An upright rectangle on paper [mm]; `top` is the smaller y."""
+
+    left: float
+    top: float
+    right: float
+    bottom: float
+
+    @classmethod
+    def about(cls, center: Pt, width: float, height: float) -> "Area":
+        """The rectangle of a size about its center."""
+        x, y = width / 2, height / 2
+        return cls(center.x - x, center.y - y, center.x + x, center.y + y)
+
+    def grown(self, by: float) -> "Area":
+        """The rectangle with `by` [mm] more on every side."""
+        return Area(self.left - by, self.top - by, self.right + by, self.bottom + by)
+
+    def meets(self, other: "Area") -> bool:
+        """Whether both have a place inside in common."""
+        return (
+            self.left < other.right
+            and other.left < self.right
+            and self.top < other.bottom
+            and other.top < self.bottom
+        )
+
+    def is_passed_by(self, start: Pt, end: Pt) -> bool:
+        """Whether a straight line comes inside: clipped to one pair of sides, then the other."""
+        enters, leaves = 0.0, 1.0
+        for at, way, low, high in (
+            (start.x, end.x - start.x, self.left, self.right),
+            (start.y, end.y - start.y, self.top, self.bottom),
+        ):
+            if way == 0:
+                if not low < at < high:
+                    return False
+                continue
+            first, second = sorted(((low - at) / way, (high - at) / way))
+            enters, leaves = max(enters, first), min(leaves, second)
+        return enters < leaves
+
+
+Line = tuple[Pt, Pt]
+
+
+class Occupied:
+    """Lines and texts on paper; more can be added at any time."""
+
+    def __init__(self, typeface: Typeface, elements: Iterable[Element] = ()) -> None:
+        self._typeface = typeface
+        self._lines: dict[tuple[int, int], list[Line]] = {}
+        self._texts: dict[tuple[int, int], list[Area]] = {}
+        self.add(elements)
+
+    def add(self, elements: Iterable[Element]) -> None:
+        """Take up everything that can be seen of some elements."""
+        for element in walk(tuple(elements)):
+            if isinstance(element, Text):
+                area = text_area(element, self._typeface)
+                for cell in _cells(area):
+                    self._texts.setdefault(cell, []).append(area)
+            for line in _lines_of(element):
+                for cell in _cells(_around(line)):
+                    self._lines.setdefault(cell, []).append(line)
+
+    def is_free(self, area: Area) -> bool:
+        """Whether neither a line nor a text comes into a rectangle."""
+        return self.is_free_of_texts(area) and not any(
+            area.is_passed_by(*line) for cell in _cells(area) for line in self._lines.get(cell, ())
+        )
+
+    def is_free_of_texts(self, area: Area) -> bool:
+        """Whether no text comes into a rectangle."""
+        return not any(
+            area.meets(text) for cell in _cells(area) for text in self._texts.get(cell, ())
+        )
+
+    def crosses_text(self, line: Line) -> bool:
+        """Whether a straight line would run through a text."""
+        return any(
+            text.grown(style.TEXT_CLEARANCE).is_passed_by(*line)
+            for cell in _cells(_around(line))
+            for text in self._texts.get(cell, ())
+        )
+
+
+def text_area(text: Text, typeface: Typeface) -> Area:
+    """The rectangle that a line of text takes up, what hangs below its baseline included."""
+    width = typeface.width(text.text, text.height, text.face)
+    plain = text.text.isascii() and text.text.upper() == text.text and "," not in text.text
+    below = 0.0 if plain else _BELOW_BASELINE * typeface.font_size(text.height)
+    before = width * _SHARE_BEFORE[text.anchor]
+    if text.turned:
+        end = text.at.y + before
+        return Area(text.at.x - text.height, end - width, text.at.x + below, end)
+    left = text.at.x - before
+    return Area(left, text.at.y - text.height, left + width, text.at.y + below)
+
+
+def _lines_of(element: Element) -> Iterator[Line]:
+    match element:
+        case Segments():
+            yield from element.lines
+        case Circle():
+            yield from _closed(_polygon(element))
+        case Polyline() if element.pen or element.fill is Fill.BLACK:
+            if element.closed:
+                yield from _closed(element.points)
+            else:
+                yield from zip(element.points, element.points[1:], strict=False)
+
+
+def _closed(points: tuple[Pt, ...]) -> Iterator[Line]:
+    yield from zip(points, (*points[1:], points[0]), strict=True)
+
+
+def _polygon(circle: Circle) -> tuple[Pt, ...]:
+    turns = (2 * pi * n / ROUND_SIDES for n in range(ROUND_SIDES))
+    return tuple(
+        circle.center.moved(circle.radius * cos(turn), circle.radius * sin(turn)) for turn in turns
+    )
+
+
+def _around(line: Line) -> Area:
+    (start, end) = line
+    return Area(min(start.x, end.x), min(start.y, end.y), max(start.x, end.x), max(start.y, end.y))
+
+
+def _cells(area: Area) -> Iterator[tuple[int, int]]:
+    for column in range(floor(area.left / CELL), floor(area.right / CELL) + 1):
+        for row in range(floor(area.top / CELL), floor(area.bottom / CELL) + 1):
+            yield column, row
