@@ -86,8 +86,12 @@ def _legend_row(entry: LegendEntry, layout: Layout, width: float, typeface: Type
 
 def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
     """A legend symbol about the middle of its place, drawn as on the plan."""
-    if of_items := item_symbol(name, middle, layout):
-        return of_items
+    drawn = item_symbol(name, middle, layout) or _drawn_symbol(name, middle, layout)
+    return drawn or _sample_tag(name, layout).drawn(middle, typeface).children
+
+
+def _drawn_symbol(name: str, middle: Pt, layout: Layout) -> tuple[Element, ...]:
+    """The symbol where it is no tag; nothing where it is one."""
     left, right = middle.x - 6.0, middle.x + 6.0
     if name == "wall":
         lines = diagonal_lines(box_corners(left, middle.y - 1.4, 12.0, 2.5), 1.8)
@@ -109,9 +113,7 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
-    tag = _sample_tag(name, layout)
-    sample = tag.drawn(middle, typeface)
-    return sample.children
+    return ()
 
 
 def _sample_tag(name: str, layout: Layout) -> Tag:
