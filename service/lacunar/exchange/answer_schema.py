@@ -8,7 +8,13 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    moulding_records,
+    opening_records,
+    records,
+)
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -75,6 +81,18 @@ RECORDS: tuple[type, ...] = (
     lone_run.LoneWallBeam,
     lone_run.LoneRun,
     lone_boards.LoneBoards,
+    opening_records.MeasuredSide,
+    opening_records.MeasuredDiagonal,
+    opening_records.OpeningCorner,
+    opening_records.MeasuredOpening,
+    opening_records.CornerCut,
+    opening_records.OutOfSquareCrown,
+    opening_records.PanelCorner,
+    opening_records.TaperedPanel,
+    opening_records.TaperedRip,
+    opening_records.TaperedCourse,
+    opening_records.TaperedField,
+    opening_records.MeasuredOpenings,
     Stock,
     Assumption,
     PublishedSize,

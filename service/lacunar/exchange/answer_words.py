@@ -6,6 +6,7 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.opening_words import OPENING_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -207,6 +208,7 @@ MOULDING_WORDS: Words = {
     "MouldingPiece": {
         "moulding": "Crown, or the name of a flat moulding.",
         "along": "The run it lies along.",
+        "toward": "The walls toward which its sides of the coffer lie, one for each piece.",
         "quantity": "How many of it are in one coffer.",
         "left_end": "How its left end is cut, to one who faces it from inside.",
         "right_end": "How its right end is cut.",
@@ -274,4 +276,5 @@ ALL_WORDS: Words = {
     **BOARD_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
+    **OPENING_WORDS,
 }

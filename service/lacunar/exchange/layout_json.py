@@ -38,6 +38,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "beams": write.value(layout.beams),
         "wall_beams": write.value(layout.wall_beams),
         "coffers": write.value(layout.coffers),
+        "grid_id": layout.grid_id,
         "profiles": write.value(layout.profiles),
         "panel": {
             "kind": str(layout.ceiling.panel.kind),
@@ -51,6 +52,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
+        "measured_openings": write.value(layout.measured_openings),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),
     }

@@ -1,13 +1,10 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
-from collections.abc import Mapping
 from enum import StrEnum
-from typing import Any, ClassVar
-
-from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
-from lacunar.exchange.known_names import unknown_name
+from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
+from lacunar.exchange.spec_object import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, Through
@@ -26,34 +23,6 @@ class ProfileKind(StrEnum):
     """The kinds of beam a family can be built as."""
 
     BOX = "box"
-
-
-class SpecSchema(Schema):
-    """An object of the spec: names it does not know are refused, with the nearest it does.
-
-    `needed` names what cannot be assumed.
-    """
-
-    needed: ClassVar[tuple[str, ...]] = ()
-
-    class Meta:
-        """Unknown names are left to `refuse_unknown_names`, which says more about them."""
-
-        unknown = EXCLUDE
-
-    @validates_schema(pass_original=True, skip_on_field_errors=False)
-    def refuse_unknown_names(
-        self, data: dict[str, Any], original: Mapping[str, Any], **_: object
-    ) -> None:
-        """Raise one fault for each name nothing is read from."""
-        del data
-        unknown = {
-            name: unknown_name(name, self.fields).messages
-            for name in original
-            if name not in self.fields
-        }
-        if unknown:
-            raise ValidationError(unknown)
 
 
 class MemberSchema(SpecSchema):
@@ -332,6 +301,9 @@ class CeilingSchema(SpecSchema):
         fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),
         "Flat mouldings, at each place from the side outward: each lies on the one before it.",
         limits.FLAT_MOULDINGS,
+    )
+    measured_openings = fields.ObjectOf(
+        MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

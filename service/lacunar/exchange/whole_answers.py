@@ -134,6 +134,12 @@ def _layout() -> Json:
         "beams": _list("Beam", "Beams along grid lines."),
         "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
         "coffers": _list("Coffer", "All coffers, by row and column."),
+        "grid_id": {
+            "type": "string",
+            "pattern": "^[0-9a-f]{10}$",
+            "description": "Name of the grid, which measured openings must tell: the same for the"
+            " same coffers at the same places, whatever goes into them.",
+        },
         "profiles": _list("BeamProfile", "Cross-sections of the beams."),
         "panel": {**_panel(), "description": "What fills the coffers."},
         "sheet_rips": _list(
@@ -148,6 +154,11 @@ def _layout() -> Json:
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "measured_openings": {
+            "anyOf": [reference("MeasuredOpenings"), {"type": "null"}],
+            "description": "Openings as measured, and what follows where they are not square; null"
+            " where nothing was measured.",
+        },
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": {

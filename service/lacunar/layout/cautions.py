@@ -6,6 +6,7 @@ from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
+from lacunar.layout.openings.cautions import opening_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
@@ -23,6 +24,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
     yield from board_cautions(layout)
+    yield from opening_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -21,11 +21,15 @@ from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.measured_outcome import measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
+from lacunar.layout.openings.as_measured import measured_openings
+from lacunar.layout.openings.grid_id import grid_id
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.panels.boards import board_layout
-from lacunar.layout.panels.sheet_goods import PanelRun, panels
+from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
+from lacunar.layout.panels.tapered_panels import tapered_panels
 from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
@@ -170,8 +174,11 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     runs = {name: run_layout(ends[name]) for name in RunName}
     profiles = {profile.id: profile for profile in book.profiles}
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
-    fitted = panels(ceiling.panel, panel_runs, found)
-    boards = board_layout(ceiling.panel, panel_runs, found)
+    grid = grid_id(found)
+    opened = measured_openings(ceiling.measured_openings, grid, found)
+    measured = AsMeasured(opened, tuple(tapered_panels(ceiling.panel, opened)))
+    fitted = panels(ceiling.panel, panel_runs, found, measured)
+    boards = board_layout(ceiling.panel, panel_runs, found, measured)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
@@ -180,9 +187,10 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
+        grid_id=grid,
         profiles=book.profiles,
         panels=fitted,
-        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
+        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found, opened)),
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
         marks=tuple(
@@ -198,6 +206,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for name in RunName
             for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
         ),
+        measured_openings=measured_outcome(ceiling, found, measured),
         cautions=(),
     )
     return replace(layout, cautions=tuple(cautions(layout)))

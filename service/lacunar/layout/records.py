@@ -14,6 +14,7 @@ from typing import Literal
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.moulding_records import Mouldings
+from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -284,7 +285,10 @@ class CasingChoice:
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum."""
+    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
+
+    `grid_id` names its grid; `measured_openings` is None where nothing was measured.
+    """
 
     ceiling: Ceiling
     outline: tuple[Point, ...]
@@ -293,6 +297,7 @@ class Layout:
     beams: tuple[Beam, ...]
     wall_beams: tuple[WallBeam, ...]
     coffers: tuple[Coffer, ...]
+    grid_id: str
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
     mouldings: Mouldings
@@ -303,6 +308,7 @@ class Layout:
     heights: Heights
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
+    measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

@@ -11,6 +11,7 @@ from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
 from lacunar.model.moulding_rules import MOULDING_RULES
+from lacunar.model.opening_rules import OPENING_RULES
 from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
@@ -45,6 +46,7 @@ RULES: tuple[Rule, ...] = (
     *PANEL_RULES,
     *FIXING_RULES,
     *MOULDING_RULES,
+    *OPENING_RULES,
 )
 
 

@@ -25,6 +25,7 @@ from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
@@ -240,3 +241,4 @@ class CeilingSpec:
     drawing: DrawingSpec = DrawingSpec()
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
+    measured_openings: OpeningsSpec | None = None

@@ -5,7 +5,9 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.opening_records import MeasuredOpening, TaperedPanel
 from lacunar.layout.panels.seams import lay_sheets
+from lacunar.layout.panels.tapered_panels import follows_measured
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
 from lacunar.layout.runs.run_records import member_faces
@@ -33,8 +35,22 @@ class PanelRun:
     box: Box
 
 
+@dataclass(frozen=True, slots=True)
+class AsMeasured:
+    """What was measured that panels and boards go into, and the panels that are no rectangles."""
+
+    openings: tuple[MeasuredOpening, ...] = ()
+    tapered: tuple[TaperedPanel, ...] = ()
+
+
+NOTHING_MEASURED = AsMeasured()
+
+
 def panels(
-    panel: Panel, runs: Mapping[RunName, PanelRun], coffers: Sequence[Coffer]
+    panel: Panel,
+    runs: Mapping[RunName, PanelRun],
+    coffers: Sequence[Coffer],
+    measured: AsMeasured = NOTHING_MEASURED,
 ) -> tuple[PanelFit, ...]:
     """Turn coffers into sheet panels, those of one size together, in the order of their coffers.
 
@@ -43,33 +59,56 @@ def panels(
     face to the middle of the beam, where it meets the next panel; up to the wall behind a wall
     beam; up to the member in a cased beam. At a bare wall or soffit it ends there.
 
+    A panel that goes in after the sides of a coffer that was measured follows what was measured.
+
     Raises SpecRefused where gaps leave no panel.
     """
     if panel.kind is not PanelKind.SHEET_GOODS:
         return ()
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
-    refuse(gap_faults(panel, [*lengths, *widths]))
-    groups: dict[tuple[Length, Length], list[Coffer]] = {}
-    for coffer in coffers:
-        size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
-        groups.setdefault(size, []).append(coffer)
-    return tuple(_fit(panel, size, group, (lengths, widths)) for size, group in groups.items())
+    taken = measured_sizes(panel, measured)
+    planned = {
+        coffer.id: (lengths[coffer.column - 1], widths[coffer.row - 1]) for coffer in coffers
+    }
+    sizes = {**planned, **taken}
+    refuse(gap_faults(panel, [size for pair in sizes.values() for size in pair]))
+    groups: dict[tuple[object, ...], list[str]] = {}
+    for coffer, (length, width) in sizes.items():
+        key = (coffer,) if coffer in taken else (length.value, width.value)
+        groups.setdefault(key, []).append(coffer)
+    return tuple(_fit(panel, group, sizes[group[0]]) for group in groups.values())
+
+
+def measured_sizes(
+    panel: Panel, measured: AsMeasured
+) -> dict[str, tuple[LengthFigure, LengthFigure]]:
+    """The sizes of what goes into coffers that were measured: what fits, less a gap at each edge.
+
+    Of a tapered panel, the rectangle it is cut from. None where panels went in before the sides.
+    """
+    if not follows_measured(panel):
+        return {}
+    found = {
+        opening.coffer: (
+            _size(panel, opening.fit_length.value, (ZERO, ZERO)),
+            _size(panel, opening.fit_width.value, (ZERO, ZERO)),
+        )
+        for opening in measured.openings
+    }
+    return found | {each.coffer: (each.length, each.width) for each in measured.tapered}
 
 
 def _fit(
-    panel: Panel,
-    size: tuple[Length, Length],
-    group: Sequence[Coffer],
-    sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
+    panel: Panel, coffers: Sequence[str], sizes: tuple[LengthFigure, LengthFigure]
 ) -> PanelFit:
     """The panel of coffers of one size, with its sheets and their seams."""
-    lay = lay_sheets(size, panel)
-    lengths, widths = sizes
+    length, width = sizes
+    lay = lay_sheets((length.value, width.value), panel)
     return PanelFit(
-        coffers=tuple(coffer.id for coffer in group),
-        length=lengths[group[0].column - 1],
-        width=widths[group[0].row - 1],
+        coffers=tuple(coffers),
+        length=length,
+        width=width,
         long_edge=lay.long_edge,
         seams=lay.seams,
         seams_along_length=lay.along_length,
