@@ -17,9 +17,9 @@ from tests.exchange.layouts import DOCUMENTS, laid_out
 
 NAMES = list(DOCUMENTS)
 KEYS = [
-    *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
-    *("sheet_rips", "mouldings", "headroom", "heights", "backing"),
-    *("marks", "casing_choices", "cautions", "assumptions"),
+    *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "grid_id", "profiles"),
+    *("panel", "sheet_rips", "mouldings", "headroom", "heights", "backing"),
+    *("marks", "casing_choices", "measured_openings", "cautions", "assumptions"),
 ]
 
 

@@ -26,6 +26,8 @@ from lacunar.model.room import RunName
 
 SYMBOL_WIDTH = 16.0
 LISTED = 4
+# More sizes than these are a list, which belongs in a table.
+LISTED_SIZES = 6
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,6 +148,11 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     if layout.boards:
         texts.extend(board_notes(layout.boards, wording))
     texts.extend(_casing_notes(layout, wording))
+    if layout.measured_openings is not None:
+        texts.append(
+            "The plan is dimensioned as planned. Trim, panels and boards of coffers that were"
+            " measured follow the table of openings as measured."
+        )
     return texts
 
 
@@ -177,11 +184,14 @@ def listed(ids: Sequence[str]) -> str:
 def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
     """One sentence a panel size: how large, in how many coffers, with how many seams."""
     texts = []
-    for panel in layout.panels:
+    for panel in layout.panels[:LISTED_SIZES]:
         size = f"{wording.length(panel.length.value)} x {wording.length(panel.width.value)}"
         seams = panel.seams.value
         joined = "without a seam" if not seams else f"with {seams} seam{'s' if seams > 1 else ''}"
         texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
+    more = len(layout.panels) - LISTED_SIZES
+    if more > 0:
+        texts.append(f"Panels of {more} more sizes: see the layout's figures.")
     return texts
 
 

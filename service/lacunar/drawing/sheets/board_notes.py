@@ -7,6 +7,8 @@ from lacunar.layout.board_records import BoardField, BoardLayout
 from lacunar.model.boards import BoardRun, CenteredOn
 
 LISTED = 3
+# More sizes than these are a list, which belongs in a table.
+LISTED_SIZES = 6
 
 
 def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
@@ -18,8 +20,11 @@ def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
         f"Boards of {wording.size(boards.cover)} cover along the {boards.parallel_to} run, {how}:"
         f" {boards.boards.value} in all. Measure the cover on the boards that come."
     )
-    for field in boards.fields:
+    for field in boards.fields[:LISTED_SIZES]:
         yield _field_note(field, wording)
+    more = len(boards.fields) - LISTED_SIZES
+    if more > 0:
+        yield f"Fields of {more} more sizes: see the layout's figures."
 
 
 def _field_note(field: BoardField, wording: SheetWording) -> str:

@@ -16,6 +16,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.opening_tables import openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -229,10 +230,19 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *_openings(sheets, width, most),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
     )
+
+
+def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+    """The table of openings as measured, in parts; nothing where nothing was."""
+    found = sheets.layout.measured_openings
+    if found is None:
+        return ()
+    return openings_tables(found.openings, width, most, sheets.wording)
 
 
 def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
