@@ -8,7 +8,7 @@ from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
 from lacunar.drawing.checker.strings import printed
 from lacunar.drawing.checker.subject import Subject
 
-_CELLS = 5
+_CELLS = 4
 # A row as read: its sheet, its group, whose side or diagonal it tells.
 _Row = tuple[SheetRead, GroupRead, tuple[str, str]]
 
@@ -39,11 +39,11 @@ def _row(
 ) -> Iterator[Finding]:
     """A row's figures: both sizes are the layout's within half a step, and differ as it says."""
     cells = [lettering.text for lettering in sheet.letterings_in(group)]
-    if len(cells) != _CELLS or cells[0] != fact.coffer:
+    if len(cells) != _CELLS or cells[0].partition(" ")[0] != fact.coffer:
         yield sheet.finding(74, fact.coffer, f"a row reads {' '.join(cells)}")
         return
-    planned, measured = (printed(cell, sheet) for cell in cells[2:4])
-    difference = _signed(cells[4], sheet)
+    planned, measured = (printed(cell, sheet) for cell in cells[1:3])
+    difference = _signed(cells[3], sheet)
     if planned is None or measured is None or difference is None:
         yield sheet.finding(74, fact.coffer, f"{fact.what} has no readable figures")
         return

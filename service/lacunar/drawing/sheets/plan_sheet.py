@@ -16,7 +16,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
-from lacunar.drawing.sheets.opening_tables import openings_tables
+from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -238,11 +238,14 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
 
 
 def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
-    """The table of openings as measured, in parts; nothing where nothing was."""
+    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
     found = sheets.layout.measured_openings
     if found is None:
         return ()
-    return openings_tables(found.openings, width, most, sheets.wording)
+    return (
+        *openings_tables(found.openings, width, most, sheets.wording),
+        *corner_tables(found.crown, width, most),
+    )
 
 
 def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
