@@ -12,6 +12,7 @@ from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.opening_fault_meanings import OPENING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
+from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -359,6 +360,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **FIXING_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
+        **PROFILE_FAULTS,
         **OPENING_FAULTS,
         **_QUERIES,
         **_SHEETS,
