@@ -224,3 +224,28 @@ def test_every_opening_that_cannot_close_is_told_at_once():
         with_measured(coffer("A1", 65, 57, 65, 57, **bad), coffer("B1", 65, 57, 65, 57, **bad))
     )
     assert {fault.pointer.split("/")[3] for fault in faults} == {"0", "1"}
+
+
+def test_the_order_of_fitting_knows_which_coffers_are_coped():
+    stages = {step.stage: step.of for step in leaning().fitting.steps}
+    assert stages["coped_crown"] == ("A2",)
+    assert stages["crown_frames"] == ("A1", "A3", "B1", "B2", "B3")
+    mitred = {step.stage for step in leaning(out_of_square="mitred_to_corners").fitting.steps}
+    assert "coped_crown" not in mitred
+
+
+def test_panels_are_held_against_the_mouth_that_was_measured():
+    """Overhangs of 1/4 leave 56 3/8 of 56 7/8; the panel is 56 7/8 less two gaps of 1/8."""
+    spec = {
+        **PLAIN,
+        "beams": {"crosswise": box("1x8", "1x8", bottom_joint="under", overhang="1/4")},
+    }
+    grid = laid_out(spec).grid_id
+    [planned] = {coffer.length.value for coffer in laid_out(spec).coffers}
+    taken = planned - inch(Fraction(1, 8))
+    sides = {"W1": 60, "W2": f"{taken.inches} in", "W3": 60, "W4": f"{taken.inches} in"}
+    section = {"grid": grid, "coffers": [{"coffer": "A1", "sides": sides}]}
+    layout = laid_out({**spec, "measured_openings": section})
+    [panel] = [p for p in layout.fitting.passing if p.piece == "panel" and "A1" in p.coffers]
+    assert panel.between_bottoms_length.value == taken - inch(Fraction(1, 2))
+    assert panel.length.value == taken - inch(Fraction(1, 4))

@@ -245,7 +245,13 @@ def _running_length(pieces: tuple[MouldingPiece, ...]) -> LengthFigure | None:
 def _frame_passes(
     crown: Crown | None, pieces: tuple[MouldingPiece, ...], mouth: Mapping[RunName, LengthFigure]
 ) -> bool | None:
-    """Whether every long point of a bench frame is within the mouth."""
+    """Whether a bench frame is within the mouth, each way by the shorter of its long points.
+
+    Where these differ the frame is mitred to the coffer's corners, and the mouth tapers with it.
+    """
     if crown is None or crown.method is not CrownMethod.BENCH_FRAME:
         return None
-    return all(piece.long_point.value <= mouth[piece.along].value for piece in pieces)
+    return all(
+        min(piece.long_point.value for piece in pieces if piece.along is run) <= mouth[run].value
+        for run in RunName
+    )
