@@ -96,12 +96,12 @@ MEASURED: Document = {
             {
                 "coffer": "A2",
                 "sides": _CROOKED,
-                "diagonals": {"rising": "87 3/8", "falling": "86 3/4"},
+                "diagonals": {"rising": "87 3/8", "falling": "87 1/8"},
             },
             {"coffer": "B3", "sides": _SIDES},
         ],
         "out_of_square": "mitred_to_corners",
-        "closing_limit": "1/4",
+        "closing_limit": "1/16",
     },
 }
 DOCUMENTS = {

@@ -53,12 +53,14 @@ def _opening(opening: MeasuredOpening, tell: Tell) -> Lines:
 def _differences(opening: MeasuredOpening, tell: Tell) -> Lines:
     name = opening.coffer
     for side in opening.sides:
-        if side.difference is not None:
+        if side.measured is not None and side.difference is not None:
+            yield tell(f"{name} toward {side.toward}", side.measured)
             yield tell(f"{name} toward {side.toward}, off the plan", side.difference)
-    for diagonal in opening.diagonals:
-        if diagonal.difference is not None:
-            yield tell(f"{name}, {diagonal.name} diagonal as planned", diagonal.planned)
-            yield tell(f"{name}, {diagonal.name} diagonal, off the plan", diagonal.difference)
+    for each in opening.diagonals:
+        if each.measured is not None and each.difference is not None:
+            yield tell(f"{name}, {each.name} diagonal", each.measured)
+            yield tell(f"{name}, {each.name} diagonal as planned", each.planned)
+            yield tell(f"{name}, {each.name} diagonal, off the plan", each.difference)
 
 
 def _corners(opening: MeasuredOpening) -> Iterator[tuple[str, Figure[Any] | None]]:
