@@ -19,7 +19,8 @@ NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "grid_id", "profiles"),
     *("panel", "sheet_rips", "mouldings", "headroom", "heights", "backing"),
-    *("marks", "casing_choices", "fitting", "measured_openings", "cautions", "assumptions"),
+    *("marks", "casing_choices", "fitting", "ceiling_items", "wall_features"),
+    *("measured_openings", "cautions", "assumptions"),
 ]
 
 

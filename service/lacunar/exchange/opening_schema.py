@@ -1,7 +1,7 @@
 """The outline of measured openings: every name they may have, what it means, its unit."""
 
 from lacunar.exchange import fields
-from lacunar.exchange.spec_object import SpecSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.model import limits
 from lacunar.model.openings import OutOfSquare
 

@@ -11,6 +11,7 @@ from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
 from lacunar.measure.units import Units
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import MeasuredCofferSpec, OpeningsSpec
@@ -140,7 +141,13 @@ def _room(parts: Parts) -> RoomSpec:
         for member in parts.get("members", ())
     )
     joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
-    return RoomSpec(**{**parts, "members": members, "joists": joists})
+    items = tuple(
+        ItemSpec(**{**item, "coffers": tuple(item.get("coffers", ()))})
+        for item in parts.get("ceiling_items", ())
+    )
+    features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
+    read = {"members": members, "joists": joists, "ceiling_items": items, "wall_features": features}
+    return RoomSpec(**{**parts, **read})
 
 
 def _fixing(parts: Parts) -> FixingSpec:

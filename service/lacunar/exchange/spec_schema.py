@@ -1,8 +1,9 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
+from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
-from lacunar.exchange.spec_object import SpecSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
@@ -84,6 +85,16 @@ class RoomSchema(SpecSchema):
         fields.ObjectOf(MemberSchema, "A structural member to be cased."),
         "Structural members below the ceiling.",
         limits.MEMBERS,
+    )
+    ceiling_items = fields.ListOf(
+        fields.ObjectOf(ItemSchema, "A light, fan, vent, detector, sprinkler, speaker or hatch."),
+        "What is in or below the ceiling.",
+        limits.CEILING_ITEMS,
+    )
+    wall_features = fields.ListOf(
+        fields.ObjectOf(WallFeatureSchema, "A door, window, fireplace or cabinet."),
+        "What beams should meet well at the walls.",
+        limits.WALL_FEATURES,
     )
 
 

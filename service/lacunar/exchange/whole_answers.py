@@ -153,17 +153,7 @@ def _layout() -> Json:
         "sheet_rips": _list(
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
-        "mouldings": {
-            **reference("Mouldings"),
-            "description": "Crown and flat mouldings, seen openings and mouths.",
-        },
-        "headroom": _list("Clearance", "Heights under each profile."),
-        "heights": {**reference("Heights"), "description": "The stack above the floor."},
-        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
-        "marks": _list("RunMarks", "Running marks of both runs at both ends."),
-        "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
-        "fitting": {**reference("Fitting"), "description": "The order of fitting."},
-        "measured_openings": _MEASURED,
+        **_built_on_beams(),
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": {
@@ -174,6 +164,28 @@ def _layout() -> Json:
         **_engine(),
     }
     return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _built_on_beams() -> Json:
+    """What is told of all that beams and coffers are built with, marked, fitted and met by."""
+    return {
+        "mouldings": {
+            **reference("Mouldings"),
+            "description": "Crown and flat mouldings, seen openings and mouths.",
+        },
+        "headroom": _list("Clearance", "Heights under each profile."),
+        "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
+        "marks": _list("RunMarks", "Running marks of both runs at both ends."),
+        "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "fitting": {**reference("Fitting"), "description": "The order of fitting."},
+        "ceiling_items": {
+            **reference("ItemLayout"),
+            "description": "Ceiling items, what they meet, and where they would meet nothing.",
+        },
+        "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
+        "measured_openings": _MEASURED,
+    }
 
 
 def _panel() -> Json:

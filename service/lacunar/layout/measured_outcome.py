@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from lacunar.layout.mouldings.out_of_square import out_of_square_crown
 from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.layout.openings.as_measured import measured_openings
+from lacunar.layout.openings.grid_id import grid_id
 from lacunar.layout.panels.sheet_goods import AsMeasured
 from lacunar.layout.panels.tapered_boards import tapered_boards
 from lacunar.layout.panels.tapered_panels import tapered_panels
@@ -12,12 +13,12 @@ from lacunar.layout.records import Coffer
 from lacunar.model.ceiling import Ceiling
 
 
-def as_measured(ceiling: Ceiling, grid: str, coffers: Sequence[Coffer]) -> AsMeasured:
-    """Turn what was measured in a grid into openings and tapered panels.
+def as_measured(ceiling: Ceiling, coffers: Sequence[Coffer]) -> AsMeasured:
+    """Turn what was measured in the grid of these coffers into openings and tapered panels.
 
     Raises SpecRefused where the grid is another, or with every opening that cannot close.
     """
-    opened = measured_openings(ceiling.measured_openings, grid, coffers)
+    opened = measured_openings(ceiling.measured_openings, grid_id(coffers), coffers)
     return AsMeasured(opened, tuple(tapered_panels(ceiling.panel, opened)))
 
 

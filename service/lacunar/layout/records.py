@@ -14,6 +14,7 @@ from typing import Literal
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.measure.figure import CountFigure, LengthFigure
@@ -341,6 +342,8 @@ class Layout:
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting
+    items: ItemLayout
+    wall_features: tuple[WallFeatureCheck, ...]
     measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
 

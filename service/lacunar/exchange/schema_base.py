@@ -1,4 +1,4 @@
-"""What every object of a spec, and every query, is outlined with."""
+"""What all outlines of objects have in common: names that are not known are refused."""
 
 from collections.abc import Mapping
 from typing import Any, ClassVar
