@@ -27,7 +27,7 @@ from lacunar.model.room import RunName
 SYMBOL_WIDTH = 16.0
 LISTED = 4
 # More sizes than these are a list, which belongs in a table.
-LISTED_SIZES = 6
+LISTED_SIZES = 3
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,7 +9,7 @@ from lacunar.model.boards import BoardRun, CenteredOn
 
 LISTED = 3
 # More sizes than these are a list, which belongs in a table.
-LISTED_SIZES = 6
+LISTED_SIZES = 3
 
 
 def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
