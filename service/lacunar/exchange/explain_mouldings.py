@@ -55,7 +55,8 @@ def _trim(trim: CofferTrim, tell: Tell) -> Lines:
 
 def piece_in_words(piece: MouldingPiece) -> str:
     """A piece by what it is, where it lies and how its ends are cut."""
+    toward = f", toward {piece.toward[0]}" if piece.quantity == 1 else ""
     return (
-        f"{piece.moulding} along the {piece.along}, {piece.quantity} a coffer,"
+        f"{piece.moulding} along the {piece.along}, {piece.quantity} a coffer{toward},"
         f" left end {piece.left_end}, right end {piece.right_end},"
     ).removesuffix(",")

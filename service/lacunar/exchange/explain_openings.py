@@ -76,7 +76,7 @@ def _crown(crown: OutOfSquareCrown, tell: Tell) -> Lines:
     yield f"Crown of {crown.coffer} goes in {crown.chosen.replace('_', ' ')}."
     for way, pieces in (("coped", crown.coped), ("mitred to its corners", crown.mitred)):
         for piece in pieces:
-            label = f"{crown.coffer} {way}, toward {piece.toward[0]}: {piece_in_words(piece)}"
+            label = f"{crown.coffer} {way}: {piece_in_words(piece)}"
             yield tell(f"{label}, long point", piece.long_point)
             yield tell(f"{label}, short point", piece.short_point)
     for cut in crown.corners:
