@@ -9,6 +9,7 @@ from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
+from lacunar.exchange.opening_words import OPENING_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -226,6 +227,7 @@ MOULDING_WORDS: Words = {
     "MouldingPiece": {
         "moulding": "Crown, or the name of a flat moulding.",
         "along": "The run it lies along.",
+        "toward": "The walls toward which its sides of the coffer lie, one for each piece.",
         "quantity": "How many of it are in one coffer.",
         "left_end": "How its left end is cut, to one who faces it from inside.",
         "right_end": "How its right end is cut.",
@@ -296,4 +298,5 @@ ALL_WORDS: Words = {
     **ITEM_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
+    **OPENING_WORDS,
 }

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.panel_fields import temperature_text
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
@@ -63,6 +64,11 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
         **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
         **write.flat_mouldings(ceiling.flat_mouldings),
+        **(
+            {"measured_openings": openings_to_json(ceiling.measured_openings, write.length)}
+            if ceiling.measured_openings
+            else {}
+        ),
         "stock": write.lengths(
             kerf=ceiling.stock.kerf,
             longest_board=ceiling.stock.longest_board,

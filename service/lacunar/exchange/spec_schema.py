@@ -2,6 +2,7 @@
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
+from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
@@ -344,6 +345,9 @@ class CeilingSchema(SpecSchema):
         fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),
         "Flat mouldings, at each place from the side outward: each lies on the one before it.",
         limits.FLAT_MOULDINGS,
+    )
+    measured_openings = fields.ObjectOf(
+        MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

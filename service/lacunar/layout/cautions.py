@@ -8,6 +8,7 @@ from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.fitting.cautions import fitting_cautions
 from lacunar.layout.items.cautions import item_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
+from lacunar.layout.openings.cautions import opening_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
@@ -29,6 +30,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from seam_cautions(layout.panels)
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
+    yield from opening_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

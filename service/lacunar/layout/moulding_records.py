@@ -126,13 +126,15 @@ class PieceEnd(StrEnum):
 class MouldingPiece:
     """A piece of moulding in one coffer, cut `quantity` times.
 
-    `moulding` is "Crown" or a flat moulding's name; `along` the run it lies along. `long_point` is
-    its length at the edge on the beam, `short_point` at the edge that stands out furthest. A coped
-    end is first mitred: its long point is the miter's.
+    `moulding` is "Crown" or a flat moulding's name; `along` the run it lies along; `toward` the
+    walls toward which its sides of the coffer lie, one for each piece. `long_point` is its length
+    at the edge on the beam, `short_point` at the edge that stands out furthest. A coped end is
+    first mitred: its long point is the miter's.
     """
 
     moulding: str
     along: RunName
+    toward: tuple[str, ...]
     quantity: int
     left_end: PieceEnd
     right_end: PieceEnd

@@ -26,6 +26,7 @@ from lacunar.model.grid import (
 )
 from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
+from lacunar.model.opening_assumptions import decide_openings
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -70,6 +71,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
     fixing = decide_fixing(
         spec.fixing, FixingSurroundings(room.joists, beams, panel), usual.fixing, assuming
     )
+    crown = decide_crown(spec.crown, units, assuming)
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -81,8 +83,9 @@ def resolve(spec: CeilingSpec) -> Resolution:
         fixing=fixing,
         stock=decide_stock(spec.stock, beams, usual, assuming),
         drawing=_drawing(spec.drawing, usual, assuming),
-        crown=decide_crown(spec.crown, units, assuming),
+        crown=crown,
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
+        measured_openings=decide_openings(spec.measured_openings, crown, units, assuming),
     )
     return Resolution(ceiling, assuming.made)
 

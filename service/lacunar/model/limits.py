@@ -57,6 +57,8 @@ PERSON = 40
 STOCK_NAME = 24
 CODE_EDITION = 80
 FASTENER_SIZE = 8
+GRID_ID = 16
+COFFER_ID = 8
 
 
 # Ratios. Balsa to the heaviest hardwoods and fiber boards; wood soaked through holds its dry weight
@@ -137,6 +139,10 @@ MOULDING_THICKNESS = _inches("1/16", "6", "mouldings are from 1/16 in to 6 in th
 MOULDING_WIDTH = _inches("1/4", "24", "mouldings are from 1/4 in to 2 ft wide")
 FIT = _inches("0", "1", "a frame fitted with more than 1 in of play is no fit")
 LAND = _inches("1/16", "6", "the flats of crown are from 1/16 in to 6 in wide")
+DIAGONAL = _inches("1", "5100", "a diagonal is from 1 in to that of the largest room")
+OUT_OF_SQUARE = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is out of all square")
+CLOSING = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is no reading")
+DIFFERENCE = _inches("0", "24", "beams set more than 2 ft off are another ceiling")
 SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
 
 

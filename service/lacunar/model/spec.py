@@ -27,6 +27,7 @@ from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
@@ -260,3 +261,4 @@ class CeilingSpec:
     drawing: DrawingSpec = DrawingSpec()
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
+    measured_openings: OpeningsSpec | None = None

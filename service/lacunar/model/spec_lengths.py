@@ -9,6 +9,7 @@ from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -55,6 +56,7 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_crown(spec.crown or CrownSpec())
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
+    yield from _in_openings(spec.measured_openings or OpeningsSpec())
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -193,3 +195,18 @@ def _in_crown(crown: CrownSpec) -> Iterator[BoundLength]:
 def _in_flat_moulding(place: str, moulding: FlatMouldingSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/thickness", moulding.thickness, limits.MOULDING_THICKNESS)
     yield BoundLength(f"{place}/width", moulding.width, limits.MOULDING_WIDTH)
+
+
+def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
+    place = "/measured_openings"
+    for number, measured in enumerate(openings.coffers or ()):
+        at = f"{place}/coffers/{number}"
+        for wall, side in zip(WALLS, measured.sides, strict=True):
+            yield BoundLength(f"{at}/sides/{wall}", side, limits.OPENING)
+        yield BoundLength(f"{at}/diagonals/rising", measured.rising, limits.DIAGONAL)
+        yield BoundLength(f"{at}/diagonals/falling", measured.falling, limits.DIAGONAL)
+    yield BoundLength(
+        f"{place}/out_of_square_limit", openings.out_of_square_limit, limits.OUT_OF_SQUARE
+    )
+    yield BoundLength(f"{place}/closing_limit", openings.closing_limit, limits.CLOSING)
+    yield BoundLength(f"{place}/difference_limit", openings.difference_limit, limits.DIFFERENCE)

@@ -71,6 +71,16 @@ class MarkFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class OpeningFacts:
+    """A side, by its wall, or a diagonal of a coffer, as planned and as measured."""
+
+    coffer: str
+    what: str
+    planned: Fraction
+    measured: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
@@ -90,6 +100,7 @@ class LayoutFacts:
     seen: tuple[SeenFacts, ...]
     marks: Mapping[str, tuple[MarkFacts, ...]]
     direction: str
+    openings: tuple[OpeningFacts, ...] = ()
 
 
 @lru_cache(maxsize=4096)
@@ -125,7 +136,24 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             if marks["end"].text == "start"
         },
         direction=_direction(ceiling),
+        openings=tuple(_openings(root)),
     )
+
+
+def _openings(root: "_Node") -> Iterator[OpeningFacts]:
+    """All that was measured; nothing where the layout says nothing of it."""
+    if not root.has("measured_openings") or not root["measured_openings"].given:
+        return
+    for opening in root["measured_openings"]["openings"]:
+        for names, parts in (("toward", "sides"), ("name", "diagonals")):
+            for part in opening[parts]:
+                if part["measured"].given:
+                    yield OpeningFacts(
+                        opening["coffer"].text,
+                        part[names].text,
+                        part["planned"].length,
+                        part["measured"].length,
+                    )
 
 
 def _direction(ceiling: "_Node") -> str:

@@ -14,6 +14,7 @@ from lacunar.drawing.checker import (
     geometry,
     labels,
     legibility,
+    openings_table,
     placement,
     scales,
     tables,
@@ -76,6 +77,7 @@ POINTS = (
 SET_POINTS = (
     SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
     SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
+    SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 
 

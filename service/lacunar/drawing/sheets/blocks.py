@@ -1,6 +1,6 @@
 """The blocks beside the plan: legend as used, notes and cautions."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -14,7 +14,7 @@ from lacunar.drawing.annotation import (
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
-from lacunar.drawing.sheets.board_notes import board_notes
+from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
@@ -26,6 +26,8 @@ from lacunar.model.room import RunName
 
 SYMBOL_WIDTH = 16.0
 LISTED = 4
+# More sizes than these are a list, which belongs in a table.
+LISTED_SIZES = 3
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +148,20 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     if layout.boards:
         texts.extend(board_notes(layout.boards, wording))
     texts.extend(_casing_notes(layout, wording))
+    texts.extend(_measured_notes(layout, wording))
     return texts
+
+
+def _measured_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
+    """That coffers were measured, and where boards taper for it."""
+    if layout.measured_openings is None:
+        return
+    yield (
+        "The plan is dimensioned as planned. Trim, panels and boards of coffers that were measured"
+        " follow the table of openings as measured; in it, R is the diagonal that rises to the"
+        " right on the plan, F the one that falls."
+    )
+    yield from tapered_notes(layout.measured_openings.boards, wording)
 
 
 def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:
@@ -177,11 +192,14 @@ def listed(ids: Sequence[str]) -> str:
 def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
     """One sentence a panel size: how large, in how many coffers, with how many seams."""
     texts = []
-    for panel in layout.panels:
+    for panel in layout.panels[:LISTED_SIZES]:
         size = f"{wording.length(panel.length.value)} x {wording.length(panel.width.value)}"
         seams = panel.seams.value
         joined = "without a seam" if not seams else f"with {seams} seam{'s' if seams > 1 else ''}"
         texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
+    more = len(layout.panels) - LISTED_SIZES
+    if more > 0:
+        texts.append(f"Panels of {more} more sizes: see the layout's figures.")
     return texts
 
 

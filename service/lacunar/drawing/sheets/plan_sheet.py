@@ -17,6 +17,7 @@ from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_notes import item_notes
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -268,10 +269,22 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *_openings(sheets, width, most),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
         *item_notes(layout, width, wording, typeface),
+    )
+
+
+def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
+    found = sheets.layout.measured_openings
+    if found is None:
+        return ()
+    return (
+        *openings_tables(found.openings, width, most, sheets.wording),
+        *corner_tables(found.crown, width, most),
     )
 
 
