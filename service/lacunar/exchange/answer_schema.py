@@ -8,7 +8,7 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout import backing_records, board_records, level_records, moulding_records, records
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -71,6 +71,11 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    level_records.StationLevel,
+    level_records.LevelPlace,
+    level_records.Sag,
+    level_records.BeamLevel,
+    level_records.Levels,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -13,6 +13,7 @@ from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.exchange.level_words import levels_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.records import (
     Beam,
@@ -85,9 +86,11 @@ def explain(layout: Layout, units: Units) -> str:
 
 
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
-    """Heights, and what is known of joists, backing and weights."""
+    """Heights and stations, and what is known of joists, backing and weights."""
     backing = layout.backing
     yield "Heights", word.heights(layout.heights)
+    if layout.levels is not None:
+        yield "Stations", levels_in_words(layout.levels, word.figure)
     if backing.joists is not None:
         yield "Joists", word.joists(backing.joists)
     yield "Backing", word.backing(backing)

@@ -31,6 +31,7 @@ from lacunar.model.spec import (
     StockSpec,
     WoodSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 
 Parts = Mapping[str, Any]
 
@@ -135,7 +136,13 @@ def _room(parts: Parts) -> RoomSpec:
         for member in parts.get("members", ())
     )
     joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
-    return RoomSpec(**{**parts, "members": members, "joists": joists})
+    told = {
+        "members": members,
+        "joists": joists,
+        "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
+        "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
+    }
+    return RoomSpec(**{**parts, **told})
 
 
 def _fixing(parts: Parts) -> FixingSpec:

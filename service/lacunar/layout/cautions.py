@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
+from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.records import Caution, Layout
@@ -16,6 +17,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     """Everything a careful hand would say about a layout, the gravest first."""
     yield from _structure(layout)
     yield from headroom_cautions(layout)
+    yield from level_cautions(layout)
     yield from backing_cautions(layout)
     yield from _standing()
     yield from _soffits(layout)

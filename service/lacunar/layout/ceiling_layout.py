@@ -21,8 +21,9 @@ from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
-from lacunar.layout.panel_stack import panel_stack
+from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
@@ -119,7 +120,7 @@ def _judge_boxes(
     ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
 ) -> None:
     """Find what is wrong with the beams themselves, though the runs could not be divided."""
-    stack = panel_stack(ceiling.panel)
+    stack = beam_stack(ceiling)
     none_cased: dict[RunName, tuple[FixedThing, ...]] = dict.fromkeys(RunName, ())
     depths = drops(DropTask(ceiling.beams.depth, list(families.values()), none_cased, stack))
     profile_book(family_orders(families, depths), stack, faults)
@@ -141,7 +142,7 @@ def _drops(set_out: _SetOut) -> Drops:
         name: [thing for thing in task.things if thing.member is not None]
         for name, task in set_out.tasks.items()
     }
-    stack = panel_stack(set_out.ceiling.panel)
+    stack = beam_stack(set_out.ceiling)
     depth = set_out.ceiling.beams.depth
     return drops(DropTask(depth, _used_families(set_out), casings, stack))
 
@@ -157,7 +158,7 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
-    return profile_book(orders, panel_stack(set_out.ceiling.panel), faults)
+    return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
 def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
@@ -192,6 +193,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         ),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
+        levels=levels(ceiling, beams),
         backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
         casing_choices=tuple(
             choice

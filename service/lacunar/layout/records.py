@@ -13,6 +13,7 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
@@ -301,6 +302,7 @@ class Layout:
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights
+    levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     cautions: tuple[Caution, ...]

@@ -28,6 +28,7 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
 COFFERS_PER_RUN = 60
@@ -91,6 +92,9 @@ HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
 POSITION = _inches("0", "3600", "places are measured from the datum into the room")
 MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
 MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")
+STATION_LINE = _inches("0", "720", "a level line lies below the ceiling")
+LEVEL_REACH = _inches("0", "36", "a station over 3 ft off a beam tells nothing of it")
+UNEVEN = _inches("1/64", "6", "sides that differ by over 6 in read uneven to anyone")
 CLEARANCE = _inches("0", "12", "more air than 12 in about a member is no casing")
 BEAM_WIDTH = _inches("1", "120", "a box beam is from 1 in to 10 ft wide")
 BEAM_DROP = _inches("1/2", "360", "a beam lower than 1/2 in is no beam")

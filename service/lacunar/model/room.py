@@ -9,6 +9,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.model.stations import Leveling, Station
 from lacunar.model.woods import Species
 
 
@@ -106,7 +107,8 @@ class Room:
     """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
 
     `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
-    where that was not told; `joists` are None where nothing is known of them.
+    where that was not told; `joists` are None where nothing is known of them. `height` is that of
+    the ceiling at its lowest; `leveling` is None where no `stations` are known.
     """
 
     length: Length
@@ -118,3 +120,5 @@ class Room:
     code_edition: str
     members: tuple[Member, ...]
     joists: Joists | None
+    stations: tuple[Station, ...] = ()
+    leveling: Leveling | None = None

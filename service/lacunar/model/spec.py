@@ -27,6 +27,7 @@ from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 from lacunar.model.woods import Species
 
@@ -102,6 +103,8 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    stations: tuple[StationSpec, ...] = ()
+    leveling: LevelingSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)

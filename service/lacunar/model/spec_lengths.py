@@ -20,6 +20,7 @@ from lacunar.model.spec import (
     RoomSpec,
     RunSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 
 
@@ -38,6 +39,9 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     for position, member in enumerate(spec.room.members):
         yield from _in_member(f"/room/members/{position}", member)
     yield from _in_joists(spec.room.joists or JoistsSpec())
+    for position, station in enumerate(spec.room.stations):
+        yield from _in_station(f"/room/stations/{position}", station)
+    yield from _in_leveling(spec.room.leveling or LevelingSpec())
     yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
     yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
     for name in RunName:
@@ -70,6 +74,18 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/drop", member.drop, limits.MEMBER_DROP)
     yield BoundLength(f"{place}/clearance", member.clearance, limits.CLEARANCE)
     yield BoundLength(f"{place}/cased_width", member.cased_width, limits.BEAM_WIDTH)
+
+
+def _in_station(place: str, station: StationSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/length", station.length, limits.POSITION)
+    yield BoundLength(f"{place}/width", station.width, limits.POSITION)
+    yield BoundLength(f"{place}/height", station.height, limits.ROOM_HEIGHT)
+    yield BoundLength(f"{place}/above_line", station.above_line, limits.STATION_LINE)
+
+
+def _in_leveling(leveling: LevelingSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/room/leveling/reach", leveling.reach, limits.LEVEL_REACH)
+    yield BoundLength("/room/leveling/uneven", leveling.uneven, limits.UNEVEN)
 
 
 def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
