@@ -18,7 +18,7 @@ from tests.exchange.layouts import DOCUMENTS, laid_out
 NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
-    *("sheet_rips", "mouldings", "headroom", "heights", "backing"),
+    *("sheet_rips", "mouldings", "headroom", "heights", "levels", "backing"),
     *("marks", "casing_choices", "cautions", "assumptions"),
 ]
 

@@ -16,6 +16,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.level_tables import TableSpace, level_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -229,6 +230,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *level_tables(layout.levels, TableSpace(width, most, typeface), wording),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),

@@ -15,6 +15,7 @@ from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
 from lacunar.drawing.wording import SheetWording
@@ -50,16 +51,16 @@ def reflected_ceiling_plan(
     frame = PlanFrame(layout, scale.ratio, origin)
     right = max(tags_reach(layout, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
     below = max(tags_reach(layout, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
+    drawn = (
+        Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
+        *direction_arrows(frame, typeface),
+        *wall_tags(frame, typeface),
+        *beam_tags(frame, typeface),
+        _datum_mark(origin),
+    )
     view = Group(
         "view",
-        (
-            Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
-            *direction_arrows(frame, typeface),
-            *wall_tags(frame, typeface),
-            *beam_tags(frame, typeface),
-            _datum_mark(origin),
-            *_drawn_strings(placed, frame),
-        ),
+        (*drawn, *station_marks(frame, drawn, typeface), *_drawn_strings(placed, frame)),
         id="view-1",
         title="Reflected ceiling plan",
         data={
