@@ -67,6 +67,12 @@ def test_a_station_that_tells_nothing_or_two_things_is_refused(stations, code, p
     assert found(spec(*stations)) == [(code, pointer)]
 
 
+@pytest.mark.parametrize(("x", "y", "name"), [(241, 10, "length"), (10, 181, "width")])
+def test_a_station_lies_between_the_walls(x: int, y: int, name: str):
+    outside = [("station_outside_room", f"/room/stations/1/{name}")]
+    assert found(spec(SOUND, station(x, y, above_line=20))) == outside
+
+
 def test_two_stations_have_neither_one_name_nor_one_place():
     doubled = [("station_doubled", f"/room/stations/{n}") for n in (0, 1)]
     assert found(spec(SOUND, station(10, 10, above_line=21))) == doubled

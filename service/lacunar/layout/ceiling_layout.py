@@ -27,7 +27,16 @@ from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
-from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
+from lacunar.layout.records import (
+    Beam,
+    BeamPiece,
+    CasingChoice,
+    Layout,
+    PanelFit,
+    Point,
+    RunMarks,
+    WallBeam,
+)
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
 from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
@@ -186,23 +195,26 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
-        marks=tuple(
-            marks
-            for name in RunName
-            for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
-        ),
+        marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
         levels=levels(ceiling, beams),
         backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
-        casing_choices=tuple(
-            choice
-            for name in RunName
-            for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
-        ),
+        casing_choices=tuple(_casing_choices(set_out)),
         cautions=(),
     )
     return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+    for name in RunName:
+        box = set_out.families[name].box
+        yield from run_marks(set_out.ends[name], box, set_out.ceiling.mark_to)
+
+
+def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+    for name in RunName:
+        yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
