@@ -93,8 +93,7 @@ def _beam(beam: BeamLevel, tell: TellFigure) -> Iterator[str]:
         yield tell(f"{label}, shim", place.shim)
         yield tell(f"{label}, side", place.side)
         yield tell(f"{label}, scribe", place.scribe)
-        if place.hidden_gap.value:
-            yield tell(f"{label}, open above the panel", place.hidden_gap)
+        yield tell(f"{label}, open above it", place.hidden_gap)
 
 
 def _sag(name: str, sag: Sag, tell: TellFigure) -> Iterator[str]:

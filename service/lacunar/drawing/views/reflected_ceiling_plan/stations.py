@@ -30,6 +30,8 @@ from lacunar.model.room import RunName
 ARM = 1.2
 LONGEST_NAME = 20.0
 CLEAR = 0.7
+BELOW = 1 / 3
+"""How far letters hang below their line, as a part of their height."""
 LEAST_OFF = 0.6
 REACHES = (LEAST_OFF, 2.0, 4.0, 7.0, 11.0)
 DIRECTIONS = ((1, -1), (1, 1), (-1, -1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0))
@@ -158,13 +160,13 @@ def _label(
     )
     for off, (right, down) in ((off, way) for off in REACHES for way in DIRECTIONS):
         out = ARM + off
+        half = style.TEXT * (1 + BELOW) / 2
         x = at.x + right * (out + wide / 2)
-        y = at.y + down * (out + style.TEXT / 2)
-        half = style.TEXT / 2
+        y = at.y + down * (out + half)
         box = _Box(x - wide / 2, y - half, x + wide / 2, y + half)
         if not box.grown(CLEAR).within(room) or not near.clear(box.grown(CLEAR)):
             continue
-        text = Text(Pt(x, y + half), shown, style.TEXT, Face.SEMIBOLD, "middle")
+        text = Text(Pt(x, y - half + style.TEXT), shown, style.TEXT, Face.SEMIBOLD, "middle")
         if off == LEAST_OFF:
             return box, (text,)
         leader = (at, Pt(x - right * (wide / 2 + CLEAR), y - down * (half + CLEAR)))
@@ -202,8 +204,8 @@ def _word(text: Text, typeface: Typeface) -> _Box:
         return _Box(
             text.at.x - text.height,
             text.at.y + before - wide,
-            text.at.x + text.height / 3,
+            text.at.x + text.height * BELOW,
             text.at.y + before,
         )
     left = text.at.x - before
-    return _Box(left, text.at.y - text.height, left + wide, text.at.y + text.height / 3)
+    return _Box(left, text.at.y - text.height, left + wide, text.at.y + text.height * BELOW)
