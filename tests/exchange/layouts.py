@@ -22,7 +22,14 @@ SHIFTED: Document = {
         "width": "14' 10\"",
         "height": "9' 1\"",
         "members": [
-            {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+            {
+                "on": "length",
+                "center": 121,
+                "width": 3.5,
+                "drop": 5.5,
+                "casing": "shift_to_equal",
+                "cleat": 0,
+            }
         ],
     },
     "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
@@ -158,6 +158,43 @@ def test_coffers_and_beams_tile_the_room(spec: CeilingSpec):
     along = sum(w.inches for w in solid(layout.width))
     coffers = sum(shoelace([(p.x.inches, p.y.inches) for p in c.corners]) for c in layout.coffers)
     assert coffers + across * width + along * length - across * along == length * width
+
+
+Rectangle = tuple[Fraction, Fraction, Fraction, Fraction]
+
+
+def rectangles(layout: Layout) -> list[Rectangle]:
+    """Every beam and what is at the walls as a rectangle from wall to wall: x, x, y, y."""
+    spans = {run.name: run.span.at_start.value.inches for run in runs_of(layout)}
+    found = []
+    for each in (*layout.beams, *layout.wall_beams):
+        near, far = each.near.at_start.value.inches, each.far.at_start.value.inches
+        other = spans[each.on.other]
+        across = each.on is RunName.LENGTH
+        zero = Fraction(0)
+        found.append((near, far, zero, other) if across else (zero, other, near, far))
+    return found
+
+
+def common(rectangles: Sequence[Rectangle]) -> Fraction:
+    """The area that rectangles have in common."""
+    x = min(r[1] for r in rectangles) - max(r[0] for r in rectangles)
+    y = min(r[3] for r in rectangles) - max(r[2] for r in rectangles)
+    return max(x, Fraction(0)) * max(y, Fraction(0))
+
+
+@settings(max_examples=40)
+@given(specs())
+def test_the_area_of_beams_by_inclusion_and_exclusion_and_of_coffers_make_up_the_room(
+    spec: CeilingSpec,
+):
+    """Rectangles are added, what two have in common taken off, what three have added again."""
+    layout = laid(spec)
+    beams = rectangles(layout)
+    assert sum(common(three) for three in combinations(beams, 3)) == 0
+    union = sum(common([one]) for one in beams) - sum(common(two) for two in combinations(beams, 2))
+    coffers = sum(shoelace([(p.x.inches, p.y.inches) for p in c.corners]) for c in layout.coffers)
+    assert union + coffers == shoelace([(p.x.inches, p.y.inches) for p in layout.outline])
 
 
 def solid(run: RunLayout) -> list[Length]:

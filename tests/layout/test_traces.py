@@ -21,7 +21,14 @@ from tests.rule_evaluation import contradictions
 MILLIMETER = Length.of_millimeters(1)
 BILLIONTH = Angle.of_degrees(Fraction(1, 10**9))
 
-MEMBER = {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+MEMBER = {
+    "on": "length",
+    "center": 121,
+    "width": 3.5,
+    "drop": 5.5,
+    "casing": "shift_to_equal",
+    "cleat": 0,
+}
 
 STATIONS = [
     {"length": 121.75, "width": width, "above_line": line}

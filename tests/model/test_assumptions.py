@@ -67,6 +67,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/grid/width/end": "half",
         "/beams/through": "longer",
         "/beams/depth": "equal",
+        "/beams/crosswise/profile": "box",
         "/beams/crosswise/bottom_joint": "between",
         "/beams/crosswise/reveal": inches("1/4"),
         "/beams/crosswise/sides": "1x6",

@@ -8,7 +8,14 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, level_records, moulding_records, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    fitting_records,
+    level_records,
+    moulding_records,
+    records,
+)
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -36,6 +43,7 @@ RECORDS: tuple[type, ...] = (
     records.Beam,
     records.WallBeam,
     records.Coffer,
+    records.SeamBearing,
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,
@@ -76,6 +84,10 @@ RECORDS: tuple[type, ...] = (
     level_records.Sag,
     level_records.BeamLevel,
     level_records.Levels,
+    fitting_records.Wait,
+    fitting_records.FittingStep,
+    fitting_records.Passing,
+    fitting_records.Fitting,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -6,6 +6,7 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -50,14 +51,15 @@ LAYOUT_WORDS: Words = {
     "BeamProfile": {
         "id": "Such as P1.",
         "kind": "What is built.",
-        "sides": "How many side boards it has: 2, or 1 at a wall.",
-        "bottom_joint": "How the bottom meets the sides.",
+        "profile": "How its family is built.",
+        "sides": "How many side boards, or seen edges where flat, it has: 2, or 1 at a wall.",
+        "bottom_joint": "How the bottom meets the sides; null where flat.",
         "finished_width": "Between side faces, or from a wall to the face [length].",
         "overall_width": "Between the outermost edges [length].",
         "drop": "From the finished ceiling to the lowest edge [length].",
         "exposed_side": "How much of a side shows below the panel [length].",
-        "inside_width": "Between the sides [length].",
-        "inside_depth": "From the ceiling to the bottom board [length].",
+        "inside_width": "Between the sides [length]; null where flat.",
+        "inside_depth": "From the ceiling to the bottom board [length]; null where flat.",
         "girth": "The surface across that is painted [length].",
         "reveal": "How far the bottom is set in or up [length].",
         "overhang": "How far the bottom is set out [length].",
@@ -71,9 +73,15 @@ LAYOUT_WORDS: Words = {
     },
     "CasedMember": {
         "name": "What the member is called.",
-        "near": "The member's side next the datum [length].",
-        "far": "The member's side away from the datum [length].",
+        "start": "Where it starts along the other run [length].",
+        "end": "Where it ends along the other run [length].",
+        "near": "The member's side next the datum, at its start and at its end [length].",
+        "far": "The member's side away from the datum, at its start and at its end [length].",
         "drop": "How far it hangs below the finished ceiling [length].",
+        "drop_at_end": "How far it hangs at its end [length].",
+        "clad": "Thickness of what it is clad with, each side and below [length].",
+        "cleat": "Thickness of what each side of its casing is fixed to [length].",
+        "skew": "How far its center at one end is off that at the other [length].",
         "shift": "How far the casing stands off the member's center, away from the datum [length].",
         "shift_limit": "The most it can stand off either way [length].",
     },
@@ -106,6 +114,13 @@ LAYOUT_WORDS: Words = {
         "length": "Clear opening along the length run [length].",
         "width": "Clear opening along the width run [length].",
     },
+    "SeamBearing": {
+        "along": "The run its place is measured along.",
+        "place": "Where it lies, from the panel's near edge [length].",
+        "offset": "How far beyond the nearest joist's center, in the first coffer [length].",
+        "bearing": "From the seam to that joist's nearer edge [length]; null between joists.",
+        "backing": "The strip that has to carry it between joists [length]; null on a joist.",
+    },
     "PanelFit": {
         "coffers": "Ids of the coffers it fills.",
         "length": "Size along the length run [length].",
@@ -114,6 +129,7 @@ LAYOUT_WORDS: Words = {
         "seams": "How many seams one needs where it is larger than the sheet.",
         "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
         "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
+        "seam_bearings": "What seams along the joists rest on; empty where no joists were told.",
     },
     "Mark": {
         "kind": "What is marked.",
@@ -273,6 +289,7 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **FITTING_WORDS,
     **LEVEL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,

@@ -10,7 +10,7 @@ from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
-from lacunar.model.beams import Box
+from lacunar.model.beams import Box, FamilyBeam, FamilyProfile, Flat
 from lacunar.model.boards import Air, Boards, Moisture, Movement
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.fixing import Fixing, Wood
@@ -50,8 +50,8 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         "mark_to": ceiling.mark_to.text,
         "room": write.room(ceiling.room),
         "beams": {
-            "crosswise": write.box(ceiling.beams.crosswise),
-            "lengthwise": write.box(ceiling.beams.lengthwise),
+            "crosswise": write.family(ceiling.beams.crosswise),
+            "lengthwise": write.family(ceiling.beams.lengthwise),
             "through": str(ceiling.beams.through),
             "depth": str(ceiling.beams.depth),
         },
@@ -199,11 +199,32 @@ class _Writer:
                 drop=member.drop,
                 clearance=member.clearance,
                 cased_width=member.cased_width,
+                center_at_end=member.center_at_end,
+                drop_at_end=member.drop_at_end,
+                starts_at=member.starts_at,
+                ends_at=member.ends_at,
+                cladding=member.cladding,
+                cleat=member.cleat,
             ),
+        }
+
+    def family(self, built: FamilyBeam) -> Json:
+        return self.flat(built) if isinstance(built, Flat) else self.box(built)
+
+    def flat(self, flat: Flat) -> Json:
+        upper = flat.upper_board
+        edges = self.lengths(reveal=flat.reveal, overhang=flat.overhang) if upper else {}
+        return {
+            "profile": str(FamilyProfile.FLAT),
+            "bottom": self.stock(flat.bottom),
+            **({"upper_board": self.stock(upper)} if upper else {}),
+            **edges,
+            **self.lengths(width=flat.width),
         }
 
     def box(self, box: Box) -> Json:
         return {
+            "profile": str(FamilyProfile.BOX),
             "sides": self.stock(box.sides),
             "bottom": self.stock(box.bottom),
             **({"backing": self.stock(box.backing)} if box.backing else {}),

@@ -11,6 +11,7 @@ from typing import Any, TypeVar
 from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
+from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.exchange.level_words import levels_in_words
@@ -80,6 +81,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
+        ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
@@ -183,10 +185,12 @@ class _Wording:
         yield f"A {profile.kind.replace('_', ' ')} profile, for {', '.join(profile.used_by)}."
         for name in _PROFILE_FIGURES:
             label = name.replace("_", " ").capitalize()
-            yield self.figure(f"{label} of {profile.id}", getattr(profile, name))
+            if (figure := getattr(profile, name)) is not None:
+                yield self.figure(f"{label} of {profile.id}", figure)
         for part in profile.parts:
             stock = f", from {part.stock.name}" if part.stock else ""
-            label = f"{part.name.capitalize()} of {profile.id}, {part.quantity} wanted{stock}"
+            name = part.name.replace("_", " ").capitalize()
+            label = f"{name} of {profile.id}, {part.quantity} wanted{stock}"
             yield self.figure(f"{label}, thickness", part.thickness)
             yield self.figure(f"{label}, width", part.width)
 
@@ -200,6 +204,9 @@ class _Wording:
             member = f"{beam.id}, member {beam.member.name}"
             yield from self.ends(f"{member}, near face", beam.member.near)
             yield from self.ends(f"{member}, far face", beam.member.far)
+            yield self.figure(f"{member}, start along the other run", beam.member.start)
+            yield self.figure(f"{member}, end along the other run", beam.member.end)
+            yield self.figure(f"{member}, skew between its ends", beam.member.skew)
             yield self.figure(f"{member}, shift of the casing", beam.member.shift)
             yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
         for number, piece in enumerate(beam.pieces, start=1):
@@ -243,6 +250,15 @@ class _Wording:
             places = getattr(panel, f"seams_along_{run}")
             for number, place in enumerate(places, start=1):
                 yield self.figure(f"{label}, seam {number} along the {run} run", place)
+        for bearing in panel.seam_bearings:
+            at = (
+                f"{label}, seam at {self.length(bearing.place.value)} along the {bearing.along} run"
+            )
+            yield self.figure(f"{at}, beyond the nearest joist", bearing.offset)
+            if bearing.bearing is not None:
+                yield self.figure(f"{at}, bearing", bearing.bearing)
+            if bearing.backing is not None:
+                yield self.figure(f"{at}, strip of backing to let in", bearing.backing)
 
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""

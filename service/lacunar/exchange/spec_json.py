@@ -165,7 +165,7 @@ def _beams(parts: Parts) -> BeamsSpec:
 def _box(parts: Parts | None) -> BoxSpec | None:
     if parts is None:
         return None
-    return BoxSpec(**{name: part for name, part in parts.items() if name != "profile"})
+    return BoxSpec(**parts)
 
 
 def _panel(parts: Parts) -> PanelSpec:

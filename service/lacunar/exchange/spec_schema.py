@@ -1,7 +1,6 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
 from collections.abc import Mapping
-from enum import StrEnum
 from typing import Any, ClassVar
 
 from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
@@ -10,7 +9,7 @@ from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.known_names import unknown_name
 from lacunar.measure.units import Units
 from lacunar.model import limits
-from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
@@ -21,12 +20,6 @@ from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import PanelsTo
 from lacunar.model.woods import Species
-
-
-class ProfileKind(StrEnum):
-    """The kinds of beam a family can be built as."""
-
-    BOX = "box"
 
 
 class SpecSchema(Schema):
@@ -64,9 +57,21 @@ class MemberSchema(SpecSchema):
 
     name = fields.Text("What the member is called on the sheets.", limits.LABEL)
     on = fields.OneOf("The run its place is measured along.", RunName)
-    center = fields.Distance("Its centerline, from the datum as the room was measured.")
-    width = fields.Distance("Its width.")
-    drop = fields.Distance("How far it hangs below the finished ceiling.")
+    center = fields.Distance(
+        "Its centerline at its start, from the datum as the room was measured."
+    )
+    center_at_end = fields.Distance("Its centerline at its other end, where it runs out of square.")
+    width = fields.Distance("Its width, without what it is clad with.")
+    drop = fields.Distance("How far it hangs below the finished ceiling at its start.")
+    drop_at_end = fields.Distance("How far it hangs at its other end, where it is not level.")
+    starts_at = fields.Distance(
+        "Where along the other run it starts, if not at the wall; its casing goes on empty."
+    )
+    ends_at = fields.Distance("Where along the other run it ends, if not at the wall.")
+    cladding = fields.Distance("Thickness of what it is clad with already, each side and below.")
+    cleat = fields.Distance(
+        "Thickness of what each side of its casing is fixed to; 0 where that is done otherwise."
+    )
     casing = fields.OneOf("How its casing stands about it.", Casing)
     clearance = fields.Distance("Air kept between member and casing, each side and below.")
     cased_width = fields.Distance("The finished width wished for its casing.")
@@ -147,18 +152,26 @@ class RoomSchema(SpecSchema):
 
 
 class BoxSchema(SpecSchema):
-    """One family's box beam."""
+    """One family of beams."""
 
-    profile = fields.OneOf("The kind of beam.", ProfileKind)
+    profile = fields.OneOf(
+        "box: hollow, of two sides and a bottom; flat: a board or two against the ceiling.",
+        FamilyProfile,
+    )
     sides = shaped_fields.StockPiece("Stock of the two sides: a trade name, or a real size.")
-    bottom = shaped_fields.StockPiece("Stock of the bottom.")
+    bottom = shaped_fields.StockPiece("Stock of the bottom; of a flat beam, of its face board.")
+    upper_board = shaped_fields.StockPiece(
+        "Flat only: stock of a board between the ceiling and the face board."
+    )
     backing = shaped_fields.StockPiece("Framing that decides the width from the inside out.")
     bottom_joint = fields.OneOf("How the bottom meets the sides.", BottomJoint)
-    reveal = fields.Distance("How far the bottom is set in or up.")
-    overhang = fields.Distance("How far a bottom under the sides is set out.")
+    reveal = fields.Distance("How far the bottom is set in or up, or in from the upper board.")
+    overhang = fields.Distance("How far a bottom under sides or an upper board is set out.")
     allowance = fields.Distance("Play between backing and both sides together.")
-    width = fields.Distance("Finished width between the side faces.")
-    drop = fields.Distance("Depth below the finished ceiling.")
+    width = fields.Distance(
+        "Finished width between the side faces; of a flat beam, of its wider board."
+    )
+    drop = fields.Distance("Box only: depth below the finished ceiling.")
 
 
 class BeamsSchema(SpecSchema):

@@ -152,6 +152,7 @@ def _layout() -> Json:
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "fitting": {**reference("Fitting"), "description": "The order of fitting."},
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": {

@@ -5,9 +5,11 @@ from collections.abc import Iterator
 from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
+from lacunar.layout.fitting.cautions import fitting_cautions
 from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
+from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
 from lacunar.model.grid import WallKind
@@ -25,6 +27,8 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
     yield from board_cautions(layout)
+    yield from seam_cautions(layout.panels)
+    yield from fitting_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:
@@ -57,7 +61,8 @@ def _standing() -> Iterator[Caution]:
     yield Caution(
         code="overhead_work",
         text="Beams overhead must be held by framing: find the joists, choose fasteners for the"
-        " weight, and have the fixing of heavy beams judged by a licensed engineer.",
+        " weight, and have heavy beams judged by a licensed engineer. Work in twos from a railed"
+        " platform; protect eyes and lungs.",
         figures={},
     )
     yield Caution(

@@ -21,6 +21,9 @@ from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.fitting.order import fitting
+from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.joists import joist_lines
 from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.panel_stack import beam_stack
@@ -47,6 +50,7 @@ from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.measure.length import ZERO
+from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
 
@@ -174,9 +178,8 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
     clearances = headroom(ceiling.room, book.profiles)
     refuse(list(floor_faults(clearances)))
-    divided = {name: ends[name].at_start for name in RunName}
-    found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
-    panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     profiles = {profile.id: profile for profile in book.profiles}
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
@@ -201,20 +204,44 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         levels=levels(ceiling, beams),
         backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
         casing_choices=tuple(_casing_choices(set_out)),
+        fitting=Fitting((), ()),
         cautions=(),
     )
+    return _advised(layout)
+
+
+def _advised(layout: Layout) -> Layout:
+    """The layout with what is said of it as a whole: order of fitting and cautions."""
+    layout = replace(layout, fitting=fitting(layout))
     return replace(layout, cautions=tuple(cautions(layout)))
 
 
 def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
     for name in RunName:
-        box = set_out.families[name].box
+        box = _boxes(set_out, name)
         yield from run_marks(set_out.ends[name], box, set_out.ceiling.mark_to)
 
 
 def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
     for name in RunName:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
+    """The box a run's family is built as, whose backing is marked; flat beams have none."""
+    built = set_out.families[name].built
+    return built if isinstance(built, Box) else None
+
+
+def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
+    """What panels are sized by along each run, with the joists that are met along it."""
+    joists, found = set_out.ceiling.room.joists, {}
+    for name in RunName:
+        divided = set_out.ends[name].at_start
+        span = set_out.tasks[name].frame.span.value
+        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        found[name] = PanelRun(divided, set_out.families[name].built, met)
+    return found
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
@@ -242,6 +269,10 @@ def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
     ends = set_out.ends
     runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
     through = through_family(set_out.ceiling.beams.through, runs)
+    flats = [name for name in RunName if set_out.families[name].flat]
+    if len(flats) == 1:
+        # A hollow box would end open below a flat beam, so it is the flat one that stops.
+        through = flats[0].other
     for name in RunName:
         along = runs[name.other]
         cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
@@ -253,4 +284,5 @@ def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
             )
             if stopping not in cut:
                 cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
-            yield beam_record(beam, name, book.of[beam[0]], cut[stopping])
+            profile, across = book.of[beam[0]], ends[name.other].frame.span
+            yield beam_record(beam, name, profile, cut[stopping], across)

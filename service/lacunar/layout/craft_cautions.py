@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
-from lacunar.model.beams import Depth
+from lacunar.model.beams import Box, Depth
 from lacunar.model.room import RunName
 
 # A border less than half of what is next to it reads as a mistake: the tile setter's rule for edge
@@ -70,10 +70,11 @@ def _shape(coffer: Coffer) -> Fraction:
 def _ripped_sides(layout: Layout) -> Iterator[Caution]:
     """Families of unlike boards were brought to one depth, though none was asked for."""
     beams = layout.ceiling.beams
-    boxes = (beams.crosswise, beams.lengthwise)
-    if beams.depth is Depth.STEPPED or any(box.drop is not None for box in boxes):
+    crosswise, lengthwise = beams.crosswise, beams.lengthwise
+    if not isinstance(crosswise, Box) or not isinstance(lengthwise, Box):
         return
-    crosswise, lengthwise = boxes
+    if beams.depth is Depth.STEPPED or crosswise.drop is not None or lengthwise.drop is not None:
+        return
     built = {beam.on for beam in layout.beams} | {beam.on for beam in layout.wall_beams}
     if built == set(RunName) and crosswise.sides.width != lengthwise.sides.width:
         yield Caution(

@@ -13,11 +13,12 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
-from lacunar.model.beams import BottomJoint
+from lacunar.model.beams import BottomJoint, FamilyProfile
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.faults import FigureValue
 from lacunar.model.grid import WallKind
@@ -94,7 +95,7 @@ class RunLayout:
 class ProfilePart:
     """One board of a beam profile: what it is, its thickness and width, and its stock."""
 
-    name: Literal["side", "bottom", "backing"]
+    name: Literal["side", "bottom", "backing", "upper_board"]
     thickness: LengthFigure
     width: LengthFigure
     stock: Stock | None
@@ -105,23 +106,26 @@ class ProfilePart:
 class BeamProfile:
     """A beam's cross-section, every dimension with its sum.
 
-    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it. `sides` is 2, or
-    1 for a wall beam. `finished_width` lies between finished side faces (for a wall beam: from the
-    wall to its face), `overall_width` between the outermost edges, `drop` from the finished ceiling
-    to the lowest edge, `inside_width` and `inside_depth` within the box, `girth` is the painted
-    surface across.
+    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it; `profile` how its
+    family is built. `sides` is 2, or 1 for a wall beam: side boards of a box, edges seen of a flat
+    beam. `finished_width` lies between finished side faces, or is that of a flat beam's wider board
+    (for a wall beam: from the wall to its face), `overall_width` between the outermost edges,
+    `drop` from the finished ceiling to the lowest edge, `inside_width` and `inside_depth` within
+    the box (None for a flat beam, which has no inside and no joint of its bottom), `girth` is the
+    painted surface across.
     """
 
     id: str
-    kind: Literal["box", "cased", "wall_half", "wall_full", "soffit"]
+    kind: Literal["box", "flat", "cased", "wall_half", "wall_full", "soffit"]
+    profile: FamilyProfile
     sides: int
-    bottom_joint: BottomJoint
+    bottom_joint: BottomJoint | None
     finished_width: LengthFigure
     overall_width: LengthFigure
     drop: LengthFigure
     exposed_side: LengthFigure
-    inside_width: LengthFigure
-    inside_depth: LengthFigure
+    inside_width: LengthFigure | None
+    inside_depth: LengthFigure | None
     girth: LengthFigure
     reveal: Length
     overhang: Length
@@ -140,12 +144,24 @@ class BeamPiece:
 
 @dataclass(frozen=True, slots=True)
 class CasedMember:
-    """The member inside a cased beam: its faces, its drop and how far the casing stands off it."""
+    """The member inside a cased beam: its faces, its drop and how far the casing stands off it.
+
+    It lies along the other run from `start` to `end`: `near`, `far`, `drop` and `drop_at_end` are
+    at these, and so is `clad`, what is on it already, on each side and below. `shift` is of the
+    casing's center off the middle of the member's, which wanders by `skew`; `cleat` is the
+    thickness of what each side of the casing is fixed to.
+    """
 
     name: str
+    start: LengthFigure
+    end: LengthFigure
     near: EndPositions
     far: EndPositions
     drop: Length
+    drop_at_end: Length
+    clad: Length
+    cleat: Length
+    skew: LengthFigure
     shift: LengthFigure
     shift_limit: LengthFigure
 
@@ -198,6 +214,21 @@ class Coffer:
 
 
 @dataclass(frozen=True, slots=True)
+class SeamBearing:
+    """A seam that lies along the joists, `place` from its panel's near edge, in the first coffer.
+
+    `offset` is how far beyond the nearest joist's center it lies, `bearing` what is left to that
+    joist's nearer edge; None between joists, where a strip of `backing` has to carry it.
+    """
+
+    along: RunName
+    place: LengthFigure
+    offset: LengthFigure
+    bearing: LengthFigure | None
+    backing: LengthFigure | None
+
+
+@dataclass(frozen=True, slots=True)
 class PanelFit:
     """One size of sheet panel: which coffers it fills, its size, and the seams it needs.
 
@@ -213,6 +244,7 @@ class PanelFit:
     seams: CountFigure
     seams_along_length: tuple[LengthFigure, ...]
     seams_along_width: tuple[LengthFigure, ...]
+    seam_bearings: tuple[SeamBearing, ...]
 
 
 class MarkKind(StrEnum):
@@ -305,6 +337,7 @@ class Layout:
     levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
+    fitting: Fitting
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

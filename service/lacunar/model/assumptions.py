@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
 from itertools import count
 
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming
 from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
@@ -150,12 +150,14 @@ def _member(
 ) -> Member:
     if member.on is None:
         raise ValueError(f"{place}/on is open: the spec has not passed the rules")
+    center = _stated(member.center, f"{place}/center")
+    drop = _stated(member.drop, f"{place}/drop")
     return Member(
         name=names.settle(member.name, place, assuming),
         on=member.on,
-        center=_stated(member.center, f"{place}/center"),
+        center=center,
         width=_stated(member.width, f"{place}/width"),
-        drop=_stated(member.drop, f"{place}/drop"),
+        drop=drop,
         casing=assuming.settle(
             member.casing, f"{place}/casing", Casing.CENTERED, "the casing stands about the middle"
         ),
@@ -166,6 +168,23 @@ def _member(
             "air for a member that is not straight",
         ),
         cased_width=member.cased_width,
+        center_at_end=assuming.settle(
+            member.center_at_end, f"{place}/center_at_end", center, "it runs square to the walls"
+        ),
+        drop_at_end=assuming.settle(
+            member.drop_at_end, f"{place}/drop_at_end", drop, "it hangs level"
+        ),
+        starts_at=member.starts_at,
+        ends_at=member.ends_at,
+        cladding=assuming.settle(
+            member.cladding, f"{place}/cladding", ZERO, "nothing is on it yet"
+        ),
+        cleat=assuming.settle(
+            member.cleat,
+            f"{place}/cleat",
+            usual.cleat,
+            "each side of the casing is fixed to a board on edge beside the member",
+        ),
     )
 
 

@@ -31,6 +31,7 @@ class Defaults:
     wall_finish: Length
     headroom: Length
     clearance: Length
+    cleat: Length
     sides: Stock
     bottom: Stock
     width_step: Length
@@ -72,13 +73,15 @@ def _millimeters(amount: str) -> Length:
 
 
 # Everything here is common practice, no source, but for the headroom: the least ceiling height in
-# the International Residential Code, section R305 (from memory), which local codes change; and for
-# the board in inches, which is that of `board_tables`.
+# the International Residential Code, section R305 (from memory), which local codes change; for
+# the board in inches, which is that of `board_tables`; and for the cleat, which is a dressed board
+# of nominal 1 in (American Softwood Lumber Standard, PS 20: 3/4 in).
 _INCHES = Defaults(
     mark_to=Step.read("1/16", Units.INCH),
     wall_finish=_inches("1/2"),
     headroom=_inches("84"),
     clearance=_inches("1/4"),
+    cleat=_inches("3/4"),
     sides=read_stock("1x6"),
     bottom=read_stock("1x6"),
     width_step=_inches("1/4"),
@@ -110,6 +113,7 @@ _MILLIMETERS = Defaults(
     wall_finish=_millimeters("12.5"),
     headroom=_millimeters("2134"),
     clearance=_millimeters("6"),
+    cleat=_millimeters("18"),
     sides=actual_stock(_millimeters("18"), _millimeters("140"), Units.MILLIMETER),
     bottom=actual_stock(_millimeters("18"), _millimeters("120"), Units.MILLIMETER),
     width_step=_millimeters("10"),

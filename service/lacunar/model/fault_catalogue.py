@@ -11,6 +11,7 @@ from lacunar.model.fault_meaning import FaultMeaning
 from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
+from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
 from lacunar.model.station_fault_meanings import STATION_FAULTS
 
 _DOCUMENT = {
@@ -359,6 +360,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **FIXING_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
+        **PROFILE_FAULTS,
         **STATION_FAULTS,
         **_QUERIES,
         **_SHEETS,

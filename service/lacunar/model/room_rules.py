@@ -50,8 +50,9 @@ def _member_outside(case: RuleCase, place: str, member: MemberSpec) -> Iterator[
     span = room.width if member.on is RunName.WIDTH else room.length
     if member.on is None or member.center is None or member.width is None or span is None:
         return
-    near = member.center - member.width / 2
-    far = member.center + member.width / 2
+    end = member.center if member.center_at_end is None else member.center_at_end
+    near = min(member.center, end) - member.width / 2
+    far = max(member.center, end) + member.width / 2
     if near < ZERO or far > span:
         yield Fault(
             code="member_outside_room",
@@ -121,7 +122,31 @@ def _names(case: RuleCase) -> Iterator[tuple[str, str]]:
                 yield f"/grid/{run}/fixed_beams/{position}/name", beam.name
 
 
+def members_start_before_they_end(case: RuleCase) -> Iterator[Fault]:
+    """A member that ends short of the walls lies between them, and its start comes first."""
+    room = case.spec.room
+    for position, member in enumerate(room.members):
+        place = f"/room/members/{position}"
+        if member.on is None or not case.sound(place, "/room/length", "/room/width"):
+            continue
+        span = room.length if member.on is RunName.WIDTH else room.width
+        start = member.starts_at or ZERO
+        end = span if member.ends_at is None else member.ends_at
+        if span is None or end is None or ZERO <= start < end <= span:
+            continue
+        name = "starts_at" if member.starts_at is not None else "ends_at"
+        yield Fault(
+            code="member_extent_outside_room",
+            pointer=f"{place}/{name}",
+            message=f"The member's start and end do not lie in order along the {member.on.other}"
+            " run.",
+            remedy="Measure both from the datum, or leave out the one at a wall.",
+            figures={"starts_at": start, "ends_at": end, "span": span},
+        )
+
+
 ROOM_RULES = (
+    members_start_before_they_end,
     room_has_its_three_sizes,
     members_are_described,
     members_lie_in_the_room,

@@ -10,7 +10,7 @@ from fractions import Fraction
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
-from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import (
     BoardName,
     BoardRun,
@@ -44,6 +44,12 @@ class MemberSpec:
     casing: Casing | None = None
     clearance: Length | None = None
     cased_width: Length | None = None
+    center_at_end: Length | None = None
+    drop_at_end: Length | None = None
+    starts_at: Length | None = None
+    ends_at: Length | None = None
+    cladding: Length | None = None
+    cleat: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +115,7 @@ class RoomSpec:
 
 @dataclass(frozen=True, slots=True)
 class BoxSpec:
-    """A box beam family; see `model.beams.Box`."""
+    """A family of beams; see `model.beams.Box` and `model.beams.Flat`."""
 
     sides: Stock | None = None
     bottom: Stock | None = None
@@ -120,6 +126,13 @@ class BoxSpec:
     allowance: Length | None = None
     width: Length | None = None
     drop: Length | None = None
+    profile: FamilyProfile | None = None
+    upper_board: Stock | None = None
+
+    @property
+    def flat(self) -> bool:
+        """Whether it is to be flat; a family is of boxes unless it is told otherwise."""
+        return self.profile is FamilyProfile.FLAT
 
 
 @dataclass(frozen=True, slots=True)

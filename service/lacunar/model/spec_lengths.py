@@ -74,6 +74,12 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/drop", member.drop, limits.MEMBER_DROP)
     yield BoundLength(f"{place}/clearance", member.clearance, limits.CLEARANCE)
     yield BoundLength(f"{place}/cased_width", member.cased_width, limits.BEAM_WIDTH)
+    yield BoundLength(f"{place}/center_at_end", member.center_at_end, limits.POSITION)
+    yield BoundLength(f"{place}/drop_at_end", member.drop_at_end, limits.MEMBER_DROP)
+    yield BoundLength(f"{place}/starts_at", member.starts_at, limits.POSITION)
+    yield BoundLength(f"{place}/ends_at", member.ends_at, limits.POSITION)
+    yield BoundLength(f"{place}/cladding", member.cladding, limits.CLADDING)
+    yield BoundLength(f"{place}/cleat", member.cleat, limits.CLEAT)
 
 
 def _in_station(place: str, station: StationSpec) -> Iterator[BoundLength]:
@@ -109,6 +115,7 @@ def _in_box(place: str, box: BoxSpec) -> Iterator[BoundLength]:
     yield from _in_stock(f"{place}/sides", box.sides)
     yield from _in_stock(f"{place}/bottom", box.bottom)
     yield from _in_stock(f"{place}/backing", box.backing)
+    yield from _in_stock(f"{place}/upper_board", box.upper_board)
     yield BoundLength(f"{place}/reveal", box.reveal, limits.SMALL_OFFSET)
     yield BoundLength(f"{place}/overhang", box.overhang, limits.SMALL_OFFSET)
     yield BoundLength(f"{place}/allowance", box.allowance, limits.ALLOWANCE)

@@ -77,8 +77,12 @@ def _beam(name: str, on: str, faces: tuple[Fraction, Fraction]) -> dict[str, obj
         **_faces(faces),
         "center": _both(sum(faces, ZERO) / 2),
         "pieces": [{"start": _length(start), "end": _length(end)} for start, end in pieces],
-        "member": {"name": "S1", **_faces(MEMBER)} if name == "XB-1" else None,
+        "member": _member() if name == "XB-1" else None,
     }
+
+
+def _member() -> dict[str, object]:
+    return {"name": "S1", "start": _length(ZERO), "end": _length(WIDTH), **_faces(MEMBER)}
 
 
 def _marks(run: str) -> list[dict[str, object]]:

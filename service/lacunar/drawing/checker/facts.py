@@ -206,7 +206,14 @@ def _middle(near: Line, far: Line) -> Line:
 def _member(beam: _Node) -> BeamFacts:
     node = beam["member"]
     near, far = _line(node["near"]), _line(node["far"])
-    return BeamFacts(node["name"].text, beam["on"].text, near, far, _middle(near, far))
+    return BeamFacts(
+        node["name"].text,
+        beam["on"].text,
+        near,
+        far,
+        _middle(near, far),
+        pieces=((node["start"].length, node["end"].length),),
+    )
 
 
 def _coffer(node: _Node) -> CofferFacts:

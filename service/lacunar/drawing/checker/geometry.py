@@ -161,10 +161,10 @@ def _members(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         if identity not in records:
             continue
         record = records[identity]
-        whole = (Fraction(0), _across(subject, record))
+        start, end = record.pieces[0]
         expected = [
-            tuple(_on_face(subject, frame, record, side, across) for across in whole)
-            for side in ("near", "far")
+            (frame.on(record.on, face.at_start, start), frame.on(record.on, face.at_end, end))
+            for face in (record.near, record.far)
         ]
         yield from _compared(subject, group, lines, expected)
 

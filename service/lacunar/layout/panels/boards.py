@@ -10,7 +10,7 @@ from lacunar.layout.panels.sheet_goods import PanelRun, gap_faults, panel_sizes
 from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Coffer, ElementKind
 from lacunar.layout.runs.run_division import BeamStretch, Stretch
-from lacunar.layout.runs.run_records import member_faces
+from lacunar.layout.runs.run_records import member_reach
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS
@@ -108,7 +108,7 @@ def _through(stretches: Sequence[Stretch], gap: Length) -> Iterator[_Span]:
             yield _span(near, stretch.near, gap, coffers)
             return
         elif isinstance(stretch, BeamStretch) and stretch.kind is ElementKind.CASED_BEAM:
-            before, after = member_faces(stretch)
+            before, after = member_reach(stretch)
             yield _span(near, before, gap, coffers)
             near, coffers = after, []
     yield _span(near, stretches[-1].far, gap, coffers)

@@ -4,14 +4,15 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
 
+from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panels.seams import lay_sheets
+from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
-from lacunar.layout.runs.run_records import member_faces
+from lacunar.layout.runs.run_records import member_reach
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.beams import Box
+from lacunar.model.beams import Box, FamilyBeam
 from lacunar.model.faults import Fault
 from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.room import RunName
@@ -27,10 +28,11 @@ PANEL_PAST_SIDES = Rule(
 
 @dataclass(frozen=True, slots=True)
 class PanelRun:
-    """A run divided, and the box of the family that divides it."""
+    """A run divided, the box of the family that divides it, and the joists met, if told."""
 
     divided: DividedRun
-    box: Box
+    box: FamilyBeam
+    joists: JoistLines | None = None
 
 
 def panels(
@@ -50,21 +52,28 @@ def panels(
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
     refuse(gap_faults(panel, [*lengths, *widths]))
-    groups: dict[tuple[Length, Length], list[Coffer]] = {}
+    starts = {name: panel_starts(panel, run) for name, run in runs.items()}
+    groups: dict[tuple[object, ...], tuple[SheetLay, list[Coffer]]] = {}
     for coffer in coffers:
-        size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
-        groups.setdefault(size, []).append(coffer)
-    return tuple(_fit(panel, size, group, (lengths, widths)) for size, group in groups.items())
+        column, row = coffer.column - 1, coffer.row - 1
+        size = lengths[column].value, widths[row].value
+        above = {
+            RunName.LENGTH: JoistsAbove(
+                starts[RunName.LENGTH][column], runs[RunName.LENGTH].joists
+            ),
+            RunName.WIDTH: JoistsAbove(starts[RunName.WIDTH][row], runs[RunName.WIDTH].joists),
+        }
+        lay = lay_sheets(size, panel, above)
+        groups.setdefault((size, lay.alike), (lay, []))[1].append(coffer)
+    return tuple(_fit(lay, group, (lengths, widths)) for lay, group in groups.values())
 
 
 def _fit(
-    panel: Panel,
-    size: tuple[Length, Length],
+    lay: SheetLay,
     group: Sequence[Coffer],
     sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
 ) -> PanelFit:
-    """The panel of coffers of one size, with its sheets and their seams."""
-    lay = lay_sheets(size, panel)
+    """The panel of coffers of one size and with one set of seams."""
     lengths, widths = sizes
     return PanelFit(
         coffers=tuple(coffer.id for coffer in group),
@@ -74,6 +83,7 @@ def _fit(
         seams=lay.seams,
         seams_along_length=lay.along_length,
         seams_along_width=lay.along_width,
+        seam_bearings=lay.bearings,
     )
 
 
@@ -102,6 +112,15 @@ def panel_sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
     ]
 
 
+def panel_starts(panel: Panel, run: PanelRun) -> list[Length]:
+    """Where panels start along a run, from the datum [length], in each of its coffers in order."""
+    coffers = (each for each in run.divided.stretches if each.kind is ElementKind.COFFER)
+    return [
+        coffer.near.value - past[0] + panel.gap
+        for coffer, past in zip(coffers, _pasts(panel.seat, run), strict=True)
+    ]
+
+
 def _size(panel: Panel, opening: Length, past: tuple[Length, Length]) -> LengthFigure:
     gap = panel.gap
     if panel.seat is Seat.BETWEEN_SIDES:
@@ -123,17 +142,17 @@ def _pasts(seat: Seat, run: PanelRun) -> Iterator[tuple[Length, Length]]:
             )
 
 
-def _past(seat: Seat, beside: Stretch | None, box: Box, *, near_side: bool) -> Length:
+def _past(seat: Seat, beside: Stretch | None, box: FamilyBeam, *, near_side: bool) -> Length:
     """How far a panel reaches past a face; `near_side` if that is the beam's side to the datum."""
     if beside is None or beside.kind is ElementKind.SOFFIT or seat is Seat.BETWEEN_SIDES:
         return ZERO
     at_wall = beside.kind is ElementKind.WALL_BEAM
-    if seat is Seat.BETWEEN_BACKING:
+    if seat is Seat.BETWEEN_BACKING and isinstance(box, Box):
         return box.sides.thickness + (box.allowance if at_wall else box.allowance / 2)
     whole = beside.far.value - beside.near.value
     if at_wall:
         return whole
     if isinstance(beside, BeamStretch) and beside.kind is ElementKind.CASED_BEAM:
-        near, far = member_faces(beside)
+        near, far = member_reach(beside)
         return near.value - beside.near.value if near_side else beside.far.value - far.value
     return whole / 2

@@ -107,19 +107,20 @@ def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
 
 
 def _member(frame: PlanFrame, beam: Beam) -> Group:
-    """The hidden faces of the structural member inside a cased beam, wall to wall."""
-    assert beam.member is not None
-    whole = (0.0, frame.span(beam.on.other))
+    """The hidden faces of the structural member inside a cased beam, from its start to its end."""
+    member = beam.member
+    assert member is not None
+    start, end = member.start.value, member.end.value
     faces = tuple(
-        Polyline(frame.stretch(face, beam.on, whole), style.HIDDEN)
-        for face in (beam.member.near, beam.member.far)
+        Polyline(frame.between(beam.on, (face.at_start, start), (face.at_end, end)), style.HIDDEN)
+        for face in (member.near, member.far)
     )
     return Group(
         "member",
         faces,
         id=f"member-{beam.id}",
-        title=f"Structural member {beam.member.name}, cased by {beam.id}",
-        data={"id": beam.member.name, "beam": beam.id},
+        title=f"Structural member {member.name}, cased by {beam.id}",
+        data={"id": member.name, "beam": beam.id},
     )
 
 
