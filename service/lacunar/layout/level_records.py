@@ -80,7 +80,11 @@ class BeamLevel:
 
 @dataclass(frozen=True, slots=True)
 class Levels:
-    """The reference plane, all stations, the beams they lie on, and the beams without one."""
+    """The reference plane, all stations, the beams they lie on, and the beams without one.
+
+    `beams` and `not_measured` are those with sides; what has none, such as a flat beam, is shimmed
+    at each station by its rise.
+    """
 
     panels: PanelsTo
     plane: LengthFigure

@@ -21,6 +21,7 @@ def level_cautions(layout: Layout) -> Iterator[Caution]:
     yield from _sagging(levels)
     yield from _short_of_shim(layout, levels)
     yield from _uneven(layout, levels)
+    yield from _without_sides(layout, levels)
     yield from _not_measured(levels)
     yield from _from_floor(layout, levels)
 
@@ -79,6 +80,27 @@ def _uneven(layout: Layout, levels: Levels) -> Iterator[Caution]:
         },
         pointer="/room/leveling/uneven",
     )
+
+
+def _without_sides(layout: Layout, levels: Levels) -> Iterator[Caution]:
+    """Flat beams have nothing that could go up to a ceiling above the plane."""
+    flat = [
+        profile
+        for profile in layout.profiles
+        if profile.kind != "soffit" and all(part.name != "side" for part in profile.parts)
+    ]
+    if flat and levels.panels is PanelsTo.CEILING:
+        yield Caution(
+            code="flat_beams_below_rise",
+            text="Flat beams have no sides to scribe: leveled, they show a gap beside their boards"
+            " where the ceiling rises above the plane. Let the boards follow the ceiling, hang"
+            " panels in the plane, or build boxes.",
+            figures={
+                "profiles": ", ".join(profile.id for profile in flat),
+                "rise": levels.rise.value,
+            },
+            pointer="/beams",
+        )
 
 
 def _some(beams: tuple[str, ...]) -> str:
