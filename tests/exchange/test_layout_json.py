@@ -19,7 +19,8 @@ NAMES = list(DOCUMENTS)
 KEYS = [
     *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
     *("sheet_rips", "mouldings", "headroom", "heights", "levels", "backing"),
-    *("marks", "casing_choices", "fitting", "cautions", "assumptions"),
+    *("marks", "casing_choices", "fitting", "ceiling_items", "wall_features"),
+    *("cautions", "assumptions"),
 ]
 
 

@@ -8,6 +8,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from random import Random
 
+from tests.laws.random_items import ITEM_SHARE, random_features, random_items
+
 Spec = dict[str, object]
 
 # Dressed widths of the trade names, in inches (American Softwood Lumber Standard, PS 20).
@@ -30,14 +32,16 @@ METRIC_PAPERS = ("a4", "a3", "a2", "a1")
 def random_specs(count: int, seed: int) -> Iterator[Spec]:
     """So many specs, always the same ones for a seed."""
     for number in range(count):
-        yield _Draw(Random(f"{seed}:{number}")).spec(number)
+        yield _Draw(Random(f"{seed}:{number}"), Random(f"items {seed}:{number}")).spec(number)
 
 
 class _Draw:
     """One spec in the making. Sizes are inches until `_length` writes them in the spec's units."""
 
-    def __init__(self, random: Random) -> None:
+    def __init__(self, random: Random, items: Random) -> None:
         self._random = random
+        # A chance of their own, so that the rest of a spec does not hang on them.
+        self._items = items
         self._metric = random.random() < 0.3
         span = self._span()
         other = min(max(float(span) * random.uniform(0.6, 1.25), 8 * 12), 60 * 12)
@@ -163,6 +167,9 @@ class _Draw:
             room["members"] = members
         if self._chance(0.4):
             room["joists"] = self._joists()
+        if self._items.random() < ITEM_SHARE:
+            room["ceiling_items"] = random_items(self._items, self._spans)
+            room["wall_features"] = random_features(self._items, self._spans)
         return room
 
     def _joists(self) -> Spec:

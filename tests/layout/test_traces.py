@@ -36,6 +36,30 @@ STATIONS = [
 ]
 
 SPECS: dict[str, Spec] = {
+    "items that meet everything, and a door": {
+        "room": room(
+            192,
+            144,
+            joists={"parallel_to": "width", "spacing": 16, "first": 8},
+            ceiling_items=[
+                {"kind": "light", "diameter": 6},
+                {"kind": "return", "x": 50, "y": 70, "length": 9, "width": 9, "mobility": "fixed"},
+                {"kind": "fan", "diameter": 30, "x": 60, "y": 66, "drop": 14, "clearance": 2},
+                {
+                    "kind": "speaker",
+                    "diameter": 4,
+                    "x": 9,
+                    "y": 9,
+                    "columns": 2,
+                    "rows": 1,
+                    "length_pitch": 30,
+                },
+            ],
+            wall_features=[{"kind": "door", "wall": "W4", "center": 50, "width": 32, "head": 80}],
+        ),
+        "grid": {"length": run(4, "half"), "width": run(3, "half")},
+        "crown": {"face": "3 1/4", "spring_from_wall": 38},
+    },
     "least": {"room": room(240, 180, 108)},
     "half beams": {"room": room(192, 144), "beams": {"crosswise": box()}},
     "held": {"room": room(240, 180), "grid": {"length": run(5, "half", held=40)}},

@@ -2,6 +2,7 @@
 
 import hashlib
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
@@ -13,6 +14,7 @@ from lacunar.measure.writing import write_exact
 from lacunar.model.beams import Box, FamilyBeam, FamilyProfile, Flat
 from lacunar.model.boards import Air, Boards, Moisture, Movement
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.ceiling_items import Item, WallFeature
 from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.grid import (
     CoffersInAll,
@@ -120,6 +122,8 @@ class _Writer:
             "members": [self.member(member) for member in room.members],
             **({"joists": self.joists(room.joists)} if room.joists else {}),
             **(self.levels(room.stations, room.leveling) if room.leveling else {}),
+            **self.each("ceiling_items", room.ceiling_items),
+            **self.each("wall_features", room.wall_features),
         }
 
     def levels(self, stations: tuple[Station, ...], leveling: Leveling) -> Json:
@@ -142,6 +146,24 @@ class _Writer:
     def leveling(self, leveling: Leveling) -> Json:
         lengths = self.lengths(reach=leveling.reach, uneven=leveling.uneven)
         return {"panels": str(leveling.panels), **lengths}
+
+    def each(self, name: str, things: Sequence[Item | WallFeature]) -> Json:
+        """Items or features under their name; nothing where there are none."""
+        return {name: [self.said(thing) for thing in things]} if things else {}
+
+    def said(self, thing: Item | WallFeature) -> Json:
+        """What is said of an item or feature; what it is without is left out."""
+        parts = {field.name: getattr(thing, field.name) for field in fields(thing)}
+        return {
+            name: self.plain(part) for name, part in parts.items() if part not in (None, "", ())
+        }
+
+    def plain(self, part: Length | tuple[str, ...] | int | str) -> Any:
+        if isinstance(part, Length):
+            return self.length(part)
+        if isinstance(part, tuple):
+            return list(part)
+        return part if isinstance(part, int) else str(part)
 
     def joists(self, joists: Joists) -> Json:
         return {

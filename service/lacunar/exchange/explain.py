@@ -13,9 +13,11 @@ from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
+from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.exchange.level_words import levels_in_words
 from lacunar.layout.board_records import SheetRip
+from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.records import (
     Beam,
     BeamProfile,
@@ -80,6 +82,8 @@ def explain(layout: Layout, units: Units) -> str:
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
+        ("Ceiling items", items_in_words(layout.items, word.figure, word.length)),
+        ("Wall features", word.each(word.feature, layout.wall_features)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
@@ -263,6 +267,10 @@ class _Wording:
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""
         return rip_in_words(rip, self.figure)
+
+    def feature(self, check: WallFeatureCheck) -> Lines:
+        """How beams end at a wall feature."""
+        return feature_in_words(check, self.figure)
 
     def clearance(self, clearance: Clearance) -> Lines:
         """Headroom under one profile."""

@@ -53,6 +53,8 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
         "fitting": write.value(layout.fitting),
+        "ceiling_items": write.value(layout.items),
+        "wall_features": write.value(layout.wall_features),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),
     }

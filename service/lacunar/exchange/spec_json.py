@@ -11,6 +11,7 @@ from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
 from lacunar.measure.units import Units
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.rules import check
@@ -136,13 +137,20 @@ def _room(parts: Parts) -> RoomSpec:
         for member in parts.get("members", ())
     )
     joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
-    told = {
+    items = tuple(
+        ItemSpec(**{**item, "coffers": tuple(item.get("coffers", ()))})
+        for item in parts.get("ceiling_items", ())
+    )
+    features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
+    read = {
         "members": members,
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
         "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
+        "ceiling_items": items,
+        "wall_features": features,
     }
-    return RoomSpec(**{**parts, **told})
+    return RoomSpec(**{**parts, **read})
 
 
 def _fixing(parts: Parts) -> FixingSpec:

@@ -1,12 +1,8 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
-from collections.abc import Mapping
-from typing import Any, ClassVar
-
-from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
-
 from lacunar.exchange import fields, panel_fields, shaped_fields
-from lacunar.exchange.known_names import unknown_name
+from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
@@ -20,34 +16,6 @@ from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import PanelsTo
 from lacunar.model.woods import Species
-
-
-class SpecSchema(Schema):
-    """An object of the spec: names it does not know are refused, with the nearest it does.
-
-    `needed` names what cannot be assumed.
-    """
-
-    needed: ClassVar[tuple[str, ...]] = ()
-
-    class Meta:
-        """Unknown names are left to `refuse_unknown_names`, which says more about them."""
-
-        unknown = EXCLUDE
-
-    @validates_schema(pass_original=True, skip_on_field_errors=False)
-    def refuse_unknown_names(
-        self, data: dict[str, Any], original: Mapping[str, Any], **_: object
-    ) -> None:
-        """Raise one fault for each name nothing is read from."""
-        del data
-        unknown = {
-            name: unknown_name(name, self.fields).messages
-            for name in original
-            if name not in self.fields
-        }
-        if unknown:
-            raise ValidationError(unknown)
 
 
 class MemberSchema(SpecSchema):
@@ -149,6 +117,16 @@ class RoomSchema(SpecSchema):
         limits.STATIONS,
     )
     leveling = fields.ObjectOf(LevelingSchema, "What is leveled to what.")
+    ceiling_items = fields.ListOf(
+        fields.ObjectOf(ItemSchema, "A light, fan, vent, detector, sprinkler, speaker or hatch."),
+        "What is in or below the ceiling.",
+        limits.CEILING_ITEMS,
+    )
+    wall_features = fields.ListOf(
+        fields.ObjectOf(WallFeatureSchema, "A door, window, fireplace or cabinet."),
+        "What beams should meet well at the walls.",
+        limits.WALL_FEATURES,
+    )
 
 
 class BoxSchema(SpecSchema):

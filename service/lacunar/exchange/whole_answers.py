@@ -139,6 +139,22 @@ def _layout() -> Json:
         "sheet_rips": _list(
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
+        **_built_on_beams(),
+        "cautions": _list("Caution", "Advice about safety, code or craft."),
+        "assumptions": _list("Assumption", "What the spec left open."),
+        "digest": {
+            "type": "string",
+            "pattern": "^[0-9a-f]{64}$",
+            "description": "Hash of all that decides sizes: equal only for equal ceilings.",
+        },
+        **_engine(),
+    }
+    return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _built_on_beams() -> Json:
+    """What is told of all that beams and coffers are built with, marked, fitted and met by."""
+    return {
         "mouldings": {
             **reference("Mouldings"),
             "description": "Crown and flat mouldings, seen openings and mouths.",
@@ -153,16 +169,12 @@ def _layout() -> Json:
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
         "fitting": {**reference("Fitting"), "description": "The order of fitting."},
-        "cautions": _list("Caution", "Advice about safety, code or craft."),
-        "assumptions": _list("Assumption", "What the spec left open."),
-        "digest": {
-            "type": "string",
-            "pattern": "^[0-9a-f]{64}$",
-            "description": "Hash of all that decides sizes: equal only for equal ceilings.",
+        "ceiling_items": {
+            **reference("ItemLayout"),
+            "description": "Ceiling items, what they meet, and where they would meet nothing.",
         },
-        **_engine(),
+        "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
     }
-    return _object(members, None, "Everything set out for one ceiling.")
 
 
 def _panel() -> Json:

@@ -6,6 +6,7 @@ from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.fitting.cautions import fitting_cautions
+from lacunar.layout.items.cautions import item_cautions
 from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
@@ -29,6 +30,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from board_cautions(layout)
     yield from seam_cautions(layout.panels)
     yield from fitting_cautions(layout)
+    yield from item_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -23,6 +23,9 @@ from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.items.ceiling_items import ceiling_items
+from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.wall_features import WallSurroundings, check_features
 from lacunar.layout.joists import joist_lines
 from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
@@ -185,6 +188,9 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
     fitted = panels(ceiling.panel, panel_runs, found)
     boards = board_layout(ceiling.panel, panel_runs, found)
+    trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found))
+    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
+    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(ends),
@@ -195,16 +201,18 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         coffers=found,
         profiles=book.profiles,
         panels=fitted,
-        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
+        mouldings=trim,
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
         marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
         levels=levels(ceiling, beams),
-        backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
+        backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         fitting=Fitting((), ()),
+        items=ceiling_items(ceiling, built, set_out.tasks),
+        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams, book)),
         cautions=(),
     )
     return _advised(layout)
@@ -214,17 +222,6 @@ def _advised(layout: Layout) -> Layout:
     """The layout with what is said of it as a whole: order of fitting and cautions."""
     layout = replace(layout, fitting=fitting(layout))
     return replace(layout, cautions=tuple(cautions(layout)))
-
-
-def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
-    for name in RunName:
-        box = _boxes(set_out, name)
-        yield from run_marks(set_out.ends[name], box, set_out.ceiling.mark_to)
-
-
-def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
-    for name in RunName:
-        yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
 
 
 def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
@@ -242,6 +239,28 @@ def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
         met = joist_lines(joists, span) if joists is not None and joists.on is name else None
         found[name] = PanelRun(divided, set_out.families[name].built, met)
     return found
+
+
+def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+    for name in RunName:
+        yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
+
+
+def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+    for name in RunName:
+        yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurroundings:
+    """What wall features are held against."""
+    return WallSurroundings(
+        frames={run: task.frame for run, task in set_out.tasks.items()},
+        runs=beams.runs,
+        beams=beams.beams,
+        wall_beams=beams.wall_beams,
+        profiles={profile.id: profile for profile in book.profiles},
+        height=set_out.ceiling.room.height,
+    )
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:

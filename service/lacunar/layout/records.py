@@ -14,6 +14,7 @@ from typing import Literal
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.measure.figure import CountFigure, LengthFigure
@@ -338,6 +339,8 @@ class Layout:
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting
+    items: ItemLayout
+    wall_features: tuple[WallFeatureCheck, ...]
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

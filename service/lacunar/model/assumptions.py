@@ -24,6 +24,7 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
@@ -131,6 +132,8 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         code_edition=room.code_edition or "",
         members=_members(room.members, usual, assuming),
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
+        ceiling_items=decide_items(room.ceiling_items, assuming),
+        wall_features=decide_wall_features(room.wall_features, assuming),
         stations=decide_stations(room, assuming),
     )
 

@@ -9,6 +9,7 @@ from types import MappingProxyType
 
 from lacunar.model.fault_meaning import FaultMeaning
 from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
+from lacunar.model.item_fault_meanings import ITEM_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
@@ -358,6 +359,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **_BEAMS,
         **_GRID,
         **FIXING_FAULTS,
+        **ITEM_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
         **PROFILE_FAULTS,

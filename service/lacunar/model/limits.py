@@ -31,6 +31,10 @@ MEMBERS = 20
 STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
+CEILING_ITEMS = 100
+# With all patterns written out: one in each coffer, and some more.
+ITEMS_IN_ALL = 1000
+WALL_FEATURES = 40
 COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
 # Two borders and one coffer between them.
@@ -45,6 +49,7 @@ WEIGHT = 1000
 # no shorter, because offices use longer ones.
 CEILING_NAME = 80
 LABEL = 24
+COFFER_ID = 6
 MOULDING_NAME = 24
 DOCUMENT_NUMBER = 32
 REVISION = 4
@@ -122,6 +127,12 @@ SHIM = _inches("0", "12", "packing of over 12 in is framing")
 BLOCK_THROUGH = _inches("1/4", "12", "a fastener passes through 1/4 in to 12 in of a block")
 BLOCK_SPACING = _inches("6", "240", "what carries a beam stands 6 in to 20 ft apart")
 END_DISTANCE = _inches("0", "24", "the outer fasteners are within 2 ft of a piece's end")
+ITEM_SIZE = _inches("1/2", "240", "an item is from 1/2 in to 20 ft large")
+ITEM_CLEARANCE = _inches("0", "240", "no more than 20 ft is kept free about an item")
+ITEM_DROP = _inches("0", "720", "an item hangs above the floor")
+ITEM_PITCH = _inches("1", "3600", "items of a grid are from 1 in to the room apart")
+FEATURE_WIDTH = _inches("1", "3600", "a feature is no wider than its wall")
+FEATURE_HEAD = _inches("1", "720", "a feature ends between floor and ceiling")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
 CROWN_FACE = _inches("1/2", "24", "crown is from 1/2 in to 2 ft wide")
 CROWN_LEG = _inches("1/8", "24", "crown drops and projects from 1/8 in to 2 ft")

@@ -9,6 +9,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.model.ceiling_items import Item, WallFeature
 from lacunar.model.stations import Leveling, Station
 from lacunar.model.woods import Species
 
@@ -153,5 +154,7 @@ class Room:
     code_edition: str
     members: tuple[Member, ...]
     joists: Joists | None
+    ceiling_items: tuple[Item, ...]
+    wall_features: tuple[WallFeature, ...]
     stations: tuple[Station, ...] = ()
     leveling: Leveling | None = None

@@ -10,6 +10,7 @@ from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
+from lacunar.model.item_rules import ITEM_RULES
 from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
@@ -47,6 +48,7 @@ RULES: tuple[Rule, ...] = (
     *PANEL_RULES,
     *FIXING_RULES,
     *MOULDING_RULES,
+    *ITEM_RULES,
 )
 
 

@@ -20,6 +20,7 @@ from lacunar.model.boards import (
     Fastening,
     Moisture,
 )
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
@@ -111,6 +112,8 @@ class RoomSpec:
     joists: JoistsSpec | None = None
     stations: tuple[StationSpec, ...] = ()
     leveling: LevelingSpec | None = None
+    ceiling_items: tuple[ItemSpec, ...] = ()
+    wall_features: tuple[WallFeatureSpec, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from lacunar.measure.length import Length
 from lacunar.model import limits
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
@@ -39,6 +40,10 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     for position, member in enumerate(spec.room.members):
         yield from _in_member(f"/room/members/{position}", member)
     yield from _in_joists(spec.room.joists or JoistsSpec())
+    for position, item in enumerate(spec.room.ceiling_items):
+        yield from _in_item(f"/room/ceiling_items/{position}", item)
+    for position, feature in enumerate(spec.room.wall_features):
+        yield from _in_feature(f"/room/wall_features/{position}", feature)
     for position, station in enumerate(spec.room.stations):
         yield from _in_station(f"/room/stations/{position}", station)
     yield from _in_leveling(spec.room.leveling or LevelingSpec())
@@ -100,6 +105,30 @@ def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/first", joists.first, limits.POSITION)
     yield BoundLength(f"{place}/width", joists.width, limits.JOIST_WIDTH)
     yield BoundLength(f"{place}/existing_finish", joists.existing_finish, limits.EXISTING_FINISH)
+
+
+_ITEM_BOUNDS = {
+    **dict.fromkeys(("x", "y"), limits.POSITION),
+    **dict.fromkeys(("diameter", "length", "width"), limits.ITEM_SIZE),
+    "clearance": limits.ITEM_CLEARANCE,
+    "drop": limits.ITEM_DROP,
+    **dict.fromkeys(("length_pitch", "width_pitch"), limits.ITEM_PITCH),
+}
+_FEATURE_BOUNDS = {
+    "center": limits.POSITION,
+    "width": limits.FEATURE_WIDTH,
+    "head": limits.FEATURE_HEAD,
+}
+
+
+def _in_item(place: str, item: ItemSpec) -> Iterator[BoundLength]:
+    for name, bounds in _ITEM_BOUNDS.items():
+        yield BoundLength(f"{place}/{name}", getattr(item, name), bounds)
+
+
+def _in_feature(place: str, feature: WallFeatureSpec) -> Iterator[BoundLength]:
+    for name, bounds in _FEATURE_BOUNDS.items():
+        yield BoundLength(f"{place}/{name}", getattr(feature, name), bounds)
 
 
 def _in_fixing(fixing: FixingSpec) -> Iterator[BoundLength]:

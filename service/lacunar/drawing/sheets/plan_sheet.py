@@ -15,6 +15,7 @@ from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
+from lacunar.drawing.sheets.item_notes import item_notes
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import TableSpace, level_tables
 from lacunar.drawing.sheets.placing import (
@@ -272,6 +273,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
+        *item_notes(layout, width, wording, typeface),
     )
 
 
