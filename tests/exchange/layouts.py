@@ -104,6 +104,28 @@ MEASURED: Document = {
         "closing_limit": "1/16",
     },
 }
+LEVELED: Document = {
+    "room": {
+        "length": 240,
+        "width": 180,
+        "measured_to": "framing",
+        "stations": [
+            {"name": "door", "length": 119, "width": 2, "height": 108.5},
+            {"length": 121, "width": 60, "height": "107 7/8"},
+            {"length": 120, "width": 178, "height": "108 3/8"},
+            {"length": 3, "width": 90, "height": "108 1/16"},
+        ],
+        "leveling": {"uneven": "1/8"},
+    },
+    "beams": {"crosswise": {"sides": "1x8", "bottom": "1x6", "bottom_joint": "under"}},
+    "grid": {"length": {"coffers": 4}, "width": {"coffers": 3}},
+}
+LEVEL: Document = {
+    **LEVELED,
+    "panel": {"kind": "sheet_goods", "seat": "between_backing"},
+    "room": {**LEVELED["room"], "leveling": {"reach": "2 in"}},
+    "fixing": {"shim": "1/4"},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -115,6 +137,8 @@ DOCUMENTS = {
     "crowned": CROWNED,
     "coped": COPED,
     "measured": MEASURED,
+    "leveled": LEVELED,
+    "level": LEVEL,
 }
 
 

@@ -9,6 +9,7 @@ from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
+from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -296,6 +297,7 @@ ALL_WORDS: Words = {
     **CROSSING_WORDS,
     **FITTING_WORDS,
     **ITEM_WORDS,
+    **LEVEL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
     **OPENING_WORDS,

@@ -17,6 +17,7 @@ from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.exchange.level_words import levels_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.item_records import WallFeatureCheck
@@ -105,9 +106,11 @@ def _measured(
 
 
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
-    """Heights, and what is known of joists, backing and weights."""
+    """Heights and stations, and what is known of joists, backing and weights."""
     backing = layout.backing
     yield "Heights", word.heights(layout.heights)
+    if layout.levels is not None:
+        yield "Stations", levels_in_words(layout.levels, word.figure)
     if backing.joists is not None:
         yield "Joists", word.joists(backing.joists)
     yield "Backing", word.backing(backing)

@@ -49,6 +49,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "mouldings": write.value(layout.mouldings),
         "headroom": write.value(layout.headroom),
         "heights": write.value(layout.heights),
+        "levels": write.value(layout.levels),
         "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),

@@ -35,6 +35,7 @@ from lacunar.model.spec import (
     StockSpec,
     WoodSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 
 Parts = Mapping[str, Any]
 
@@ -147,7 +148,14 @@ def _room(parts: Parts) -> RoomSpec:
         for item in parts.get("ceiling_items", ())
     )
     features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
-    read = {"members": members, "joists": joists, "ceiling_items": items, "wall_features": features}
+    read = {
+        "members": members,
+        "joists": joists,
+        "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
+        "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
+        "ceiling_items": items,
+        "wall_features": features,
+    }
     return RoomSpec(**{**parts, **read})
 
 

@@ -175,6 +175,10 @@ def _built_on_beams() -> Json:
         },
         "headroom": _list("Clearance", "Heights under each profile."),
         "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "levels": {
+            "anyOf": [reference("Levels"), {"type": "null"}],
+            "description": "What stations tell of the ceiling; null where there are none.",
+        },
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),

@@ -16,6 +16,7 @@ from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
+from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.measure.figure import CountFigure, LengthFigure
@@ -345,6 +346,7 @@ class Layout:
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights
+    levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting

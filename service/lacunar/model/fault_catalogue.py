@@ -14,6 +14,7 @@ from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.opening_fault_meanings import OPENING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
+from lacunar.model.station_fault_meanings import STATION_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -364,6 +365,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **PANEL_FAULTS,
         **PROFILE_FAULTS,
         **OPENING_FAULTS,
+        **STATION_FAULTS,
         **_QUERIES,
         **_SHEETS,
     }

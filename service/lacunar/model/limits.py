@@ -28,6 +28,7 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
 CEILING_ITEMS = 100
@@ -98,6 +99,9 @@ HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
 POSITION = _inches("0", "3600", "places are measured from the datum into the room")
 MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
 MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")
+STATION_LINE = _inches("0", "720", "a level line lies below the ceiling")
+LEVEL_REACH = _inches("0", "36", "a station over 3 ft off a beam tells nothing of it")
+UNEVEN = _inches("1/64", "6", "sides that differ by over 6 in read uneven to anyone")
 CLEARANCE = _inches("0", "12", "more air than 12 in about a member is no casing")
 CLADDING = _inches("0", "6", "more than 6 in on a member is part of it")
 CLEAT = _inches("0", "4", "a cleat thicker than 4 in is framing")

@@ -30,6 +30,7 @@ from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 from lacunar.model.woods import Species
 
@@ -111,6 +112,8 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    stations: tuple[StationSpec, ...] = ()
+    leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()
     wall_features: tuple[WallFeatureSpec, ...] = ()
 

@@ -22,6 +22,7 @@ from lacunar.model.spec import (
     RoomSpec,
     RunSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 
 
@@ -44,6 +45,9 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
         yield from _in_item(f"/room/ceiling_items/{position}", item)
     for position, feature in enumerate(spec.room.wall_features):
         yield from _in_feature(f"/room/wall_features/{position}", feature)
+    for position, station in enumerate(spec.room.stations):
+        yield from _in_station(f"/room/stations/{position}", station)
+    yield from _in_leveling(spec.room.leveling or LevelingSpec())
     yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
     yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
     for name in RunName:
@@ -85,6 +89,18 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/ends_at", member.ends_at, limits.POSITION)
     yield BoundLength(f"{place}/cladding", member.cladding, limits.CLADDING)
     yield BoundLength(f"{place}/cleat", member.cleat, limits.CLEAT)
+
+
+def _in_station(place: str, station: StationSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/length", station.length, limits.POSITION)
+    yield BoundLength(f"{place}/width", station.width, limits.POSITION)
+    yield BoundLength(f"{place}/height", station.height, limits.ROOM_HEIGHT)
+    yield BoundLength(f"{place}/above_line", station.above_line, limits.STATION_LINE)
+
+
+def _in_leveling(leveling: LevelingSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/room/leveling/reach", leveling.reach, limits.LEVEL_REACH)
+    yield BoundLength("/room/leveling/uneven", leveling.uneven, limits.UNEVEN)
 
 
 def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:

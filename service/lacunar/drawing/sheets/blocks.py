@@ -15,9 +15,11 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
+from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
+from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
@@ -60,6 +62,10 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
     if direction_of(layout) is not None:
         what = "Boards lie" if layout.boards else "Sheets' grain lies"
         entries.append(LegendEntry("direction", f"{what} this way, in all coffers"))
+    if layout.levels is not None:
+        entries.append(
+            LegendEntry("station", "Station of the ceiling; one under an id is in the table alone")
+        )
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
 
@@ -103,6 +109,13 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
         return (Polyline(corner, style.WALL), Circle(at, 1.6, style.LEADER, Fill.NONE))
+    return _sign(name, middle, layout, typeface)
+
+
+def _sign(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
+    """A symbol that the plan has for one place: a cross, an arrow, a tag."""
+    if name == "station":
+        return (cross(middle),)
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
@@ -138,6 +151,7 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         "do not add up segments.",
         "Finished beam width governs; backing is worked back from it.",
         f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
+        *level_notes(layout.levels, wording),
     ]
     texts.extend(_opening_notes(layout, wording))
     through = [beam.id for beam in layout.beams if beam.through]

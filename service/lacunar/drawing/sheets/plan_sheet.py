@@ -17,6 +17,7 @@ from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_notes import item_notes
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.level_tables import TableSpace, level_tables
 from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -270,6 +271,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         profile_table(layout.profiles, width, wording),
         *tables,
         *_openings(sheets, width, most),
+        *level_tables(layout.levels, TableSpace(width, most, typeface), wording),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
