@@ -52,6 +52,16 @@ class CofferFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class ItemFacts:
+    """A ceiling item: what it is, and its center along the length run and along the width run."""
+
+    id: str
+    kind: str
+    x: Fraction
+    y: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class SeenFacts:
     """What crown leaves to be seen of a coffer, along the length run and along the width run."""
 
@@ -101,6 +111,7 @@ class LayoutFacts:
     marks: Mapping[str, tuple[MarkFacts, ...]]
     direction: str
     openings: tuple[OpeningFacts, ...] = ()
+    items: tuple[ItemFacts, ...] = ()
 
 
 @lru_cache(maxsize=4096)
@@ -137,6 +148,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         },
         direction=_direction(ceiling),
         openings=tuple(_openings(root)),
+        items=tuple(_items(root)),
     )
 
 
@@ -154,6 +166,13 @@ def _openings(root: "_Node") -> Iterator[OpeningFacts]:
                         part["planned"].length,
                         part["measured"].length,
                     )
+
+
+def _items(root: "_Node") -> Iterator[ItemFacts]:
+    """All ceiling items; nothing where the layout says nothing of them."""
+    if root.has("ceiling_items"):
+        for item in root["ceiling_items"]["items"]:
+            yield ItemFacts(item["id"].text, item["kind"].text, item["x"].length, item["y"].length)
 
 
 def _direction(ceiling: "_Node") -> str:

@@ -10,6 +10,7 @@ from lacunar.drawing.annotation import (
     Tag,
     heading,
     paragraph_block,
+    rectangle,
     wrapped,
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
@@ -18,18 +19,33 @@ from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
+from lacunar.drawing.views.reflected_ceiling_plan.items import HEAD, item_sign
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
 from lacunar.measure.units import Units
+from lacunar.model.ceiling_items import ItemKind
 from lacunar.model.room import RunName
 
 SYMBOL_WIDTH = 16.0
 LISTED = 4
 # More sizes than these are a list, which belongs in a table.
 LISTED_SIZES = 3
+
+
+ITEM_WORDS = {
+    ItemKind.LIGHT: "Light",
+    ItemKind.FAN: "Fan",
+    ItemKind.DIFFUSER: "Diffuser, supply air",
+    ItemKind.RETURN: "Return air",
+    ItemKind.DETECTOR: "Detector: its place is set by the local code",
+    ItemKind.SPRINKLER: "Sprinkler: its place is set by a licensed designer",
+    ItemKind.SPEAKER: "Speaker",
+    ItemKind.HATCH: "Hatch",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,8 +82,16 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         entries.append(
             LegendEntry("station", "Station of the ceiling; one under an id is in the table alone")
         )
+    entries.extend(_item_entries(layout))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
+
+
+def _item_entries(layout: Layout) -> Iterator[LegendEntry]:
+    for kind in dict.fromkeys(item.kind for item in layout.items.items):
+        yield LegendEntry(f"item-{kind}", ITEM_WORDS[kind])
+    if layout.wall_features:
+        yield LegendEntry("wall-feature", "Door, window, fireplace or cabinet in its wall")
 
 
 def legend(layout: Layout, width: float, typeface: Typeface) -> Block:
@@ -116,6 +140,12 @@ def _sign(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[El
     """A symbol that the plan has for one place: a cross, an arrow, a tag."""
     if name == "station":
         return (cross(middle),)
+    if name == "wall-feature":
+        return (rectangle(middle.x - 5.0, middle.y - 1.25, 10.0, 2.5),)
+    for item in layout.items.items:
+        if name == f"item-{item.kind}":
+            size = HEAD if item.kind is ItemKind.SPRINKLER else 5.0
+            return item_sign(item.kind, Box.about(middle, size, size), rounded=item.round)
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
