@@ -277,7 +277,7 @@ def tapered_fields(count: int, seed: int) -> Iterator[tuple[TaperedField, Boards
 def test_tapered_boards_fill_their_coffer():
     """The coffer turned so that boards lie level, and cut up at every joint."""
     fields = 0
-    for field, boards, points in tapered_fields(50, seed=507):
+    for field, boards, points in tapered_fields(80, seed=507):
         fields += 1
         nearest, farthest = field.edges
         first = points[0].imag + float(nearest.start.value.inches)
