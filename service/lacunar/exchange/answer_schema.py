@@ -54,6 +54,7 @@ RECORDS: tuple[type, ...] = (
     moulding_records.Nailer,
     moulding_records.CrownSection,
     moulding_records.MouldingPiece,
+    moulding_records.NailerPiece,
     moulding_records.CofferTrim,
     moulding_records.SideCover,
     moulding_records.Mouldings,

@@ -235,6 +235,11 @@ MOULDING_WORDS: Words = {
         "long_point": "Its length at the edge on the beam [length].",
         "short_point": "Its length at the edge furthest out [length].",
     },
+    "NailerPiece": {
+        "along": "The run it lies along.",
+        "quantity": "How many there are in a coffer [count].",
+        "length": "Its length, cut square [length].",
+    },
     "CofferTrim": {
         "coffers": "Ids of the coffers that are trimmed alike.",
         "seen_length": "What mouldings leave to be seen, along the length run [length].",
@@ -242,6 +247,7 @@ MOULDING_WORDS: Words = {
         "mouth_length": "What passes between the lower edges, along the length run [length].",
         "mouth_width": "What passes between the lower edges, along the width run [length].",
         "pieces": "The pieces of moulding in one coffer.",
+        "nailers": "The strips behind the crown of one coffer; empty without any.",
         "running_length": "Crown in one coffer, long points end to end [length]; null without any.",
         "frame_passes_mouth": "Whether a bench frame passes the mouth, lifted in level; null where"
         " there is no frame.",

@@ -46,6 +46,8 @@ def _trim(trim: CofferTrim, tell: Tell) -> Lines:
         name = piece_in_words(piece)
         yield tell(f"{name} for {ids}, long point", piece.long_point)
         yield tell(f"{name} for {ids}, short point", piece.short_point)
+    for nailer in trim.nailers:
+        yield tell(f"Nailer along the {nailer.along} for {ids}, length", nailer.length)
     if trim.running_length is not None:
         yield tell(f"Crown of one of {ids}", trim.running_length)
     if trim.frame_passes_mouth is not None:

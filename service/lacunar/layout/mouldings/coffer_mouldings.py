@@ -17,6 +17,7 @@ from lacunar.layout.mouldings.pieces import (
     flat_pieces,
     flats_at,
     left_by_flats,
+    nailer_pieces,
     openings,
     standing_out,
 )
@@ -185,6 +186,7 @@ def _trim(
         mouth_length=mouth[RunName.LENGTH],
         mouth_width=mouth[RunName.WIDTH],
         pieces=(*pieces.upper, *pieces.crown, *pieces.lower),
+        nailers=() if crown is None else nailer_pieces(crown, left),
         running_length=_running_length(pieces.crown),
         frame_passes_mouth=_frame_passes(
             None if crown is None else crown.asked, pieces.crown, mouth

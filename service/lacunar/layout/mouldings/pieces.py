@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from lacunar.layout.coffer_surroundings import Surroundings
-from lacunar.layout.moulding_records import CrownSection, MouldingPiece, PieceEnd
+from lacunar.layout.moulding_records import CrownSection, MouldingPiece, NailerPiece, PieceEnd
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import Crown, CrownMethod, FlatMoulding, FlatPlace
@@ -30,6 +30,9 @@ FLAT_SHORT_POINT = Rule(
     "short point of a flat moulding: each mitred end takes the thickness off",
     "long_point - ends * thickness",
 )
+
+NAILER_WHOLE = Rule("nailer along the longer way: from side to side", "opening")
+NAILER_BETWEEN = Rule("nailer between the other two: less the depth of both", "opening - 2 * depth")
 
 CROWN = "Crown"
 
@@ -137,6 +140,29 @@ def _crown_piece(crown: CrownInCoffers, opening: LengthFigure, cut: Cut) -> Moul
     )
     quantity = len(cut.toward)
     return MouldingPiece(CROWN, cut.along, cut.toward, quantity, *cut.ends, long_point, short_point)
+
+
+def nailer_pieces(
+    crown: CrownInCoffers, left: dict[RunName, LengthFigure]
+) -> tuple[NailerPiece, ...]:
+    """Turn the openings crown goes into [length] into the nailers behind it.
+
+    Formula: two along the longer way from side to side, two between them: the opening less two
+    depths of the nailer. None where there is no room for a nailer behind the crown, or between.
+    """
+    nailer = crown.section.nailer
+    if nailer is None:
+        return ()
+    first = max(RunName, key=lambda run: left[run].value)
+    whole, opening = left[first], left[first.other].value
+    between = opening - nailer.depth.value * 2
+    if between <= ZERO:
+        return ()
+    gives = NAILER_BETWEEN.approximates if nailer.depth.approximate else NAILER_BETWEEN.gives
+    return (
+        NailerPiece(first, 2, NAILER_WHOLE.gives(whole.value, opening=whole.value)),
+        NailerPiece(first.other, 2, gives(between, opening=opening, depth=nailer.depth.value)),
+    )
 
 
 def flat_pieces(around: Surroundings, flats: tuple[FlatMoulding, ...]) -> Iterator[MouldingPiece]:
