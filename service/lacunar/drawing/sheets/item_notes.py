@@ -1,4 +1,4 @@
-"""Ceiling items and wall features in sentences: a block for a sheet that does not draw them."""
+"""What ceiling items meet and where they would be clear, and what ends over wall features."""
 
 from collections.abc import Iterator
 
@@ -21,21 +21,12 @@ def item_notes(
 
 
 def _sentences(layout: Layout, wording: SheetWording) -> Iterator[str]:
-    """Where items are, kind by kind; what each meets; then what stands over wall features."""
+    """What items meet, the first of them; then what stands over wall features."""
     items = layout.items.items
-    for kind in dict.fromkeys(item.kind for item in items):
-        alike = [item for item in items if item.kind is kind]
-        places = "; ".join(_place(item, wording) for item in alike[:LISTED])
-        more = f"; and {len(alike) - LISTED} more" if len(alike) > LISTED else ""
-        yield f"Not drawn, {kind}, center along length and width from the datum: {places}{more}."
     for item in [item for item in items if item.conflicts][:LISTED]:
         yield _conflict(item, wording)
     for check in layout.wall_features[:LISTED]:
         yield _feature(check, wording)
-
-
-def _place(item: CeilingItem, wording: SheetWording) -> str:
-    return f"{item.id} {wording.length(item.x.value)}, {wording.length(item.y.value)}"
 
 
 def _conflict(item: CeilingItem, wording: SheetWording) -> str:

@@ -16,7 +16,10 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_notes import item_notes
+from lacunar.drawing.sheets.item_tables import item_tables
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -38,6 +41,7 @@ from lacunar.drawing.sheets.tables import (
     rows_that_fit,
 )
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
 from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
@@ -258,6 +262,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     width = column_width(sheets.size) - FRAME_PAD
     frame = frame_box(sheets.size)
     most = rows_that_fit(frame.height - 2 * FRAME_PAD)
+    space = TableSpace(width, most, typeface)
     tables = tuple(
         marks_table(part, width, wording)
         for marks in layout.marks
@@ -268,10 +273,24 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *_openings(sheets, width, most),
+        *level_tables(layout.levels, space, wording),
+        *item_tables(layout, space, wording),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
         *item_notes(layout, width, wording, typeface),
+    )
+
+
+def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
+    found = sheets.layout.measured_openings
+    if found is None:
+        return ()
+    return (
+        *openings_tables(found.openings, width, most, sheets.wording),
+        *corner_tables(found.crown, width, most),
     )
 
 

@@ -13,9 +13,11 @@ from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_s
 from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import item_signs
+from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
 from lacunar.drawing.wording import SheetWording
@@ -74,15 +76,18 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
     frame = plan.frame
     # First what may fail and is soon told: a ceiling of hundreds of coffers is long in drawing.
     tags = (*wall_tags(frame, typeface), *beam_tags(frame, typeface))
+    drawn: tuple[Group, ...] = (
+        Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
+        *direction_arrows(frame, typeface),
+        *tags,
+        _datum_mark(frame.origin),
+    )
+    signs = item_signs(frame, drawn, typeface)
+    drawn = (*drawn, *signs)
+    stations = station_marks(frame, drawn, typeface)
     view = Group(
         "view",
-        (
-            Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
-            *direction_arrows(frame, typeface),
-            *tags,
-            _datum_mark(frame.origin),
-            *_drawn_strings(plan.strings, frame),
-        ),
+        (*drawn, *stations, *_drawn_strings(plan.strings, frame)),
         id="view-1",
         title="Reflected ceiling plan",
         data={

@@ -5,13 +5,15 @@ from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import feature_signs
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
-WALL_BAND = 2.5
 HATCH_PITCH = 1.8
 
 
@@ -19,21 +21,23 @@ def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...
     """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls."""
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
+    tags = coffer_tags(frame, typeface)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
-        *(_coffer(frame, coffer, typeface) for coffer in layout.coffers),
+        *(_coffer(frame, coffer, tags[coffer.id], typeface) for coffer in layout.coffers),
         *crown_lines(frame, typeface),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
         *_walls(frame),
+        *feature_signs(frame),
     )
 
 
-def _coffer(frame: PlanFrame, coffer: Coffer, typeface: Typeface) -> Group:
-    """A coffer's clear opening with its id in the middle."""
+def _coffer(frame: PlanFrame, coffer: Coffer, at: Box, typeface: Typeface) -> Group:
+    """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    middle = Pt((at.left + at.right) / 2, (at.top + at.bottom) / 2)
     tag = Tag("coffer", coffer.id, coffer.id)
     if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
         raise TagsDoNotFit(coffer.id)
