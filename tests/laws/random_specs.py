@@ -81,11 +81,12 @@ class _Draw:
 
     def spec(self, number: int) -> Spec:
         """The whole document."""
+        room = self._room()
         spec: Spec = {
             "name": f"Room {number + 1}",
             "units": "mm" if self._metric else "in",
             "mark_to": self._pick(*(METRIC_STEPS if self._metric else INCH_STEPS)),
-            "room": self._room(),
+            "room": room,
             "beams": self._beams(),
             "grid": {run: self._run(run) for run in self._spans},
             **({"panel": self._panel()} if self._chance(0.6) else {}),
@@ -96,7 +97,33 @@ class _Draw:
             spec["crown"] = self._crown()
         if self._chance(0.2):
             spec["flat_mouldings"] = self._flat_mouldings()
+        if self._chance(0.3):
+            # Last of all, so that nothing else of the spec hangs on it.
+            room.update(self._levels())
         return spec
+
+    def _levels(self) -> Spec:
+        """Stations anywhere in the room, read from a level line, over a ceiling not quite flat."""
+        places = {
+            tuple(self._random.randint(0, 16) for _ in self._spans)
+            for _ in range(self._random.randint(1, 14))
+        }
+        stations: list[Spec] = [
+            {
+                **{
+                    run: self._length(self._sixteenths(*[float(span) * part / 16] * 2))
+                    for (run, span), part in zip(self._spans.items(), place, strict=True)
+                },
+                "above_line": self._length(20 + Fraction(self._random.randint(0, 8), 16)),
+            }
+            for place in sorted(places)
+        ]
+        if self._chance(0.3):
+            stations[0]["name"] = "Low spot by the hearth"
+        leveling: Spec = {"reach": self._length(self._sixteenths(0, 6))}
+        if self._chance(0.5):
+            leveling["panels"] = "to_ceiling"
+        return {"stations": stations, "leveling": leveling}
 
     def _crown(self) -> Spec:
         """Crown small enough for most beams, by its face and spring or as measured."""

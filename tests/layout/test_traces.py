@@ -30,6 +30,11 @@ MEMBER = {
     "cleat": 0,
 }
 
+STATIONS = [
+    {"length": 121.75, "width": width, "above_line": line}
+    for width, line in ((0, 21), (40, 20.25), (90, 20.0625), (178, 20.5))
+]
+
 SPECS: dict[str, Spec] = {
     "items that meet everything, and a door": {
         "room": room(
@@ -89,6 +94,16 @@ SPECS: dict[str, Spec] = {
         ),
         "beams": {"crosswise": box("1x8", "1x6")},
         "grid": {"length": run(6, "half")},
+    },
+    "a ceiling that sags, sides up to it": {
+        "room": {**room(243.5, 178), "height": 100, "stations": STATIONS},
+        "beams": {"crosswise": box("1x8", "1x6", bottom_joint="under")},
+        "grid": {"length": run(2, "half"), "width": run(1, "half")},
+    },
+    "a ceiling that sags, panels level below it": {
+        "room": {**room(243.5, 178), "height": 100, "stations": STATIONS},
+        "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+        "grid": {"length": run(2, "half"), "width": run(1, "half")},
     },
     "crown by its face, flats behind it": {
         "room": room(192, 144),

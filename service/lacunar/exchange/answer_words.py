@@ -9,6 +9,8 @@ from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
+from lacunar.exchange.level_words import LEVEL_WORDS
+from lacunar.exchange.opening_words import OPENING_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -226,11 +228,17 @@ MOULDING_WORDS: Words = {
     "MouldingPiece": {
         "moulding": "Crown, or the name of a flat moulding.",
         "along": "The run it lies along.",
+        "toward": "The walls toward which its sides of the coffer lie, one for each piece.",
         "quantity": "How many of it are in one coffer.",
         "left_end": "How its left end is cut, to one who faces it from inside.",
         "right_end": "How its right end is cut.",
         "long_point": "Its length at the edge on the beam [length].",
         "short_point": "Its length at the edge furthest out [length].",
+    },
+    "NailerPiece": {
+        "along": "The run it lies along.",
+        "quantity": "How many there are in a coffer [count].",
+        "length": "Its length, cut square [length].",
     },
     "CofferTrim": {
         "coffers": "Ids of the coffers that are trimmed alike.",
@@ -239,6 +247,7 @@ MOULDING_WORDS: Words = {
         "mouth_length": "What passes between the lower edges, along the length run [length].",
         "mouth_width": "What passes between the lower edges, along the width run [length].",
         "pieces": "The pieces of moulding in one coffer.",
+        "nailers": "The strips behind the crown of one coffer; empty without any.",
         "running_length": "Crown in one coffer, long points end to end [length]; null without any.",
         "frame_passes_mouth": "Whether a bench frame passes the mouth, lifted in level; null where"
         " there is no frame.",
@@ -294,6 +303,8 @@ ALL_WORDS: Words = {
     **CROSSING_WORDS,
     **FITTING_WORDS,
     **ITEM_WORDS,
+    **LEVEL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
+    **OPENING_WORDS,
 }

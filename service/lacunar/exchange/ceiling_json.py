@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.panel_fields import temperature_text
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
@@ -31,6 +32,7 @@ from lacunar.model.look import Look
 from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
+from lacunar.model.stations import Leveling, Station
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
@@ -63,6 +65,11 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
         **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
         **write.flat_mouldings(ceiling.flat_mouldings),
+        **(
+            {"measured_openings": openings_to_json(ceiling.measured_openings, write.length)}
+            if ceiling.measured_openings
+            else {}
+        ),
         "stock": write.lengths(
             kerf=ceiling.stock.kerf,
             longest_board=ceiling.stock.longest_board,
@@ -126,9 +133,31 @@ class _Writer:
             **({"code_edition": room.code_edition} if room.code_edition else {}),
             "members": [self.member(member) for member in room.members],
             **({"joists": self.joists(room.joists)} if room.joists else {}),
+            **(self.levels(room.stations, room.leveling) if room.leveling else {}),
             **self.each("ceiling_items", room.ceiling_items),
             **self.each("wall_features", room.wall_features),
         }
+
+    def levels(self, stations: tuple[Station, ...], leveling: Leveling) -> Json:
+        return {
+            "stations": [self.station(station) for station in stations],
+            "leveling": self.leveling(leveling),
+        }
+
+    def station(self, station: Station) -> Json:
+        return {
+            "name": station.name,
+            **self.lengths(
+                length=station.length,
+                width=station.width,
+                height=station.height,
+                above_line=station.above_line,
+            ),
+        }
+
+    def leveling(self, leveling: Leveling) -> Json:
+        lengths = self.lengths(reach=leveling.reach, uneven=leveling.uneven)
+        return {"panels": str(leveling.panels), **lengths}
 
     def each(self, name: str, things: Sequence[Item | WallFeature]) -> Json:
         """Items or features under their name; nothing where there are none."""

@@ -12,10 +12,12 @@ from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.crossing_words import crossing_in_words, piece_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
+from lacunar.exchange.explain_openings import explain_openings
 from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.exchange.level_words import levels_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.item_records import WallFeatureCheck
@@ -82,6 +84,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Panels", word.each(word.panel, layout.panels)),
         ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
+        *_measured(layout, word.figure),
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
@@ -94,10 +97,20 @@ def explain(layout: Layout, units: Units) -> str:
     return "\n".join(_told(parts))
 
 
+def _measured(
+    layout: Layout, tell: Callable[[str, Figure[Any]], str]
+) -> Iterator[tuple[str, Lines]]:
+    """Openings as measured, where anything was."""
+    if layout.measured_openings is not None:
+        yield "Openings as measured", explain_openings(layout.measured_openings, tell)
+
+
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
-    """Heights, and what is known of joists, backing and weights."""
+    """Heights and stations, and what is known of joists, backing and weights."""
     backing = layout.backing
     yield "Heights", word.heights(layout.heights)
+    if layout.levels is not None:
+        yield "Stations", levels_in_words(layout.levels, word.figure)
     if backing.joists is not None:
         yield "Joists", word.joists(backing.joists)
     yield "Backing", word.backing(backing)

@@ -38,6 +38,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "beams": write.value(layout.beams),
         "wall_beams": write.value(layout.wall_beams),
         "coffers": write.value(layout.coffers),
+        "grid_id": layout.grid_id,
         "profiles": write.value(layout.profiles),
         "panel": {
             "kind": str(layout.ceiling.panel.kind),
@@ -48,6 +49,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "mouldings": write.value(layout.mouldings),
         "headroom": write.value(layout.headroom),
         "heights": write.value(layout.heights),
+        "levels": write.value(layout.levels),
         "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
@@ -56,6 +58,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "pieces": write.value(layout.pieces),
         "ceiling_items": write.value(layout.items),
         "wall_features": write.value(layout.wall_features),
+        "measured_openings": write.value(layout.measured_openings),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),
     }

@@ -15,6 +15,8 @@ from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import MeasuredCofferSpec, OpeningsSpec
+from lacunar.model.room import WALLS
 from lacunar.model.rules import check
 from lacunar.model.spec import (
     BeamsSpec,
@@ -33,6 +35,7 @@ from lacunar.model.spec import (
     StockSpec,
     WoodSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 
 Parts = Mapping[str, Any]
 
@@ -127,6 +130,9 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         drawing=DrawingSpec(**parts.get("drawing", {})),
         crown=CrownSpec(**parts["crown"]) if "crown" in parts else None,
         flat_mouldings=tuple(FlatMouldingSpec(**each) for each in parts.get("flat_mouldings", ())),
+        measured_openings=(
+            _openings(parts["measured_openings"]) if "measured_openings" in parts else None
+        ),
         **plain,
     )
 
@@ -142,7 +148,14 @@ def _room(parts: Parts) -> RoomSpec:
         for item in parts.get("ceiling_items", ())
     )
     features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
-    read = {"members": members, "joists": joists, "ceiling_items": items, "wall_features": features}
+    read = {
+        "members": members,
+        "joists": joists,
+        "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
+        "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
+        "ceiling_items": items,
+        "wall_features": features,
+    }
     return RoomSpec(**{**parts, **read})
 
 
@@ -182,3 +195,19 @@ def _run(parts: Parts) -> RunSpec:
     given = {name: part for name, part in parts.items() if name != "weights"}
     weights = tuple(parts["weights"]) if "weights" in parts else None
     return RunSpec(**{**given, "weights": weights, "fixed_beams": fixed})
+
+
+def _openings(parts: Parts) -> OpeningsSpec:
+    coffers = parts.get("coffers")
+    measured = None if coffers is None else tuple(_measured_coffer(each) for each in coffers)
+    return OpeningsSpec(**{**parts, "coffers": measured})
+
+
+def _measured_coffer(parts: Parts) -> MeasuredCofferSpec:
+    sides = parts.get("sides", {})
+    first, second, third, fourth = (sides.get(wall) for wall in WALLS)
+    return MeasuredCofferSpec(
+        coffer=parts.get("coffer"),
+        sides=(first, second, third, fourth),
+        **parts.get("diagonals", {}),
+    )

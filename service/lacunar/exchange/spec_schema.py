@@ -2,6 +2,7 @@
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
+from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
@@ -15,6 +16,7 @@ from lacunar.model.look import JointLook, SideLook, Splices
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.stations import PanelsTo
 from lacunar.model.woods import Species
 
 
@@ -63,14 +65,39 @@ class JoistsSchema(SpecSchema):
     )
 
 
+class StationSchema(SpecSchema):
+    """A place on the ceiling and how high the finished ceiling lies there."""
+
+    needed = ("length", "width")
+
+    name = fields.Text("What the station is called on the sheets.", limits.LABEL)
+    length = fields.Distance("Along the length run, from the datum as the room was measured.")
+    width = fields.Distance("Along the width run, from the datum as the room was measured.")
+    height = fields.Distance("Finished floor to finished ceiling there.")
+    above_line = fields.Distance("Instead of height: a level line up to the finished ceiling.")
+
+
+class LevelingSchema(SpecSchema):
+    """What is leveled to what, where stations say that the ceiling is not flat."""
+
+    panels = fields.OneOf(
+        "Whether panels hang level, or follow the ceiling so that sides are scribed to it.",
+        PanelsTo,
+    )
+    reach = fields.Distance("How far off a beam's face a station still counts for the beam.")
+    uneven = fields.Distance("By how much sides may differ along a beam before it is cautioned.")
+
+
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
-    needed = ("length", "width", "height")
+    needed = ("length", "width")
 
     length = fields.Distance("Left to right on the plan, wall W1 to wall W3.")
     width = fields.Distance("Up the plan, wall W4 to wall W2.")
-    height = fields.Distance("Finished floor to finished ceiling.")
+    height = fields.Distance(
+        "Finished floor to finished ceiling, at its lowest; may be left to stations with heights."
+    )
     measured_to = fields.OneOf("What the tape touched.", MeasuredTo)
     wall_finish = shaped_fields.WallFinish(
         "Thickness of the wall finish [length]: one for all walls, or an object with W1 to W4."
@@ -86,6 +113,12 @@ class RoomSchema(SpecSchema):
         "Structural members below the ceiling.",
         limits.MEMBERS,
     )
+    stations = fields.ListOf(
+        fields.ObjectOf(StationSchema, "A place where the ceiling's height was measured."),
+        "Where the height of the ceiling was measured; the lowest is the reference plane.",
+        limits.STATIONS,
+    )
+    leveling = fields.ObjectOf(LevelingSchema, "What is leveled to what.")
     ceiling_items = fields.ListOf(
         fields.ObjectOf(ItemSchema, "A light, fan, vent, detector, sprinkler, speaker or hatch."),
         "What is in or below the ceiling.",
@@ -344,6 +377,9 @@ class CeilingSchema(SpecSchema):
         fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),
         "Flat mouldings, at each place from the side outward: each lies on the one before it.",
         limits.FLAT_MOULDINGS,
+    )
+    measured_openings = fields.ObjectOf(
+        MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

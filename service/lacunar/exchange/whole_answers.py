@@ -55,6 +55,19 @@ _RATIO = {
     "decimal": {"type": "number", "description": "The same, rounded to 6 decimals."},
 }
 
+_GRID_ID = {
+    "type": "string",
+    "pattern": "^[0-9a-f]{10}$",
+    "description": "Name of the grid, which measured openings must tell: the same for the"
+    " same coffers at the same places, whatever goes into them.",
+}
+
+_MEASURED = {
+    "anyOf": [reference("MeasuredOpenings"), {"type": "null"}],
+    "description": "Openings as measured, and what follows where they are not square; null"
+    " where nothing was measured.",
+}
+
 _ENGINE = {
     "type": "object",
     "description": "Names and versions of what computed and drew: the bytes of an answer depend on"
@@ -134,6 +147,7 @@ def _layout() -> Json:
         "beams": _list("Beam", "Beams along grid lines."),
         "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
         "coffers": _list("Coffer", "All coffers, by row and column."),
+        "grid_id": _GRID_ID,
         "profiles": _list("BeamProfile", "Cross-sections of the beams."),
         "panel": {**_panel(), "description": "What fills the coffers."},
         "sheet_rips": _list(
@@ -161,6 +175,10 @@ def _built_on_beams() -> Json:
         },
         "headroom": _list("Clearance", "Heights under each profile."),
         "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "levels": {
+            "anyOf": [reference("Levels"), {"type": "null"}],
+            "description": "What stations tell of the ceiling; null where there are none.",
+        },
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
@@ -172,6 +190,7 @@ def _built_on_beams() -> Json:
             "description": "Ceiling items, what they meet, and where they would meet nothing.",
         },
         "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
+        "measured_openings": _MEASURED,
     }
 
 

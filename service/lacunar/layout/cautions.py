@@ -7,7 +7,9 @@ from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
 from lacunar.layout.fitting.cautions import fitting_cautions
 from lacunar.layout.items.cautions import item_cautions
+from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
+from lacunar.layout.openings.cautions import opening_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
@@ -19,6 +21,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     """Everything a careful hand would say about a layout, the gravest first."""
     yield from _structure(layout)
     yield from headroom_cautions(layout)
+    yield from level_cautions(layout)
     yield from backing_cautions(layout)
     yield from _standing()
     yield from _soffits(layout)
@@ -29,6 +32,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from seam_cautions(layout.panels)
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
+    yield from opening_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -30,16 +30,22 @@ from lacunar.layout.items.ceiling_items import ceiling_items
 from lacunar.layout.items.strips import BuiltCeiling
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
 from lacunar.layout.joists import joist_lines
+from lacunar.layout.levels.ceiling_levels import levels
+from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
-from lacunar.layout.panel_stack import panel_stack
+from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
-from lacunar.layout.panels.sheet_goods import PanelRun, panels
+from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
 from lacunar.layout.records import (
     CasingChoice,
+    Clearance,
+    Coffer,
     Layout,
     PanelFit,
     Point,
+    RunLayout,
     RunMarks,
 )
 from lacunar.layout.runs.casing_choices import casing_choices
@@ -135,7 +141,7 @@ def _judge_boxes(
     ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
 ) -> None:
     """Find what is wrong with the beams themselves, though the runs could not be divided."""
-    stack = panel_stack(ceiling.panel)
+    stack = beam_stack(ceiling)
     none_cased: dict[RunName, tuple[FixedThing, ...]] = dict.fromkeys(RunName, ())
     depths = drops(DropTask(ceiling.beams.depth, list(families.values()), none_cased, stack))
     profile_book(family_orders(families, depths), stack, faults)
@@ -157,7 +163,7 @@ def _drops(set_out: _SetOut) -> Drops:
         name: [thing for thing in task.things if thing.member is not None]
         for name, task in set_out.tasks.items()
     }
-    stack = panel_stack(set_out.ceiling.panel)
+    stack = beam_stack(set_out.ceiling)
     depth = set_out.ceiling.beams.depth
     return drops(DropTask(depth, _used_families(set_out), casings, stack))
 
@@ -173,22 +179,18 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
-    return profile_book(orders, panel_stack(set_out.ceiling.panel), faults)
+    return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
 def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
-    clearances = headroom(ceiling.room, book.profiles)
-    refuse(list(floor_faults(clearances)))
+    clearances = _clearances(set_out, book)
     found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
-    panel_runs = _panel_runs(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
-    standing = standing_beams(ends, book, ceiling.beams.through)
-    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
-    ends_of = EndRules(standing.meeting, ceiling.beams.look)
-    fitted = panels(ceiling.panel, panel_runs, found)
-    boards = board_layout(ceiling.panel, panel_runs, found)
-    trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found))
+    beams, ends_of = _standing(set_out, book, runs)
+    measured = as_measured(ceiling, found)
+    fitted, boards = _filled(set_out, found, measured)
+    trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
     built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
@@ -199,6 +201,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
+        grid_id=grid_id(found),
         profiles=book.profiles,
         panels=fitted,
         mouldings=trim,
@@ -207,8 +210,10 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
+        levels=levels(ceiling, beams),
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
+        measured_openings=measured_outcome(ceiling, found, measured),
         fitting=Fitting((), ()),
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
@@ -217,6 +222,23 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         cautions=(),
     )
     return _advised(layout)
+
+
+def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
+    """Headroom under each profile, of which none may reach the floor."""
+    clearances = headroom(set_out.ceiling.room, book.profiles)
+    refuse(list(floor_faults(clearances)))
+    return clearances
+
+
+def _standing(
+    set_out: _SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
+) -> tuple[SetOutBeams, EndRules]:
+    """The beams as they stand, and what decides how their boards end."""
+    asked = set_out.ceiling.beams
+    standing = standing_beams(set_out.ends, book, asked.through)
+    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
+    return beams, EndRules(standing.meeting, asked.look)
 
 
 def _advised(layout: Layout) -> Layout:
@@ -262,6 +284,14 @@ def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurro
         profiles=book.by_id,
         height=set_out.ceiling.room.height,
     )
+
+
+def _filled(
+    set_out: _SetOut, found: tuple[Coffer, ...], measured: AsMeasured
+) -> tuple[tuple[PanelFit, ...], BoardLayout | None]:
+    """What fills the coffers: sheet panels, or boards."""
+    panel, across = set_out.ceiling.panel, _panel_runs(set_out)
+    return panels(panel, across, found, measured), board_layout(panel, across, found, measured)
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:

@@ -16,7 +16,9 @@ from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
+from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
+from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint, FamilyProfile
@@ -323,7 +325,10 @@ class CasingChoice:
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum."""
+    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
+
+    `grid_id` names its grid; `measured_openings` is None where nothing was measured.
+    """
 
     ceiling: Ceiling
     outline: tuple[Point, ...]
@@ -332,6 +337,7 @@ class Layout:
     beams: tuple[Beam, ...]
     wall_beams: tuple[WallBeam, ...]
     coffers: tuple[Coffer, ...]
+    grid_id: str
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
     mouldings: Mouldings
@@ -340,6 +346,7 @@ class Layout:
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights
+    levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     fitting: Fitting
@@ -347,6 +354,7 @@ class Layout:
     pieces: tuple[CutPiece, ...]
     items: ItemLayout
     wall_features: tuple[WallFeatureCheck, ...]
+    measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
 
     def run(self, name: RunName) -> RunLayout:

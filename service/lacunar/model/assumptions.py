@@ -1,7 +1,7 @@
 """Decides everything a spec leaves open, and lists what it decided and why."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from itertools import count
 
 from lacunar.measure.length import ZERO, Length
@@ -26,6 +26,7 @@ from lacunar.model.grid import (
 )
 from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
+from lacunar.model.opening_assumptions import decide_openings
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -36,6 +37,8 @@ from lacunar.model.spec import (
     MemberSpec,
     RunSpec,
 )
+from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
+from lacunar.model.stations import greatest_rise
 from lacunar.model.stock_length import decide_stock
 
 
@@ -67,9 +70,10 @@ def resolve(spec: CeilingSpec) -> Resolution:
     longer = RunName.WIDTH if room.width > room.length else RunName.LENGTH
     beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
     panel = decide_panel(spec.panel, longer, usual, assuming)
-    fixing = decide_fixing(
-        spec.fixing, FixingSurroundings(room.joists, beams, panel), usual.fixing, assuming
-    )
+    room = replace(room, leveling=decide_leveling(spec.room, panel, units, assuming))
+    around = FixingSurroundings(room.joists, beams, panel, greatest_rise(room.stations))
+    fixing = decide_fixing(spec.fixing, around, usual.fixing, assuming)
+    crown = decide_crown(spec.crown, units, assuming)
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -81,8 +85,9 @@ def resolve(spec: CeilingSpec) -> Resolution:
         fixing=fixing,
         stock=decide_stock(spec.stock, beams, usual, assuming),
         drawing=_drawing(spec.drawing, usual, assuming),
-        crown=decide_crown(spec.crown, units, assuming),
+        crown=crown,
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
+        measured_openings=decide_openings(spec.measured_openings, crown, units, assuming),
     )
     return Resolution(ceiling, assuming.made)
 
@@ -116,7 +121,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
     return Room(
         length=_stated(room.length, "/room/length"),
         width=_stated(room.width, "/room/width"),
-        height=_stated(room.height, "/room/height"),
+        height=decide_height(room, assuming),
         measured_to=measured_to,
         wall_finish=wall_finish,
         headroom=assuming.settle(
@@ -131,6 +136,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
         ceiling_items=decide_items(room.ceiling_items, assuming),
         wall_features=decide_wall_features(room.wall_features, assuming),
+        stations=decide_stations(room, assuming),
     )
 
 

@@ -10,6 +10,7 @@ from lacunar.model.drawing import Drawing
 from lacunar.model.fixing import Fixing
 from lacunar.model.grid import Grid
 from lacunar.model.moulding import Crown, FlatMoulding
+from lacunar.model.openings import Openings
 from lacunar.model.panel import Panel
 from lacunar.model.room import Room
 
@@ -51,3 +52,4 @@ class Ceiling:
     drawing: Drawing
     crown: Crown | None
     flat_mouldings: tuple[FlatMoulding, ...]
+    measured_openings: Openings | None

@@ -26,11 +26,12 @@ _PLACE = "/room/joists"
 
 @dataclass(frozen=True, slots=True)
 class FixingSurroundings:
-    """The decided parts of the ceiling that its fixing must suit."""
+    """The decided parts of the ceiling that its fixing must suit, and how far it rises."""
 
     joists: Joists | None
     beams: Beams
     panel: Panel
+    rise: Length = ZERO
 
 
 def decide_joists(
@@ -174,7 +175,14 @@ def _fasteners(
             usual.least_penetration,
             "a usual depth into framing",
         ),
-        shim=noted.settle(said.shim, "/fixing/shim", ZERO, "the ceiling is taken to be flat"),
+        shim=noted.settle(
+            said.shim,
+            "/fixing/shim",
+            around.rise,
+            "as much as the highest station needs"
+            if around.rise
+            else "the ceiling is taken to be flat",
+        ),
         between=_between(said, around.joists, noted),
         service=noted.settle(
             said.service, "/fixing/service", Service.DRY, "a heated room keeps the wood dry"

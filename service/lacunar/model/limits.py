@@ -28,6 +28,7 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
 CEILING_ITEMS = 100
@@ -57,6 +58,8 @@ PERSON = 40
 STOCK_NAME = 24
 CODE_EDITION = 80
 FASTENER_SIZE = 8
+GRID_ID = 16
+COFFER_ID = 8
 
 
 # Ratios. Balsa to the heaviest hardwoods and fiber boards; wood soaked through holds its dry weight
@@ -96,6 +99,9 @@ HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
 POSITION = _inches("0", "3600", "places are measured from the datum into the room")
 MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
 MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")
+STATION_LINE = _inches("0", "720", "a level line lies below the ceiling")
+LEVEL_REACH = _inches("0", "36", "a station over 3 ft off a beam tells nothing of it")
+UNEVEN = _inches("1/64", "6", "sides that differ by over 6 in read uneven to anyone")
 CLEARANCE = _inches("0", "12", "more air than 12 in about a member is no casing")
 CLADDING = _inches("0", "6", "more than 6 in on a member is part of it")
 CLEAT = _inches("0", "4", "a cleat thicker than 4 in is framing")
@@ -137,6 +143,10 @@ MOULDING_THICKNESS = _inches("1/16", "6", "mouldings are from 1/16 in to 6 in th
 MOULDING_WIDTH = _inches("1/4", "24", "mouldings are from 1/4 in to 2 ft wide")
 FIT = _inches("0", "1", "a frame fitted with more than 1 in of play is no fit")
 LAND = _inches("1/16", "6", "the flats of crown are from 1/16 in to 6 in wide")
+DIAGONAL = _inches("1", "5100", "a diagonal is from 1 in to that of the largest room")
+OUT_OF_SQUARE = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is out of all square")
+CLOSING = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is no reading")
+DIFFERENCE = _inches("0", "24", "beams set more than 2 ft off are another ceiling")
 SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
 
 

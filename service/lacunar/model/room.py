@@ -10,6 +10,7 @@ from fractions import Fraction
 
 from lacunar.measure.length import Length
 from lacunar.model.ceiling_items import Item, WallFeature
+from lacunar.model.stations import Leveling, Station
 from lacunar.model.woods import Species
 
 
@@ -140,7 +141,8 @@ class Room:
     """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
 
     `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
-    where that was not told; `joists` are None where nothing is known of them.
+    where that was not told; `joists` are None where nothing is known of them. `height` is that of
+    the ceiling at its lowest; `leveling` is None where no `stations` are known.
     """
 
     length: Length
@@ -154,3 +156,5 @@ class Room:
     joists: Joists | None
     ceiling_items: tuple[Item, ...]
     wall_features: tuple[WallFeature, ...]
+    stations: tuple[Station, ...] = ()
+    leveling: Leveling | None = None

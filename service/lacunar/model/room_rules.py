@@ -10,11 +10,22 @@ from lacunar.model.spec import MemberSpec
 
 
 def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
-    """Length, width and height are all a small spec needs, and none of them can be assumed."""
+    """Length, width and height are all a small spec needs, and none of them can be assumed.
+
+    The height may be left to stations that tell it.
+    """
     room = case.spec.room
-    for name, size in (("length", room.length), ("width", room.width), ("height", room.height)):
+    for name, size in (("length", room.length), ("width", room.width)):
         if size is None and case.sound(f"/room/{name}"):
             yield missing(f"/room/{name}", f"The {name} of the room")
+    told = room.height is not None or any(station.height for station in room.stations)
+    if not told and case.sound("/room/height", "/room/stations"):
+        yield Fault(
+            code="height_missing",
+            pointer="/room/height",
+            message="The height of the room is not given, and cannot be assumed.",
+            remedy="Give height, or stations that each have one.",
+        )
 
 
 def members_are_described(case: RuleCase) -> Iterator[Fault]:

@@ -27,8 +27,10 @@ from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 from lacunar.model.woods import Species
 
@@ -110,6 +112,8 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    stations: tuple[StationSpec, ...] = ()
+    leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()
     wall_features: tuple[WallFeatureSpec, ...] = ()
 
@@ -260,3 +264,4 @@ class CeilingSpec:
     drawing: DrawingSpec = DrawingSpec()
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
+    measured_openings: OpeningsSpec | None = None

@@ -9,6 +9,7 @@ from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -21,6 +22,7 @@ from lacunar.model.spec import (
     RoomSpec,
     RunSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 
 
@@ -43,6 +45,9 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
         yield from _in_item(f"/room/ceiling_items/{position}", item)
     for position, feature in enumerate(spec.room.wall_features):
         yield from _in_feature(f"/room/wall_features/{position}", feature)
+    for position, station in enumerate(spec.room.stations):
+        yield from _in_station(f"/room/stations/{position}", station)
+    yield from _in_leveling(spec.room.leveling or LevelingSpec())
     yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
     yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
     for name in RunName:
@@ -55,6 +60,7 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_crown(spec.crown or CrownSpec())
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
+    yield from _in_openings(spec.measured_openings or OpeningsSpec())
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -83,6 +89,18 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/ends_at", member.ends_at, limits.POSITION)
     yield BoundLength(f"{place}/cladding", member.cladding, limits.CLADDING)
     yield BoundLength(f"{place}/cleat", member.cleat, limits.CLEAT)
+
+
+def _in_station(place: str, station: StationSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/length", station.length, limits.POSITION)
+    yield BoundLength(f"{place}/width", station.width, limits.POSITION)
+    yield BoundLength(f"{place}/height", station.height, limits.ROOM_HEIGHT)
+    yield BoundLength(f"{place}/above_line", station.above_line, limits.STATION_LINE)
+
+
+def _in_leveling(leveling: LevelingSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/room/leveling/reach", leveling.reach, limits.LEVEL_REACH)
+    yield BoundLength("/room/leveling/uneven", leveling.uneven, limits.UNEVEN)
 
 
 def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
@@ -193,3 +211,18 @@ def _in_crown(crown: CrownSpec) -> Iterator[BoundLength]:
 def _in_flat_moulding(place: str, moulding: FlatMouldingSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/thickness", moulding.thickness, limits.MOULDING_THICKNESS)
     yield BoundLength(f"{place}/width", moulding.width, limits.MOULDING_WIDTH)
+
+
+def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
+    place = "/measured_openings"
+    for number, measured in enumerate(openings.coffers or ()):
+        at = f"{place}/coffers/{number}"
+        for wall, side in zip(WALLS, measured.sides, strict=True):
+            yield BoundLength(f"{at}/sides/{wall}", side, limits.OPENING)
+        yield BoundLength(f"{at}/diagonals/rising", measured.rising, limits.DIAGONAL)
+        yield BoundLength(f"{at}/diagonals/falling", measured.falling, limits.DIAGONAL)
+    yield BoundLength(
+        f"{place}/out_of_square_limit", openings.out_of_square_limit, limits.OUT_OF_SQUARE
+    )
+    yield BoundLength(f"{place}/closing_limit", openings.closing_limit, limits.CLOSING)
+    yield BoundLength(f"{place}/difference_limit", openings.difference_limit, limits.DIFFERENCE)

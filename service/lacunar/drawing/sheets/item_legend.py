@@ -5,19 +5,16 @@ from collections.abc import Iterator
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Face, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND
 from lacunar.drawing.views.reflected_ceiling_plan.item_symbols import LEAST, Symbol
-from lacunar.drawing.views.reflected_ceiling_plan.walls import (
-    HATCH_PITCH,
-    WALL_BAND,
-    feature_mark,
-)
+from lacunar.drawing.views.reflected_ceiling_plan.walls import HATCH_PITCH, feature_mark
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling_items import FeatureKind, ItemKind
 
-ITEM, FEATURE = "item-", "feature-"
+ITEM, FEATURE = "item-", "wall-feature-"
 CLEARANCE = "clearance"
-ITEM_ID = "item-id"
+ITEM_ID = "item-tag"
 HALF = 2.3
 """Half the height of a symbol in the legend [mm]."""
 _ON_IDS = (
@@ -27,10 +24,10 @@ _ON_IDS = (
 _MEANINGS = {
     ItemKind.LIGHT: "Light",
     ItemKind.FAN: "Fan",
-    ItemKind.DIFFUSER: "Diffuser: supply air",
+    ItemKind.DIFFUSER: "Diffuser, supply air",
     ItemKind.RETURN: "Return air",
-    ItemKind.DETECTOR: "Detector",
-    ItemKind.SPRINKLER: "Sprinkler",
+    ItemKind.DETECTOR: "Detector: its place is set by the local code",
+    ItemKind.SPRINKLER: "Sprinkler: its place is set by a licensed designer",
     ItemKind.SPEAKER: "Speaker",
     ItemKind.HATCH: "Hatch: access above the ceiling",
 }

@@ -109,7 +109,7 @@ def wall_features_table(
         cells = (check.wall, *edges, _at_center(check))
         data = {"of": check.name, "kind": check.kind.value, "wall": check.wall}
         note = f"{check.name}: {_ends(check)}."
-        rows.append(_row("feature-row", data, (columns, cells), note, typeface))
+        rows.append(_row("wall-feature-row", data, (columns, cells), note, typeface))
     heads = Block(width, HEADS, column_heads(columns, width, 0.0))
     return headed_parts("wall-features-table", "WALL FEATURES", rows, space, heads)
 

@@ -17,6 +17,8 @@ from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -38,6 +40,7 @@ from lacunar.drawing.sheets.tables import (
     rows_that_fit,
 )
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
 from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
@@ -258,6 +261,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     width = column_width(sheets.size) - FRAME_PAD
     column = ColumnSpace(width, frame_box(sheets.size).height - 2 * FRAME_PAD)
     most = rows_that_fit(column.height)
+    space = TableSpace(width, most, typeface)
     tables = tuple(
         marks_table(part, width, wording)
         for marks in layout.marks
@@ -268,11 +272,24 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *_openings(sheets, width, most),
+        *level_tables(layout.levels, space, wording),
         *side_blocks.cautions(layout, column, typeface),
         *side_blocks.legend(layout, column, typeface),
         *side_blocks.notes(layout, column, wording, typeface),
         *items_table(layout, column, wording, typeface),
         *wall_features_table(layout, column, wording, typeface),
+    )
+
+
+def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
+    found = sheets.layout.measured_openings
+    if found is None:
+        return ()
+    return (
+        *openings_tables(found.openings, width, most, sheets.wording),
+        *corner_tables(found.crown, width, most),
     )
 
 

@@ -8,6 +8,7 @@ from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panel_stack import PanelStack
 from lacunar.layout.runs.fixed_things import FixedThing
 from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.measure.length import ZERO
 from lacunar.model.beams import BottomJoint, Depth, Flat
 from lacunar.model.faults import Fault
 from lacunar.model.room import Member, RunName
@@ -16,6 +17,13 @@ SIDE_GIVES = Rule("drop as the side boards give", "side + panel_above_sides")
 SIDE_AND_BOTTOM_GIVE = Rule(
     "drop as the side boards and the bottom under them give",
     "side + bottom_thickness + panel_above_sides",
+)
+SIDE_GIVES_UNDER_RISE = Rule(
+    "drop as the side boards give where the ceiling is highest", "side + panel_above_sides - rise"
+)
+SIDE_AND_BOTTOM_GIVE_UNDER_RISE = Rule(
+    "drop as the side boards and the bottom under them give where the ceiling is highest",
+    "side + bottom_thickness + panel_above_sides - rise",
 )
 MEMBER_NEEDS_BETWEEN = Rule(
     "drop that a member needs inside: its own at its lower end, its cladding, the clearance, the"
@@ -32,6 +40,10 @@ FLAT_OF_TWO_GIVES = Rule(
     "drop of a flat beam: both its boards",
     "upper_board_thickness + bottom_thickness + panel_above",
 )
+_UNDER_RISE = {
+    SIDE_GIVES: SIDE_GIVES_UNDER_RISE,
+    SIDE_AND_BOTTOM_GIVE: SIDE_AND_BOTTOM_GIVE_UNDER_RISE,
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,10 +67,11 @@ class DropTask:
 def drops(task: DropTask) -> Drops:
     """Turn what is asked for, what members need and what boards give into the drop of every beam.
 
-    A family's own drop is the one asked for, else what its side boards give unripped. Stepped
-    depth: each family its own; a cased beam its family's, or deeper if its member needs it. Equal
-    depth: all take the deepest drop asked for or needed by a member; if none is asked for, the
-    shallower of what the two families' boards give, so that the deeper boards are ripped to it.
+    A family's own drop is the one asked for, else what its side boards give unripped, where the
+    ceiling is highest. Stepped depth: each family its own; a cased beam its family's, or deeper if
+    its member needs it. Equal depth: all take the deepest drop asked for or needed by a member; if
+    none is asked for, the shallower of what the two families' boards give, so that the deeper
+    boards are ripped to it.
 
     Raises SpecRefused where equal depth is asked of flat beams that are not as deep as the others.
     """
@@ -105,16 +118,19 @@ def _own_drop(family: Family, stack: PanelStack) -> LengthFigure:
     box, above = family.box, stack.above_sides
     if box.drop is not None:
         return given(box.drop)
-    side = box.sides.width
+    operands, rule = {"side": box.sides.width, "panel_above_sides": above}, SIDE_GIVES
     if box.bottom_joint is BottomJoint.UNDER:
         thickness = box.bottom.thickness
-        return SIDE_AND_BOTTOM_GIVE.gives(
-            side + thickness + above,
-            side=side,
-            bottom_thickness=thickness,
-            panel_above_sides=above,
-        )
-    return SIDE_GIVES.gives(side + above, side=side, panel_above_sides=above)
+        operands = {
+            "side": box.sides.width,
+            "bottom_thickness": thickness,
+            "panel_above_sides": above,
+        }
+        rule = SIDE_AND_BOTTOM_GIVE
+    gives = sum(operands.values(), ZERO)
+    if not stack.rise:
+        return rule.gives(gives, **operands)
+    return _UNDER_RISE[rule].gives(gives - stack.rise, **operands, rise=stack.rise)
 
 
 def _flat_drop(flat: Flat, stack: PanelStack) -> LengthFigure:

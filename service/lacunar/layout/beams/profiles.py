@@ -65,7 +65,9 @@ def _parts(order: ProfileOrder, stack: PanelStack) -> tuple[ProfilePart, ...]:
     side, bottom = side_width(order, stack), bottom_width(order)
     wider = order.kind in ("cased", "wall_full") or not (own_width or order.kind == "wall_half")
     stocks = [
-        PartStock("side", f"{pointer}/sides", box.sides, side.value, order.kind == "cased"),
+        PartStock(
+            "side", f"{pointer}/sides", box.sides, side.value + stack.rise, order.kind == "cased"
+        ),
         PartStock("bottom", f"{pointer}/bottom", box.bottom, bottom.value, wider),
     ]
     if box.backing is not None and (order.kind != "cased" or order.partial):

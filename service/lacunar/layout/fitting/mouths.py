@@ -1,6 +1,6 @@
 """What passes the mouths of coffers: panels and boards between the sides, and bench frames."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import pairwise
 from typing import Literal
@@ -12,7 +12,6 @@ from lacunar.layout.mouldings.pieces import CROWN
 from lacunar.layout.records import Layout, PanelFit
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.moulding import CrownMethod
 from lacunar.model.panel import Seat
 from lacunar.model.room import RunName
 
@@ -41,11 +40,17 @@ def passings(layout: Layout) -> Iterator[Passing]:
     """
     profile_of = {user: profile for profile in layout.profiles for user in profile.used_by}
     runs = {name: layout.run(name) for name in RunName}
+    taken = layout.measured_openings.openings if layout.measured_openings else ()
+    measured = {opening.coffer: opening for opening in taken}
     around = {found.coffer.id: found for found in surroundings(runs, profile_of, layout.coffers)}
     for trim in layout.mouldings.coffers:
         for lifted, coffers in _lifted(layout, trim):
             first = around[coffers[0]]
-            openings = {RunName.LENGTH: first.coffer.length, RunName.WIDTH: first.coffer.width}
+            opening = measured.get(coffers[0])
+            openings = {
+                RunName.LENGTH: opening.fit_length if opening else first.coffer.length,
+                RunName.WIDTH: opening.fit_width if opening else first.coffer.width,
+            }
             bottoms = {run: _between(openings[run], first.across(run)) for run in RunName}
             yield _passing(lifted, coffers, trim, bottoms)
 
@@ -64,14 +69,31 @@ def _between(opening: LengthFigure, sides: SidePair) -> LengthFigure:
 
 def _lifted(layout: Layout, trim: CofferTrim) -> Iterator[tuple[_Lifted, tuple[str, ...]]]:
     if layout.ceiling.panel.seat is Seat.BETWEEN_SIDES:
+        tapered = dict(_tapered(layout))
         for panel in layout.panels:
             if inside := _both(trim.coffers, panel.coffers):
-                yield _Lifted("panel", largest_piece(panel)), inside
+                sizes = tapered.get(inside[0]) or largest_piece(panel)
+                yield _Lifted("panel", sizes), inside
         yield from _boards(layout, trim)
-    crown = layout.ceiling.crown
-    if crown is not None and crown.method is CrownMethod.BENCH_FRAME:
-        sizes = {piece.along: piece.long_point for piece in trim.pieces if piece.moulding == CROWN}
+    if trim.frame_passes_mouth is not None:
+        crown = [piece for piece in trim.pieces if piece.moulding == CROWN]
+        sizes = {
+            run: _shorter(piece.long_point for piece in crown if piece.along is run)
+            for run in RunName
+        }
         yield _Lifted("crown_frame", sizes), trim.coffers
+
+
+def _tapered(layout: Layout) -> Iterator[tuple[str, Sizes]]:
+    """Panels cut to a coffer out of square, by shorter sides: the mouth tapers as they do."""
+    for panel in layout.measured_openings.panels if layout.measured_openings else ():
+        left, upper, right, lower = panel.sides
+        shorter = {RunName.LENGTH: (upper, lower), RunName.WIDTH: (left, right)}
+        yield panel.coffer, {run: _shorter(sides) for run, sides in shorter.items()}
+
+
+def _shorter(sizes: Iterable[LengthFigure]) -> LengthFigure:
+    return min(sizes, key=lambda figure: figure.value)
 
 
 def _boards(layout: Layout, trim: CofferTrim) -> Iterator[tuple[_Lifted, tuple[str, ...]]]:

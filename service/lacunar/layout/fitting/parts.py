@@ -6,7 +6,7 @@ from lacunar.layout.fitting_records import Stage
 from lacunar.layout.records import BeamProfile, ElementKind, Layout
 from lacunar.model.beams import BottomJoint
 from lacunar.model.fixing import BetweenJoists
-from lacunar.model.moulding import CrownMethod, FlatPlace
+from lacunar.model.moulding import FlatPlace
 
 
 def parts_of(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
@@ -79,7 +79,7 @@ def _panels(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
 
 def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     """Mouldings by the coffers they are in; those at the lower edges only where there are beams."""
-    crown, section = layout.ceiling.crown, layout.mouldings.crown
+    section = layout.mouldings.crown
     at_edge = {f.name for f in layout.ceiling.flat_mouldings if f.at is FlatPlace.BOTTOM_EDGE}
     above = any(flat.at is FlatPlace.CEILING for flat in layout.ceiling.flat_mouldings)
     every = tuple(coffer.id for coffer in layout.coffers)
@@ -89,11 +89,23 @@ def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
         if any(piece.moulding in at_edge for piece in trim.pieces)
         for coffer in trim.coffers
     )
-    method = None if crown is None else crown.method
     return {
         Stage.EDGE_MOULDINGS: edged,
         Stage.CEILING_MOULDINGS: every if above else (),
         Stage.CROWN_NAILERS: every if section is not None and section.nailer is not None else (),
-        Stage.CROWN_FRAMES: every if method is CrownMethod.BENCH_FRAME else (),
-        Stage.COPED_CROWN: every if method is CrownMethod.COPED_IN_PLACE else (),
+        Stage.CROWN_FRAMES: _crowned(layout, framed=True),
+        Stage.COPED_CROWN: _crowned(layout, framed=False),
     }
+
+
+def _crowned(layout: Layout, *, framed: bool) -> tuple[str, ...]:
+    """The coffers whose crown is a frame, or those where it is coped: out of square, some are."""
+    if layout.mouldings.crown is None:
+        return ()
+    frames = {
+        coffer
+        for trim in layout.mouldings.coffers
+        if trim.frame_passes_mouth is not None
+        for coffer in trim.coffers
+    }
+    return tuple(coffer.id for coffer in layout.coffers if (coffer.id in frames) is framed)

@@ -6,7 +6,9 @@ from itertools import chain
 
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.opening_records import MeasuredOpening, TaperedPanel
 from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
+from lacunar.layout.panels.tapered_panels import follows_measured
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
 from lacunar.layout.runs.run_records import member_reach
@@ -35,8 +37,22 @@ class PanelRun:
     joists: JoistLines | None = None
 
 
+@dataclass(frozen=True, slots=True)
+class AsMeasured:
+    """What was measured that panels and boards go into, and the panels that are no rectangles."""
+
+    openings: tuple[MeasuredOpening, ...] = ()
+    tapered: tuple[TaperedPanel, ...] = ()
+
+
+NOTHING_MEASURED = AsMeasured()
+
+
 def panels(
-    panel: Panel, runs: Mapping[RunName, PanelRun], coffers: Sequence[Coffer]
+    panel: Panel,
+    runs: Mapping[RunName, PanelRun],
+    coffers: Sequence[Coffer],
+    measured: AsMeasured = NOTHING_MEASURED,
 ) -> tuple[PanelFit, ...]:
     """Turn coffers into sheet panels, those of one size together, in the order of their coffers.
 
@@ -45,40 +61,60 @@ def panels(
     face to the middle of the beam, where it meets the next panel; up to the wall behind a wall
     beam; up to the member in a cased beam. At a bare wall or soffit it ends there.
 
+    A panel that goes in after the sides of a coffer that was measured follows what was measured.
+
     Raises SpecRefused where gaps leave no panel.
     """
     if panel.kind is not PanelKind.SHEET_GOODS:
         return ()
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
-    refuse(gap_faults(panel, [*lengths, *widths]))
+    taken = measured_sizes(panel, measured)
+    planned = {
+        coffer.id: (lengths[coffer.column - 1], widths[coffer.row - 1]) for coffer in coffers
+    }
+    sizes = {**planned, **taken}
+    refuse(gap_faults(panel, [size for pair in sizes.values() for size in pair]))
     starts = {name: panel_starts(panel, run) for name, run in runs.items()}
     groups: dict[tuple[object, ...], tuple[SheetLay, list[Coffer]]] = {}
     for coffer in coffers:
-        column, row = coffer.column - 1, coffer.row - 1
-        size = lengths[column].value, widths[row].value
-        above = {
-            RunName.LENGTH: JoistsAbove(
-                starts[RunName.LENGTH][column], runs[RunName.LENGTH].joists
-            ),
-            RunName.WIDTH: JoistsAbove(starts[RunName.WIDTH][row], runs[RunName.WIDTH].joists),
-        }
-        lay = lay_sheets(size, panel, above)
-        groups.setdefault((size, lay.alike), (lay, []))[1].append(coffer)
-    return tuple(_fit(lay, group, (lengths, widths)) for lay, group in groups.values())
+        length, width = (size.value for size in sizes[coffer.id])
+        at = {RunName.LENGTH: coffer.column - 1, RunName.WIDTH: coffer.row - 1}
+        above = {name: JoistsAbove(starts[name][at[name]], runs[name].joists) for name in RunName}
+        lay = lay_sheets((length, width), panel, above)
+        key = (coffer.id,) if coffer.id in taken else (length, width, lay.alike)
+        groups.setdefault(key, (lay, []))[1].append(coffer)
+    return tuple(_fit(lay, group, sizes[group[0].id]) for lay, group in groups.values())
+
+
+def measured_sizes(
+    panel: Panel, measured: AsMeasured
+) -> dict[str, tuple[LengthFigure, LengthFigure]]:
+    """The sizes of what goes into coffers that were measured: what fits, less a gap at each edge.
+
+    Of a tapered panel, the rectangle it is cut from. None where panels went in before the sides.
+    """
+    if not follows_measured(panel):
+        return {}
+    found = {
+        opening.coffer: (
+            _size(panel, opening.fit_length.value, (ZERO, ZERO)),
+            _size(panel, opening.fit_width.value, (ZERO, ZERO)),
+        )
+        for opening in measured.openings
+    }
+    return found | {each.coffer: (each.length, each.width) for each in measured.tapered}
 
 
 def _fit(
-    lay: SheetLay,
-    group: Sequence[Coffer],
-    sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
+    lay: SheetLay, group: Sequence[Coffer], sizes: tuple[LengthFigure, LengthFigure]
 ) -> PanelFit:
     """The panel of coffers of one size and with one set of seams."""
-    lengths, widths = sizes
+    length, width = sizes
     return PanelFit(
         coffers=tuple(coffer.id for coffer in group),
-        length=lengths[group[0].column - 1],
-        width=widths[group[0].row - 1],
+        length=length,
+        width=width,
         long_edge=lay.long_edge,
         seams=lay.seams,
         seams_along_length=lay.along_length,

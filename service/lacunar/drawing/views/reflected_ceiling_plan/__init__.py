@@ -14,16 +14,16 @@ from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import coffer_id_places
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
-from lacunar.drawing.views.reflected_ceiling_plan.occupied import Occupied
+from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
-from lacunar.drawing.views.reflected_ceiling_plan.walls import WALL_BAND
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
@@ -91,7 +91,7 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
     )
     view = Group(
         "view",
-        (*about, *_items_and_names(frame, symbols, about, typeface)),
+        (*about, *_signs_and_names(frame, symbols, about, typeface)),
         id="view-1",
         title="Reflected ceiling plan",
         data={
@@ -115,19 +115,25 @@ def _in_coffers(
     return ids, direction_arrows(frame, (full, bare), typeface)
 
 
-def _items_and_names(
+def _signs_and_names(
     frame: PlanFrame,
     symbols: Sequence[PlacedSymbol],
     about: tuple[Element, ...],
     typeface: Typeface,
 ) -> tuple[Group, ...]:
-    """Items with their ids, and names of wall features, where nothing else is drawn."""
-    if not symbols and not frame.layout.wall_features:
+    """Items and stations with their ids, names of wall features: where nothing else is drawn."""
+    layout = frame.layout
+    if not symbols and not layout.wall_features and layout.levels is None:
         return ()
     busy = Occupied(typeface, about)
     drawn = tuple(symbol.drawn(busy) for symbol in symbols)
     busy.add(drawn)
-    return (*drawn, *item_ids(symbols, busy, typeface), *feature_names(frame, busy, typeface))
+    return (
+        *drawn,
+        *item_ids(frame, symbols, busy, typeface),
+        *station_marks(frame, busy, typeface),
+        *feature_names(frame, busy, typeface),
+    )
 
 
 def _drawn_strings(

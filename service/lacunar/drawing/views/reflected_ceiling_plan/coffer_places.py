@@ -9,8 +9,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.occupied import Area, Occupied
 from lacunar.layout.records import Coffer
 
 CLEAR = 0.8
@@ -24,9 +24,9 @@ def middle_of(frame: PlanFrame, coffer: Coffer) -> Pt:
     return Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
 
 
-def seen_area(frame: PlanFrame, coffer: Coffer, seen: Mapping[str, tuple[float, float]]) -> Area:
+def seen_area(frame: PlanFrame, coffer: Coffer, seen: Mapping[str, tuple[float, float]]) -> Box:
     """What mouldings leave to be seen of a coffer."""
-    return Area.about(middle_of(frame, coffer), *seen[coffer.id])
+    return Box.about(middle_of(frame, coffer), *seen[coffer.id])
 
 
 def seen_sizes(frame: PlanFrame) -> dict[str, tuple[float, float]]:
@@ -59,16 +59,16 @@ def coffer_id_places(
     return places
 
 
-def first_free(area: Area, size: tuple[float, float], busy: Occupied) -> Pt | None:
+def first_free(area: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:
     """A place in an area for something of a size: its middle, a corner, or any; None if none."""
     wide, high = size
     return next(
-        (at for at in _places(area, size) if busy.is_free(Area.about(at, wide, high).grown(CLEAR))),
+        (at for at in _places(area, size) if busy.is_free(Box.about(at, wide, high).grown(CLEAR))),
         None,
     )
 
 
-def _places(area: Area, size: tuple[float, float]) -> Iterator[Pt]:
+def _places(area: Box, size: tuple[float, float]) -> Iterator[Pt]:
     middle = Pt((area.left + area.right) / 2, (area.top + area.bottom) / 2)
     across = max((area.right - area.left - size[0]) / 2 - CLEAR, 0.0)
     down = max((area.bottom - area.top - size[1]) / 2 - CLEAR, 0.0)

@@ -12,6 +12,7 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
     first_free,
     middle_of,
@@ -19,7 +20,6 @@ from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
     seen_sizes,
 )
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.occupied import Area, Occupied
 from lacunar.layout.records import Coffer, Layout
 from lacunar.model.room import RunName
 
@@ -97,7 +97,7 @@ def _place(
         along, aside, length = usual
         middle = middle_of(frame, coffer)
         at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
-        if busy.is_free(Area.about(at, *_extent(length, run))):
+        if busy.is_free(Box.about(at, *_extent(length, run))):
             return at, length
     area = seen_area(frame, coffer, seen)
     for length in LENGTHS:

@@ -9,10 +9,9 @@ from collections.abc import Iterator
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Text
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.occupied import Occupied, text_area
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied, text_box
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.walls import (
-    WALL_BAND,
     WallOnPaper,
     edges_on_paper,
     walls_of,
@@ -33,7 +32,7 @@ def feature_names(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> tuple
     names = []
     for number, check in enumerate(frame.layout.wall_features, start=1):
         for text in _places(frame, walls[check.wall], check, typeface):
-            if busy.is_free(text_area(text, typeface).grown(style.TEXT_CLEARANCE)):
+            if busy.is_free(text_box(text, typeface).grown(style.TEXT_CLEARANCE)):
                 group = _tag(check, text, number)
                 busy.add((group,))
                 names.append(group)

@@ -12,6 +12,9 @@ from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.room import RunName
 
+WALL_BAND = 2.5
+"""How deep the hatched band is that stands for a wall [mm]."""
+
 
 @dataclass(frozen=True, slots=True)
 class PlanFrame:

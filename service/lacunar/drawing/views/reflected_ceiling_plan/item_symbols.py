@@ -12,7 +12,7 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Circle, Element, Fill, Polyline, Pt, Segments
 from lacunar.model.ceiling_items import ItemKind
 
-LEAST = 2.4
+LEAST = 3.2
 """No side of a symbol is drawn shorter than this [mm]."""
 DOT = 0.8
 INSET = 0.9

@@ -8,9 +8,9 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Pt, Segments
 from lacunar.drawing.hatching import box_corners
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.item_symbols import LEAST, Symbol
-from lacunar.drawing.views.reflected_ceiling_plan.occupied import Area, Occupied
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import CeilingItem
 from lacunar.layout.records import Point
@@ -30,10 +30,10 @@ class PlacedSymbol:
     clearance: tuple[Segments, ...]
 
     @property
-    def area(self) -> Area:
+    def box(self) -> Box:
         """What the symbol takes up."""
         symbol = self.symbol
-        return Area.about(symbol.center, 2 * symbol.half_width, 2 * symbol.half_height)
+        return Box.about(symbol.center, 2 * symbol.half_width, 2 * symbol.half_height)
 
     def marks(self) -> tuple[Element, ...]:
         """Everything that the item could draw."""
@@ -82,10 +82,16 @@ def _clearance(frame: PlanFrame, item: CeilingItem, center: Pt) -> tuple[Segment
     if out < SEEN_APART:
         return ()
     wide, high = (frame.on_paper(side) / 2 + out for side in (item.length, item.width))
-    left, bottom = frame.origin.x, frame.origin.y
-    right, top = left + frame.span(RunName.LENGTH), bottom - frame.span(RunName.WIDTH)
-    first_x, last_x = max(center.x - wide, left), min(center.x + wide, right)
-    first_y, last_y = max(center.y - high, top), min(center.y + high, bottom)
+    room = room_on_paper(frame)
+    first_x, last_x = max(center.x - wide, room.left), min(center.x + wide, room.right)
+    first_y, last_y = max(center.y - high, room.top), min(center.y + high, room.bottom)
     corners = box_corners(first_x, first_y, last_x - first_x, last_y - first_y)
     lines = tuple(zip(corners, (*corners[1:], corners[0]), strict=True))
     return (Segments(lines, style.CLEARANCE),)
+
+
+def room_on_paper(frame: PlanFrame) -> Box:
+    """The room between its finished walls, as drawn."""
+    left, bottom = frame.origin.x, frame.origin.y
+    along, up = (frame.span(run) for run in RunName)
+    return Box(left, bottom - up, left + along, bottom)

@@ -11,13 +11,12 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.model.ceiling_items import FeatureKind
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
-WALL_BAND = 2.5
 HATCH_PITCH = 1.8
 
 
@@ -119,7 +118,7 @@ def _feature(frame: PlanFrame, wall: WallOnPaper, check: WallFeatureCheck, numbe
         id=f"wall-feature-{number}",
         title=check.name,
         data={
-            "name": check.name,
+            "id": check.name,
             "kind": check.kind.value,
             "wall": check.wall,
             "near-mm": decimal_mm(check.near.value),

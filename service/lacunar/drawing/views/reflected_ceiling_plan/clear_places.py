@@ -1,4 +1,4 @@
-"""What is already drawn on a plan, asked whether a place is still free for words.
+"""Clear places on the plan: what is drawn already, and where a word can stand beside a sign.
 
 The paper is cut into square cells, each listing the lines and texts that touch it, so that a place
 asks only what is near it.
@@ -9,18 +9,32 @@ from dataclasses import dataclass
 from math import cos, floor, pi, sin
 
 from lacunar.drawing import style
-from lacunar.drawing.elements import Circle, Element, Fill, Polyline, Pt, Segments, Text, walk
+from lacunar.drawing.elements import (
+    Circle,
+    Element,
+    Face,
+    Fill,
+    Polyline,
+    Pt,
+    Segments,
+    Text,
+    walk,
+)
 from lacunar.drawing.typeface import Typeface
 
 CELL = 8.0
 ROUND_SIDES = 48
 """A circle is held as a polygon: of the largest on a plan it comes within a tenth of a mm."""
+GAP = 0.9
+LEADER_REACHES = (4.0, 7.0, 11.0, 16.0)
+LEADER_WAYS = ((1, -1), (1, 1), (-1, -1), (-1, 1), (1, 0), (-1, 0), (0, -1), (0, 1))
+_BESIDE = ((1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (1, -1), (-1, 1), (-1, -1))
 _BELOW_BASELINE = 0.27
 _SHARE_BEFORE = {"start": 0.0, "middle": 0.5, "end": 1.0}
 
 
 @dataclass(frozen=True, slots=True)
-class Area:
+class Box:
     """An upright rectangle on paper [mm]; `top` is the smaller y."""
 
     left: float
@@ -29,16 +43,26 @@ class Area:
     bottom: float
 
     @classmethod
-    def about(cls, center: Pt, width: float, height: float) -> "Area":
+    def about(cls, center: Pt, width: float, height: float) -> "Box":
         """The rectangle of a size about its center."""
         x, y = width / 2, height / 2
         return cls(center.x - x, center.y - y, center.x + x, center.y + y)
 
-    def grown(self, by: float) -> "Area":
-        """The rectangle with `by` [mm] more on every side."""
-        return Area(self.left - by, self.top - by, self.right + by, self.bottom + by)
+    @property
+    def middle(self) -> Pt:
+        """Half way across and half way down."""
+        return Pt((self.left + self.right) / 2, (self.top + self.bottom) / 2)
 
-    def meets(self, other: "Area") -> bool:
+    def grown(self, by: float) -> "Box":
+        """The rectangle with `by` [mm] more on every side."""
+        return Box(self.left - by, self.top - by, self.right + by, self.bottom + by)
+
+    def within(self, other: "Box") -> bool:
+        """Whether it lies in another, edges included."""
+        across = other.left <= self.left and self.right <= other.right
+        return across and other.top <= self.top and self.bottom <= other.bottom
+
+    def meets(self, other: "Box") -> bool:
         """Whether both have a place inside in common."""
         return (
             self.left < other.right
@@ -72,27 +96,27 @@ class Occupied:
     def __init__(self, typeface: Typeface, elements: Iterable[Element] = ()) -> None:
         self._typeface = typeface
         self._lines: dict[tuple[int, int], list[Line]] = {}
-        self._texts: dict[tuple[int, int], list[Area]] = {}
+        self._texts: dict[tuple[int, int], list[Box]] = {}
         self.add(elements)
 
     def add(self, elements: Iterable[Element]) -> None:
         """Take up everything that can be seen of some elements."""
         for element in walk(tuple(elements)):
             if isinstance(element, Text):
-                area = text_area(element, self._typeface)
+                area = text_box(element, self._typeface)
                 for cell in _cells(area):
                     self._texts.setdefault(cell, []).append(area)
             for line in _lines_of(element):
                 for cell in _cells(_around(line)):
                     self._lines.setdefault(cell, []).append(line)
 
-    def is_free(self, area: Area) -> bool:
+    def is_free(self, area: Box) -> bool:
         """Whether neither a line nor a text comes into a rectangle."""
         return self.is_free_of_texts(area) and not any(
             area.is_passed_by(*line) for cell in _cells(area) for line in self._lines.get(cell, ())
         )
 
-    def is_free_of_texts(self, area: Area) -> bool:
+    def is_free_of_texts(self, area: Box) -> bool:
         """Whether no text comes into a rectangle."""
         return not any(
             area.meets(text) for cell in _cells(area) for text in self._texts.get(cell, ())
@@ -107,7 +131,7 @@ class Occupied:
         )
 
 
-def text_area(text: Text, typeface: Typeface) -> Area:
+def text_box(text: Text, typeface: Typeface) -> Box:
     """The rectangle that a line of text takes up, what hangs below its baseline included."""
     width = typeface.width(text.text, text.height, text.face)
     plain = text.text.isascii() and text.text.upper() == text.text and "," not in text.text
@@ -115,9 +139,9 @@ def text_area(text: Text, typeface: Typeface) -> Area:
     before = width * _SHARE_BEFORE[text.anchor]
     if text.turned:
         end = text.at.y + before
-        return Area(text.at.x - text.height, end - width, text.at.x + below, end)
+        return Box(text.at.x - text.height, end - width, text.at.x + below, end)
     left = text.at.x - before
-    return Area(left, text.at.y - text.height, left + width, text.at.y + below)
+    return Box(left, text.at.y - text.height, left + width, text.at.y + below)
 
 
 def _lines_of(element: Element) -> Iterator[Line]:
@@ -144,12 +168,64 @@ def _polygon(circle: Circle) -> tuple[Pt, ...]:
     )
 
 
-def _around(line: Line) -> Area:
+def _around(line: Line) -> Box:
     (start, end) = line
-    return Area(min(start.x, end.x), min(start.y, end.y), max(start.x, end.x), max(start.y, end.y))
+    return Box(min(start.x, end.x), min(start.y, end.y), max(start.x, end.x), max(start.y, end.y))
 
 
-def _cells(area: Area) -> Iterator[tuple[int, int]]:
+def _cells(area: Box) -> Iterator[tuple[int, int]]:
     for column in range(floor(area.left / CELL), floor(area.right / CELL) + 1):
         for row in range(floor(area.top / CELL), floor(area.bottom / CELL) + 1):
             yield column, row
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """A word to be put by a sign: the sign's box, whether it is round, and where the word may be.
+
+    `inside` is whether it may stand in the sign, `led_out` whether at the end of a leader.
+    """
+
+    words: str
+    sign: Box
+    round: bool
+    within: Box
+    inside: bool = False
+    led_out: bool = True
+
+
+def place_label(label: Label, busy: Occupied, typeface: Typeface) -> tuple[Element, ...]:
+    """The word at the nearest clear place, with a leader where it is off; nothing if none is."""
+    size = typeface.width(label.words, style.TEXT, Face.MEDIUM), style.TEXT
+    for center, leader in _label_places(label, size):
+        box = Box.about(center, *size).grown(style.TEXT_CLEARANCE)
+        if not box.within(label.within) or not busy.is_free(box):
+            continue
+        if leader is not None and busy.crosses_text(leader):
+            continue
+        at = center.moved(0, style.TEXT / 2)
+        word = Text(at, label.words, style.TEXT, Face.MEDIUM, "middle")
+        return (word,) if leader is None else (Polyline(leader, style.LEADER), word)
+    return ()
+
+
+def _label_places(
+    label: Label, size: tuple[float, float]
+) -> Iterator[tuple[Pt, tuple[Pt, Pt] | None]]:
+    """The middles of places for a word, each with the leader it needs there; the best first."""
+    wide, high = size
+    sign, at = label.sign, label.sign.middle
+    half_width, half_height = (sign.right - sign.left) / 2, (sign.bottom - sign.top) / 2
+    if label.inside:
+        yield at, None
+    for x, y in _BESIDE:
+        yield at.moved(x * (half_width + GAP + wide / 2), y * (half_height + GAP + high / 2)), None
+    if not label.led_out:
+        return
+    for reach in LEADER_REACHES:
+        for x, y in LEADER_WAYS:
+            share = 0.5**0.5 if label.round and x and y else 1.0
+            edge = at.moved(x * half_width * share, y * half_height * share)
+            end = edge.moved(x * reach, y * reach)
+            center = end.moved(x * (wide / 2 + GAP), 0.0 if x else y * (high / 2 + GAP))
+            yield center, (edge, end)
