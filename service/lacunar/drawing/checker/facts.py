@@ -53,12 +53,26 @@ class CofferFacts:
 
 @dataclass(frozen=True, slots=True)
 class ItemFacts:
-    """A ceiling item: what it is, and its center along the length run and along the width run."""
+    """A ceiling item: its kind, center and size, each along the length run and the width run."""
 
     id: str
     kind: str
     x: Fraction
     y: Fraction
+    length: Fraction
+    width: Fraction
+    round: bool
+
+
+@dataclass(frozen=True, slots=True)
+class FeatureFacts:
+    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along."""
+
+    name: str
+    kind: str
+    wall: str
+    near: Fraction
+    far: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,6 +126,7 @@ class LayoutFacts:
     direction: str
     openings: tuple[OpeningFacts, ...] = ()
     items: tuple[ItemFacts, ...] = ()
+    features: tuple[FeatureFacts, ...] = ()
 
 
 @lru_cache(maxsize=4096)
@@ -149,6 +164,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         direction=_direction(ceiling),
         openings=tuple(_openings(root)),
         items=tuple(_items(root)),
+        features=tuple(_features(root)),
     )
 
 
@@ -172,7 +188,17 @@ def _items(root: "_Node") -> Iterator[ItemFacts]:
     """All ceiling items; nothing where the layout says nothing of them."""
     if root.has("ceiling_items"):
         for item in root["ceiling_items"]["items"]:
-            yield ItemFacts(item["id"].text, item["kind"].text, item["x"].length, item["y"].length)
+            x, y, length, width = (item[name].length for name in ("x", "y", "length", "width"))
+            rounded = item["round"].value is True
+            yield ItemFacts(item["id"].text, item["kind"].text, x, y, length, width, rounded)
+
+
+def _features(root: "_Node") -> Iterator[FeatureFacts]:
+    """All wall features; nothing where the layout says nothing of them."""
+    if root.has("wall_features"):
+        for check in root["wall_features"]:
+            name, kind, wall = (check[one].text for one in ("name", "kind", "wall"))
+            yield FeatureFacts(name, kind, wall, check["near"].length, check["far"].length)
 
 
 def _direction(ceiling: "_Node") -> str:

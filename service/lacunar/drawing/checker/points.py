@@ -19,6 +19,7 @@ from lacunar.drawing.checker import (
     placement,
     scales,
     tables,
+    wall_features,
 )
 from lacunar.drawing.checker.facts import read_facts
 from lacunar.drawing.checker.reading import NotASheet, read_sheet
@@ -73,6 +74,8 @@ POINTS = (
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
     Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
+    Point(76, "Wall features are drawn in their walls", wall_features.features_as_laid_out),
+    Point(77, "Ids of items stand by them", items.items_named),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -80,6 +83,7 @@ SET_POINTS = (
     SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
     SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
+    SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 
