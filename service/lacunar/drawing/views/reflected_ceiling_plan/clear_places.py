@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from math import cos, floor, pi, sin
 
 from lacunar.drawing import style
+from lacunar.drawing.annotation import arrow
 from lacunar.drawing.elements import (
     Circle,
     Element,
@@ -26,6 +27,7 @@ CELL = 8.0
 ROUND_SIDES = 48
 """A circle is held as a polygon: of the largest on a plan it comes within a tenth of a mm."""
 GAP = 0.9
+HEAD = 1.8
 LEADER_REACHES = (4.0, 7.0, 11.0, 16.0)
 LEADER_WAYS = ((1, -1), (1, 1), (-1, -1), (-1, 1), (1, 0), (-1, 0), (0, -1), (0, 1))
 _BESIDE = ((1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (1, -1), (-1, 1), (-1, -1))
@@ -183,14 +185,15 @@ def _cells(area: Box) -> Iterator[tuple[int, int]]:
 class Label:
     """A word to be put by a sign: the sign's box, whether it is round, and where the word may be.
 
-    `inside` is whether it may stand in the sign, `led_out` whether at the end of a leader.
+    In a sign that is `outlined` it may stand inside; a leader to one ends in an arrow. `led_out` is
+    whether there may be a leader.
     """
 
     words: str
     sign: Box
     round: bool
     within: Box
-    inside: bool = False
+    outlined: bool = False
     led_out: bool = True
 
 
@@ -205,7 +208,10 @@ def place_label(label: Label, busy: Occupied, typeface: Typeface) -> tuple[Eleme
             continue
         at = center.moved(0, style.TEXT / 2)
         word = Text(at, label.words, style.TEXT, Face.MEDIUM, "middle")
-        return (word,) if leader is None else (Polyline(leader, style.LEADER), word)
+        if leader is None:
+            return (word,)
+        head = (arrow(*leader, HEAD),) if label.outlined else ()
+        return (Polyline(leader, style.LEADER), *head, word)
     return ()
 
 
@@ -216,7 +222,7 @@ def _label_places(
     wide, high = size
     sign, at = label.sign, label.sign.middle
     half_width, half_height = (sign.right - sign.left) / 2, (sign.bottom - sign.top) / 2
-    if label.inside:
+    if label.outlined:
         yield at, None
     for x, y in _BESIDE:
         yield at.moved(x * (half_width + GAP + wide / 2), y * (half_height + GAP + high / 2)), None

@@ -27,7 +27,7 @@ def item_ids(
     for symbol in symbols:
         item = symbol.item
         few = alike[item.kind] <= ALIKE_WITH_LEADERS
-        label = Label(item.id, symbol.box, item.round, room, inside=True, led_out=few)
+        label = Label(item.id, symbol.box, item.round, room, outlined=True, led_out=few)
         if words := place_label(label, busy, typeface):
             busy.add(words)
             tags.append(_tag(item.id, words))
