@@ -201,13 +201,13 @@ def place_label(label: Label, busy: Occupied, typeface: Typeface) -> tuple[Eleme
     """The word at the nearest clear place, with a leader where it is off; nothing if none is."""
     size = typeface.width(label.words, style.TEXT, Face.MEDIUM), style.TEXT
     for center, leader in _label_places(label, size):
-        box = Box.about(center, *size).grown(style.TEXT_CLEARANCE)
+        at = center.moved(0, style.TEXT / 2)
+        word = Text(at, label.words, style.TEXT, Face.MEDIUM, "middle")
+        box = text_box(word, typeface).grown(style.TEXT_CLEARANCE)
         if not box.within(label.within) or not busy.is_free(box):
             continue
         if leader is not None and busy.crosses_text(leader):
             continue
-        at = center.moved(0, style.TEXT / 2)
-        word = Text(at, label.words, style.TEXT, Face.MEDIUM, "middle")
         if leader is None:
             return (word,)
         head = (arrow(*leader, HEAD),) if label.outlined else ()
