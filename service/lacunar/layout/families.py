@@ -96,7 +96,7 @@ def flat_width(flat: Flat) -> LengthFigure:
 
     The width asked for; else the widest that both boards make with the edges they are to have.
 
-    >>> from lacunar.measure.length import ZERO
+    >>> from lacunar.measure.length import ZERO, Length
     >>> from lacunar.model.stock import read_stock
     >>> flat = Flat(read_stock("1x6"), read_stock("1x8"), Length.of_inches(1), ZERO, None)
     >>> flat_width(flat).value  # 5 1/2 + 2 x 1 is more than the 7 1/4 there is
