@@ -31,11 +31,15 @@ _BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """A placed piece of sheet: elements drawn from its own upper left corner, and its size [mm]."""
+    """A placed piece of sheet: elements drawn from its own upper left corner, and its size [mm].
+
+    Blocks of one `series` are parts of one thing and stand in their order.
+    """
 
     width: float
     height: float
     children: tuple[Element, ...]
+    series: str = ""
 
     def at(self, x: float, y: float) -> tuple[Element, ...]:
         """The block's elements with its upper left corner at x, y [mm]."""
@@ -201,7 +205,7 @@ def headed_parts(
     for number, (height, children) in enumerate(parts, start=1):
         words, identity = (title, kind) if number == 1 else (title + GOING_ON, f"{kind}-{number}")
         elements = (*heading(words, column.width), *top.at(0, HEADING_HEIGHT), *children)
-        blocks.append(Block(column.width, height, (Group(kind, elements, id=identity),)))
+        blocks.append(Block(column.width, height, (Group(kind, elements, id=identity),), kind))
     return tuple(blocks)
 
 

@@ -101,7 +101,7 @@ def marks_table(part: MarkRows, width: float, wording: SheetWording) -> Block:
         y += ROW_PITCH
     children = (*heading(title, width), *column_heads(columns, width, HEADING_HEIGHT), *drawn)
     group = Group("marks-table", children, id=identity, data={"run": run.value})
-    return Block(width, y, (group,))
+    return Block(width, y, (group,), f"marks-{run.value}")
 
 
 def _mark_row(row: MarkRow, columns: Sequence[Column], y: float, wording: SheetWording) -> Group:
