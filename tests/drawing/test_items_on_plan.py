@@ -108,3 +108,17 @@ def test_a_letter_sheet_holds_a_small_room_with_items_boards_and_joists():
     )
     assert check_drawings(ready) == ()
     assert [group.id for group in groups(ready, "cautions")] == ["cautions", "cautions-2"]
+
+
+def test_ids_lose_their_frames_where_coffers_are_small_on_paper():
+    """Coffers of 53 in are 14 mm wide at 1:96, of which the light in the middle takes 3.2 mm."""
+    ready = prepared(
+        {"length": 1200, "width": 1200, "ceiling_items": [LIGHTS]},
+        grid={"length": {"coffers": 20}, "width": {"coffers": 20}},
+        drawing={"paper": "arch_c"},
+    )
+    coffers = groups(ready, "coffer")
+    tags = [tag for coffer in coffers for tag in coffer.children if isinstance(tag, Group)]
+    assert len(tags) == 400
+    assert not any(isinstance(each, Polyline) for tag in tags for each in tag.children)
+    assert check_drawings(ready) == ()

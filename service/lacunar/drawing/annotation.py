@@ -92,7 +92,8 @@ class Tag:
     """A label in an outline: a circle (`round`) for walls and views, else a rectangle.
 
     `of` is the id of what is labelled, `kind` what that is: a member and a coffer may both be G1.
-    `key` stands in the tag's own id where `of` is a name, which may hold any letter.
+    `key` stands in the tag's own id where `of` is a name, which may hold any letter. One that is
+    not `framed` is its text alone, where there is no room for more.
     """
 
     kind: str
@@ -101,15 +102,20 @@ class Tag:
     round: bool = False
     turned: bool = False
     key: str = ""
+    framed: bool = True
 
     def long_side(self, typeface: Typeface) -> float:
         """The tag's extent along its text [mm]."""
         if self.round:
             return 6.4
+        if not self.framed:
+            return typeface.width(self.text, style.TEXT, Face.SEMIBOLD)
         return max(7.0, typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * TAG_PADDING)
 
     def short_side(self) -> float:
         """The tag's extent across its text [mm]."""
+        if not self.framed:
+            return style.TEXT
         return 6.4 if self.round else TAG_HEIGHT
 
     def size(self, typeface: Typeface) -> tuple[float, float]:
@@ -120,18 +126,18 @@ class Tag:
     def drawn(self, center: Pt, typeface: Typeface, *extra: Element) -> Group:
         """The tag about its center, with `extra` (its leader) in the same group."""
         width, height = self.size(typeface)
-        outline: Element
+        outline: tuple[Element, ...] = ()
         if self.round:
-            outline = Circle(center, 3.2, style.FINE, Fill.WHITE)
-        else:
+            outline = (Circle(center, 3.2, style.FINE, Fill.WHITE),)
+        elif self.framed:
             left, top = center.x - width / 2, center.y - height / 2
-            outline = rectangle(left, top, width, height, fill=Fill.WHITE)
+            outline = (rectangle(left, top, width, height, fill=Fill.WHITE),)
         half = style.TEXT / 2
         at = Pt(center.x + half, center.y) if self.turned else Pt(center.x, center.y + half)
         text = Text(at, self.text, style.TEXT, Face.SEMIBOLD, "middle", self.turned)
         return Group(
             "tag",
-            (*extra, outline, text),
+            (*extra, *outline, text),
             id=f"tag-{self.kind}-{self.key or self.of}",
             data={"kind": self.kind, "of": self.of},
             title=self.text,

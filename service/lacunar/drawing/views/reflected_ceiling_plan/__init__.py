@@ -8,14 +8,14 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, Tag
+from lacunar.drawing.annotation import Block
 from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_strings
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import coffer_id_places
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
@@ -105,13 +105,13 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
 
 def _in_coffers(
     frame: PlanFrame, symbols: Sequence[PlacedSymbol], typeface: Typeface
-) -> tuple[Mapping[str, Pt], tuple[Group, ...]]:
+) -> tuple[Mapping[str, IdPlace], tuple[Group, ...]]:
     """The places of coffers' ids, then the arrows: clear of items, and of clearances."""
     bare = Occupied(typeface, (e for each in symbols for e in each.symbol.drawn()))
     full = Occupied(typeface, (e for each in symbols for e in each.marks()))
     ids = coffer_id_places(frame, (full, bare), typeface)
     for busy in (full, bare):
-        busy.add(Tag("coffer", c, c).drawn(at, typeface) for c, at in ids.items())
+        busy.add(place.drawn(typeface) for place in ids.values())
     return ids, direction_arrows(frame, (full, bare), typeface)
 
 

@@ -4,8 +4,9 @@ from collections.abc import Mapping
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
-from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt
+from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups
@@ -15,7 +16,7 @@ from lacunar.model.room import START_WALL
 
 
 def ceiling_elements(
-    frame: PlanFrame, ids: Mapping[str, Pt], typeface: Typeface
+    frame: PlanFrame, ids: Mapping[str, IdPlace], typeface: Typeface
 ) -> tuple[Element, ...]:
     """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls.
 
@@ -34,7 +35,7 @@ def ceiling_elements(
     )
 
 
-def _coffer(frame: PlanFrame, coffer: Coffer, id_at: Pt, typeface: Typeface) -> Group:
+def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface) -> Group:
     """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
     tag = Tag("coffer", coffer.id, coffer.id)
@@ -42,7 +43,7 @@ def _coffer(frame: PlanFrame, coffer: Coffer, id_at: Pt, typeface: Typeface) -> 
         raise TagsDoNotFit(coffer.id)
     return Group(
         "coffer",
-        (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(id_at, typeface)),
+        (Polyline(corners, None, closed=True, fill=Fill.WHITE), place.drawn(typeface)),
         id=f"coffer-{coffer.id}",
         title=f"Coffer {coffer.id}",
         data={

@@ -5,9 +5,10 @@ is seen of the coffer, the upper left first, so that it stands alike in coffers 
 """
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
-from lacunar.drawing.elements import Pt
+from lacunar.drawing.elements import Group, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
@@ -24,7 +25,7 @@ def middle_of(frame: PlanFrame, coffer: Coffer) -> Pt:
     return Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
 
 
-def seen_area(frame: PlanFrame, coffer: Coffer, seen: Mapping[str, tuple[float, float]]) -> Box:
+def seen_box(frame: PlanFrame, coffer: Coffer, seen: Mapping[str, tuple[float, float]]) -> Box:
     """What mouldings leave to be seen of a coffer."""
     return Box.about(middle_of(frame, coffer), *seen[coffer.id])
 
@@ -38,40 +39,55 @@ def seen_sizes(frame: PlanFrame) -> dict[str, tuple[float, float]]:
     }
 
 
+@dataclass(frozen=True, slots=True)
+class IdPlace:
+    """A coffer's id and where its middle stands."""
+
+    tag: Tag
+    at: Pt
+
+    def drawn(self, typeface: Typeface) -> Group:
+        """The id at its place."""
+        return self.tag.drawn(self.at, typeface)
+
+
 def coffer_id_places(
     frame: PlanFrame, busy: Sequence[Occupied], typeface: Typeface
-) -> dict[str, Pt]:
-    """The middle of each coffer's id.
+) -> dict[str, IdPlace]:
+    """The place of each coffer's id: in frames, or, where one has no room, all without.
 
     `busy` is what ids keep clear of; where a coffer has no room then, the next of them counts.
-    Errors: `TagsDoNotFit` where it still has none.
+    Errors: `TagsDoNotFit` where a coffer has no room for its id without a frame either.
     """
     seen = seen_sizes(frame)
-    places = {}
-    for coffer in frame.layout.coffers:
-        size = Tag("coffer", coffer.id, coffer.id).size(typeface)
-        area = seen_area(frame, coffer, seen)
-        found = (first_free(area, size, taken) for taken in busy)
-        place = next((at for at in found if at is not None), None)
-        if place is None:
-            raise TagsDoNotFit(coffer.id)
-        places[coffer.id] = place
-    return places
+    for framed in (True, False):
+        places: dict[str, IdPlace] = {}
+        for coffer in frame.layout.coffers:
+            tag = Tag("coffer", coffer.id, coffer.id, framed=framed)
+            box, size = seen_box(frame, coffer, seen), tag.size(typeface)
+            found = (first_free(box, size, taken) for taken in busy)
+            at = next((at for at in found if at is not None), None)
+            if at is None:
+                break
+            places[coffer.id] = IdPlace(tag, at)
+        else:
+            return places
+    raise TagsDoNotFit(coffer.id)
 
 
-def first_free(area: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:
+def first_free(box: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:
     """A place in an area for something of a size: its middle, a corner, or any; None if none."""
     wide, high = size
     return next(
-        (at for at in _places(area, size) if busy.is_free(Box.about(at, wide, high).grown(CLEAR))),
+        (at for at in _places(box, size) if busy.is_free(Box.about(at, wide, high).grown(CLEAR))),
         None,
     )
 
 
-def _places(area: Box, size: tuple[float, float]) -> Iterator[Pt]:
-    middle = Pt((area.left + area.right) / 2, (area.top + area.bottom) / 2)
-    across = max((area.right - area.left - size[0]) / 2 - CLEAR, 0.0)
-    down = max((area.bottom - area.top - size[1]) / 2 - CLEAR, 0.0)
+def _places(box: Box, size: tuple[float, float]) -> Iterator[Pt]:
+    middle = Pt((box.left + box.right) / 2, (box.top + box.bottom) / 2)
+    across = max((box.right - box.left - size[0]) / 2 - CLEAR, 0.0)
+    down = max((box.bottom - box.top - size[1]) / 2 - CLEAR, 0.0)
     yield middle
     for x, y in ((-1, -1), (1, -1), (-1, 1), (1, 1)):
         yield middle.moved(x * across, y * down)

@@ -16,7 +16,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occup
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
     first_free,
     middle_of,
-    seen_area,
+    seen_box,
     seen_sizes,
 )
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
@@ -99,12 +99,12 @@ def _place(
         at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
         if busy.is_free(Box.about(at, *_extent(length, run))):
             return at, length
-    area = seen_area(frame, coffer, seen)
+    box = seen_box(frame, coffer, seen)
     for length in LENGTHS:
         size = _extent(length, run)
         if size[0] + 2 * CLEAR > wide or size[1] + 2 * CLEAR > high:
             continue
-        free = first_free(area, size, busy)
+        free = first_free(box, size, busy)
         if free is not None:
             return free, length
     return None
