@@ -115,8 +115,8 @@ def _low(layout: Layout) -> Iterator[Caution]:
         yield Caution(
             code="item_below_headroom",
             text=f"There is less headroom below {first_few([name for _, name in low])} than the"
-            " limit in the spec. For fans, the maker's instructions and the local code say how high the"
-            " blades must be.",
+            " limit in the spec. For fans, the maker's instructions and the local code say how high"
+            " the blades must be.",
             figures={"clear_height": clear, "limit": limit},
             pointer=_ITEMS,
         )
