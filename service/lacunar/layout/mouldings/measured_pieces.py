@@ -210,7 +210,7 @@ def _slanted(
         )
     if slanted:
         return ONE_END_LESS.approximates(value, length=length.value, depth=depth, corner=slanted[0])
-    return given(length.value) if not length.approximate else replace(length)
+    return length if length.approximate else given(length.value)
 
 
 def _flats(

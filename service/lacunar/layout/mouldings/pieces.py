@@ -236,13 +236,7 @@ def _edge_pieces(
 
 
 def _flat_piece(flat: FlatMoulding, opening: LengthFigure, cut: Cut) -> MouldingPiece:
-    mitred = sum(end is PieceEnd.MITRED for end in cut.ends)
-    short_point = FLAT_SHORT_POINT.gives(
-        opening.value - flat.thickness * mitred,
-        long_point=opening.value,
-        ends=mitred,
-        thickness=flat.thickness,
-    )
+    short_point = flat_short_point(opening, flat.thickness, cut.ends)
     return MouldingPiece(
         flat.name, cut.along, cut.toward, len(cut.toward), *cut.ends, opening, short_point
     )
