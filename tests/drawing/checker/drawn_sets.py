@@ -1,4 +1,4 @@
-"""Whole sets of sheets to be spoiled: a spec drawn, with the layout's JSON they are held against."""
+"""Whole sets of sheets to be spoiled: a spec drawn, and the JSON they are held against."""
 
 import json
 from typing import Any
