@@ -8,14 +8,9 @@ from typing import Any
 
 import pytest
 
-from lacunar.drawing.checker import check_set
-from lacunar.drawing.painters.fonts import load_typeface
-from lacunar.drawing.painters.svg import paint_svg
-from lacunar.drawing.sheet_set import compose
-from lacunar.workflow.prepare import layout_answer, prepare
+from tests.drawing.checker.drawn_sets import Drawn, drawn_set, found, points
 from tests.drawing.checker.spoiled import Spoiled
 
-Drawn = tuple[list[str], dict[str, Any]]
 KINDS = ("fan", "diffuser", "return", "sprinkler", "speaker", "hatch", "detector")
 SPEC: dict[str, Any] = {
     "room": {
@@ -41,19 +36,7 @@ SPEC: dict[str, Any] = {
 
 @pytest.fixture(scope="module")
 def drawn() -> Drawn:
-    prepared = prepare(json.dumps(SPEC).encode())
-    typeface = load_typeface()
-    sheets = compose(prepared.layout, prepared.digest, typeface).sheets
-    svgs = [paint_svg(sheet, typeface, fonts=None) for sheet in sheets]
-    return svgs, dict(layout_answer(prepared, trace=False))
-
-
-def found(svgs: list[str], answer: dict[str, Any]) -> set[tuple[int, str]]:
-    return {(one.point, one.where) for one in check_set(svgs, answer, load_typeface())}
-
-
-def points(svgs: list[str], answer: dict[str, Any]) -> set[int]:
-    return {point for point, _ in found(svgs, answer)}
+    return drawn_set(SPEC)
 
 
 def spoiled_plan(drawn: Drawn, spoil: Callable[[Spoiled], object]) -> set[tuple[int, str]]:
