@@ -1,11 +1,11 @@
 """The ceiling itself on the plan: coffers, beams, members and walls, without dimensions."""
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_label import coffer_label
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
@@ -25,7 +25,7 @@ def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
         *(_coffer(frame, coffer, tags[coffer.id], typeface) for coffer in layout.coffers),
-        *crown_lines(frame, typeface),
+        *crown_lines(frame),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
@@ -38,9 +38,7 @@ def _coffer(frame: PlanFrame, coffer: Coffer, at: Box, typeface: Typeface) -> Gr
     """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
     middle = Pt((at.left + at.right) / 2, (at.top + at.bottom) / 2)
-    tag = Tag("coffer", coffer.id, coffer.id)
-    if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
-        raise TagsDoNotFit(coffer.id)
+    tag = coffer_label(frame, coffer, typeface)
     return Group(
         "coffer",
         (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(middle, typeface)),

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator, Mapping
 
-from lacunar.drawing.annotation import Tag
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_label import coffer_label
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import item_boxes
 from lacunar.layout.records import Coffer
@@ -16,7 +16,10 @@ ASIDE = ((-1, -1), (1, -1), (0, -1), (-1, 0), (-1, 1), (0, 1), (1, 1), (1, 0))
 
 
 def coffer_tags(frame: PlanFrame, typeface: Typeface) -> Mapping[str, Box]:
-    """The box of every coffer's id. Where nothing aside is clear it stays in the middle."""
+    """The box of every coffer's id. Where nothing aside is clear it stays in the middle.
+
+    Errors: `TagsDoNotFit` where an id is too long for its coffer at this scale.
+    """
     boxes = item_boxes(frame)
     on_beams = boxes.get(None, ())
     trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
@@ -36,7 +39,7 @@ def _places(
 ) -> Iterator[Box]:
     corners = [frame.point(point) for point in coffer.corners]
     middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    wide, high = Tag("coffer", coffer.id, coffer.id).size(typeface)
+    wide, high = coffer_label(frame, coffer, typeface).size(typeface)
     yield Box.about(middle, wide, high)
     across, down = ((seen[0] - wide) / 2 - APART, (seen[1] - high) / 2 - APART)
     if across >= 0 and down >= 0:

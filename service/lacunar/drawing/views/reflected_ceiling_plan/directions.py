@@ -7,10 +7,11 @@ both has none: the way is the same everywhere, and the notes say it too.
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
+from lacunar.drawing.annotation import TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_label import coffer_label
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import item_boxes
@@ -87,10 +88,10 @@ def _arrow(
     """The arrow within what mouldings leave to be seen of a coffer, beside its id."""
     corners = [frame.point(point) for point in coffer.corners]
     wide, high = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
-    tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
-    halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
+    tag_wide, tag_high = coffer_label(frame, coffer, typeface).size(typeface)
+    halves = (wide / 2, high / 2, tag_wide / 2, tag_high / 2)
     if run is RunName.WIDTH:
-        halves = (high / 2, wide / 2, TAG_HEIGHT / 2, tag_wide / 2)
+        halves = (high / 2, wide / 2, tag_high / 2, tag_wide / 2)
     place = _Space(*halves).place()
     if place is None:
         return None
