@@ -10,6 +10,9 @@ from dataclasses import dataclass
 
 PASSING = 0.3
 """How far a leader keeps from a figure's own room [mm]."""
+CROWDED = 1.5
+"""Figures in a row that are nearer than this read as one [mm]; a level more is rather taken."""
+CROWDING_COST = 2
 WAYS_KEPT = 120
 """How many ways are followed at once: a string of 120 segments is placed in a fraction of a second.
 """
@@ -36,7 +39,7 @@ class Stand:
 
 @dataclass(frozen=True, slots=True)
 class _Way:
-    """Levels chosen so far, how far along the string each level is taken, and their sum."""
+    """Levels chosen so far, how far along the string each is taken, and how ill that reads."""
 
     levels: tuple[int, ...]
     taken: tuple[float, ...]
@@ -79,7 +82,9 @@ def _steps(way: _Way, lead: Lead, limit: float) -> Iterator[_Way]:
         if middle <= min(lead.at + lead.half, limit - lead.half):
             passed = (max(below, lead.at + PASSING) for below in way.taken[: level - 1])
             after = (*passed, middle + lead.half, *way.taken[level:])
-            yield _Way((*way.levels, level), after, way.cost + level)
+            crowded = taken > 0 and lead.at - lead.half < taken + CROWDED
+            cost = way.cost + level + (CROWDING_COST if crowded else 0)
+            yield _Way((*way.levels, level), after, cost)
         if taken + PASSING > lead.at:
             return
 

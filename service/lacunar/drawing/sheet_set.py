@@ -39,8 +39,9 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     paper = layout.ceiling.drawing.paper
     try:
         pages = _pages(layout, digest, typeface, paper)
-    except PaperTooSmall:
-        raise SpecRefused([_too_small(layout, digest, typeface, paper)]) from None
+    except PaperTooSmall as error:
+        fault = _too_small(layout, digest, typeface, str(error))
+        raise SpecRefused([fault]) from None
     size = PAPER_SIZES[paper]
     total = len(pages)
     sheets = tuple(
@@ -55,18 +56,25 @@ def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tup
     return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
 
 
-def _too_small(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> Fault:
-    """The fault that names the first larger paper on which the plan fits, if there is one."""
+def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
+    """The fault that names the first larger paper on which the plan fits, if there is one.
+
+    Else it tells what has no room on the largest, `obstacle` if that is the paper asked for.
+    """
+    paper = layout.ceiling.drawing.paper
+    largest = paper
     for larger in larger_papers(paper):
         try:
             _pages(layout, digest, typeface, larger)
-        except PaperTooSmall:
+        except PaperTooSmall as error:
+            largest, obstacle = larger, str(error)
             continue
         remedy = f'Ask for "{larger.value}" paper: the plan fits it at a standard scale.'
         break
     else:
         remedy = (
-            "No listed paper holds this plan legibly: ask for fewer coffers or a part of the room."
+            f"Not even {largest.value} paper holds it. {obstacle}"
+            " Ask for fewer coffers, or for a part of the room."
         )
     return Fault(
         code="paper_too_small",

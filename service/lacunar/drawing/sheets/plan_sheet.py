@@ -68,7 +68,7 @@ WHOLE_WORTH = Fraction(3, 2)
 
 
 class PaperTooSmall(Exception):
-    """The plan does not fit this paper at any standard scale."""
+    """The plan does not fit this paper at any standard scale; its text says what has no room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +119,7 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     parted = parted or _over_band(plans, beside_blocks)
     if parted:
         return _pages(sheets, *parted)
-    raise PaperTooSmall(sheets.size.text)
+    raise PaperTooSmall(plans.obstacle)
 
 
 class PlanScales:
@@ -131,7 +131,8 @@ class PlanScales:
 
     def __init__(self, sheets: PlanSheets) -> None:
         self.sheets = sheets
-        self.measured = tuple(_measured(sheets))
+        self._obstacles: dict[int, str] = {}
+        self.measured = tuple(_measured(sheets, self._obstacles))
         self._drawn: dict[int, PlanView | None] = {}
 
     def drawn(self, plan: MeasuredPlan) -> PlanView | None:
@@ -140,9 +141,18 @@ class PlanScales:
         if ratio not in self._drawn:
             try:
                 self._drawn[ratio] = reflected_ceiling_plan(plan, self.sheets.typeface)
-            except TagsDoNotFit:
+            except TagsDoNotFit as error:
                 self._drawn[ratio] = None
+                self._obstacles[ratio] = f"At {plan.scale.text} {error} has no room."
         return self._drawn[ratio]
+
+    @property
+    def obstacle(self) -> str:
+        """What has no room at the largest scale that the paper might hold."""
+        first = min(self._obstacles, default=None)
+        if first is None:
+            return "At every standard scale the plan is larger than the paper."
+        return self._obstacles[first]
 
     def first(
         self, arrangements: Sequence[Arrangement], *, continued: bool
@@ -180,13 +190,17 @@ def _largest(
     return plans.first(arrangements, continued=continued)
 
 
-def _measured(sheets: PlanSheets) -> Iterator[MeasuredPlan]:
-    """The plan's size at every standard scale at which its figures are legible, largest first."""
+def _measured(sheets: PlanSheets, obstacles: dict[int, str]) -> Iterator[MeasuredPlan]:
+    """The plan's size at every standard scale at which its figures are legible, largest first.
+
+    Notes in `obstacles`, by the scale's ratio, which figure is not.
+    """
     frame = frame_box(sheets.size)
     for scale in scales(sheets.wording.units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
         try:
             plan = measured_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
-        except StringsDoNotFit:
+        except StringsDoNotFit as error:
+            obstacles[scale.ratio] = f"At {scale.text} figure {error} has no room."
             continue
         if plan.width <= frame.width and plan.height <= frame.height:
             yield plan
@@ -330,7 +344,7 @@ def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
         if block.height <= tallest:
             break
     else:
-        raise PaperTooSmall(of.profile.id)
+        raise PaperTooSmall(f"The section of profile {of.profile.id} is wider than a column.")
     title = view_title(of.number, f"BEAM SECTION {of.profile.id}", scale, _beams_of(of), typeface)
     bar = scale_bar(of.number, scale.ratio, wording.units, 40.0)
     return stacked((block, stacked((title, bar), 2.0)), 3.0)
@@ -386,6 +400,6 @@ def _continuation(
         columns.append(Box(left, frame.top + FRAME_PAD, left + width, bottom))
     placed, left_over = flow(blocks, columns)
     if not placed:
-        raise PaperTooSmall(sheets.size.text)
+        raise PaperTooSmall("A table or a list is higher than the paper.")
     children = tuple(e for p in placed for e in p.block.at(p.x, p.y))
     return Page(fields, children, corner), left_over

@@ -70,7 +70,7 @@ def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
         if group is not None and not _meets(group, taken):
             found.append(group)
     if not found:
-        raise TagsDoNotFit("direction")
+        raise TagsDoNotFit("an arrow along the boards or grain")
     return tuple(found)
 
 
