@@ -23,10 +23,25 @@ PLAN_TITLE = "Reflected ceiling plan"
 
 
 @dataclass(frozen=True, slots=True)
+class SheetEntry:
+    """A sheet as an index of the set lists it: number, title, page in the set, paper and scale.
+
+    `scale` is that of the plan as it is written on the sheet, or `AS NOTED` where there is none.
+    """
+
+    number: str
+    title: str
+    page: str
+    paper: Paper
+    scale: str
+
+
+@dataclass(frozen=True, slots=True)
 class SheetSet:
-    """All sheets of a ceiling in order, and cautions that only drawing brings up."""
+    """All sheets of a ceiling in order, their index, and cautions that only drawing brings up."""
 
     sheets: tuple[Sheet, ...]
+    index: tuple[SheetEntry, ...]
     cautions: tuple[Caution, ...]
 
 
@@ -44,11 +59,19 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
         raise SpecRefused([fault]) from None
     size = PAPER_SIZES[paper]
     total = len(pages)
-    sheets = tuple(
-        _sheet(layout, digest, size, typeface, _counted(page, number, total))
-        for number, page in enumerate(pages, start=1)
+    counted = [_counted(page, number, total) for number, page in enumerate(pages, start=1)]
+    sheets = tuple(_sheet(layout, digest, size, typeface, page) for page in counted)
+    index = tuple(
+        SheetEntry(
+            number=page.fields.sheet,
+            title=page.fields.drawing,
+            page=page.fields.page,
+            paper=paper,
+            scale=page.fields.scale,
+        )
+        for page in counted
     )
-    return SheetSet(sheets, _letters_not_drawn(sheets, typeface))
+    return SheetSet(sheets, index, _letters_not_drawn(sheets, typeface))
 
 
 def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:

@@ -11,6 +11,7 @@ from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
+from lacunar.exchange.sheet_index import SHEET_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -307,4 +308,5 @@ ALL_WORDS: Words = {
     **DIVISION_WORDS,
     **STOCK_WORDS,
     **OPENING_WORDS,
+    **SHEET_WORDS,
 }

@@ -7,6 +7,7 @@ from lacunar.exchange import fields, query_reading
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
+from lacunar.model.drawing import Paper
 from lacunar.model.grid import Parity
 from lacunar.model.published_stock import PublishedKind
 from lacunar.model.room import RunName
@@ -20,11 +21,12 @@ class YesOrNo(StrEnum):
 
 
 class SheetFile(StrEnum):
-    """What sheets are sent in: a PDF or an archive of many, or one as SVG."""
+    """What sheets are sent in: a PDF or an archive of many, one as SVG, or their index alone."""
 
     PDF = "pdf"
     SVG = "svg"
     ZIP = "zip"
+    JSON = "json"
 
 
 _UNITS_TOLD = "The units the answer is told and marked in, if not the spec's own."
@@ -110,6 +112,7 @@ class DrawingQuery(SpecSchema):
         "Sheets to be sent, by id, parted by commas; all of them if left out."
     )
     units = fields.OneOf(_UNITS_TOLD, Units)
+    paper = fields.OneOf("The paper the sheets are drawn on, if not the spec's own.", Paper)
 
 
 AS_WORDS = "How a bare value is written: to 6 decimals, or as a tape reads it, rounded to mark_to."

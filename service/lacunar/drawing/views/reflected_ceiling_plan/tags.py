@@ -45,7 +45,8 @@ def row_deepened(frame: PlanFrame, run: RunName, typeface: Typeface) -> float:
     if all(_fit(frame, run, _lying(frame, run, wall), typeface) for wall in walls):
         return 0.0
     standing = [tag for wall in walls for tag in _standing(frame, run, wall)]
-    return max(_depth(tag, run.other, typeface) for tag in standing if not tag.round) - TAG_HEIGHT
+    depths = [_depth(tag, run.other, typeface) for tag in standing if not tag.round]
+    return max(depths, default=TAG_HEIGHT) - TAG_HEIGHT
 
 
 def _member_tag(beam: Beam, name: str, typeface: Typeface) -> Tag:
