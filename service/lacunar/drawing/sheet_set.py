@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.placing import column_width, frame_box
-from lacunar.drawing.sheets.plan_sheet import Page, PaperTooSmall, PlanSheets, plan_pages
+from lacunar.drawing.sheets.plan_sheet import Page, PlanSheets, plan_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording

@@ -125,7 +125,7 @@ RECORDS: tuple[type, ...] = (
     opening_records.TaperedField,
     opening_records.MeasuredOpenings,
     sheet_set.SheetEntry,
-    sheet_index.SheetIndex,
+    sheet_index.SetIndex,
     Stock,
     Assumption,
     PublishedSize,

@@ -19,7 +19,7 @@ SHEET_WORDS: Words = {
         "paper": "The paper it is drawn on.",
         "scale": "The plan's scale as it stands in the title block; AS NOTED where no plan is.",
     },
-    "SheetIndex": {
+    "SetIndex": {
         "sheets": "The sheets that are sent, in order.",
         "cautions": "Advice about safety, code or craft, and about what could not be drawn.",
         "assumptions": "What the spec left open.",
@@ -30,7 +30,7 @@ SHEET_WORDS: Words = {
 
 
 @dataclass(frozen=True, slots=True)
-class SheetIndex:
+class SetIndex:
     """The sheets, the cautions of layout and drawing, what was assumed, and the input's digest."""
 
     sheets: tuple[SheetEntry, ...]
@@ -39,6 +39,6 @@ class SheetIndex:
     digest: str
 
 
-def index_to_json(index: SheetIndex, step: Step) -> Mapping[str, Any]:
+def index_to_json(index: SetIndex, step: Step) -> Mapping[str, Any]:
     """An index as JSON values; `step` is what lengths in cautions' figures are rounded to."""
     return RecordWriter(step, trace=False).record(index)

@@ -89,7 +89,7 @@ def answer_schemas() -> dict[str, Json]:
     cautions = {"cautions": _list("Caution", "Advice about the saw and the figures.")}
     saw = _told_in(records.pop("SawSheet"), cautions)
     boards = _told_in(records.pop("LoneBoards"), {})
-    index = records.pop("SheetIndex")
+    index = records.pop("SetIndex")
     return {
         "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
         "LengthFigure": _object(

@@ -11,7 +11,7 @@ from lacunar.drawing.sheet_set import SheetSet
 from lacunar.drawing.typeface import Typeface
 from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import SheetFile
-from lacunar.exchange.sheet_index import SheetIndex, index_to_json
+from lacunar.exchange.sheet_index import SetIndex, index_to_json
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.workflow.draw import compose_sheets, painted_pdf, painted_svg
 from lacunar.workflow.prepare import Prepared
@@ -57,7 +57,7 @@ def _index(prepared: Prepared, sheet_set: SheetSet, sheets: Sequence[Sheet]) -> 
     """The index of the sheets that are sent, and all that is to be heeded of the set."""
     sent = {sheet.id for sheet in sheets}
     listed = tuple(entry for entry in sheet_set.index if entry.number in sent)
-    index = SheetIndex(
+    index = SetIndex(
         sheets=listed,
         cautions=(*prepared.layout.cautions, *sheet_set.cautions),
         assumptions=prepared.assumptions,

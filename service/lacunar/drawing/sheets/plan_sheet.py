@@ -19,6 +19,7 @@ from lacunar.drawing.sheets.item_notes import item_notes
 from lacunar.drawing.sheets.item_tables import item_tables
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.obstacles import Obstacles, PaperTooSmall
 from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -65,10 +66,6 @@ MOST_SECTION = 0.5
 """How much of the frame's height a section may take."""
 WHOLE_WORTH = Fraction(3, 2)
 """How many times smaller a plan may be so that everything stands on one sheet: a standard step."""
-
-
-class PaperTooSmall(Exception):
-    """The plan does not fit this paper at any standard scale; its text says what has no room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +116,7 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     parted = parted or _over_band(plans, beside_blocks)
     if parted:
         return _pages(sheets, *parted)
-    raise PaperTooSmall(plans.obstacle)
+    raise PaperTooSmall(plans.obstacles.first)
 
 
 class PlanScales:
@@ -131,8 +128,8 @@ class PlanScales:
 
     def __init__(self, sheets: PlanSheets) -> None:
         self.sheets = sheets
-        self._obstacles: dict[int, str] = {}
-        self.measured = tuple(_measured(sheets, self._obstacles))
+        self.obstacles = Obstacles()
+        self.measured = tuple(_measured(sheets, self.obstacles))
         self._drawn: dict[int, PlanView | None] = {}
 
     def drawn(self, plan: MeasuredPlan) -> PlanView | None:
@@ -143,16 +140,8 @@ class PlanScales:
                 self._drawn[ratio] = reflected_ceiling_plan(plan, self.sheets.typeface)
             except TagsDoNotFit as error:
                 self._drawn[ratio] = None
-                self._obstacles[ratio] = f"At {plan.scale.text} {error} has no room."
+                self.obstacles.note(ratio, plan.scale.text, str(error))
         return self._drawn[ratio]
-
-    @property
-    def obstacle(self) -> str:
-        """What has no room at the largest scale that the paper might hold."""
-        first = min(self._obstacles, default=None)
-        if first is None:
-            return "At every standard scale the plan is larger than the paper."
-        return self._obstacles[first]
 
     def first(
         self, arrangements: Sequence[Arrangement], *, continued: bool
@@ -190,17 +179,17 @@ def _largest(
     return plans.first(arrangements, continued=continued)
 
 
-def _measured(sheets: PlanSheets, obstacles: dict[int, str]) -> Iterator[MeasuredPlan]:
+def _measured(sheets: PlanSheets, obstacles: Obstacles) -> Iterator[MeasuredPlan]:
     """The plan's size at every standard scale at which its figures are legible, largest first.
 
-    Notes in `obstacles`, by the scale's ratio, which figure is not.
+    Notes in `obstacles` which figure is not.
     """
     frame = frame_box(sheets.size)
     for scale in scales(sheets.wording.units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
         try:
             plan = measured_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
         except StringsDoNotFit as error:
-            obstacles[scale.ratio] = f"At {scale.text} figure {error} has no room."
+            obstacles.note(scale.ratio, scale.text, f"figure {error}")
             continue
         if plan.width <= frame.width and plan.height <= frame.height:
             yield plan

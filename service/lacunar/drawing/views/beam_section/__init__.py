@@ -20,6 +20,7 @@ from lacunar.drawing.views.beam_section.mouldings import (
     moulding_notes,
     moulding_reach,
 )
+from lacunar.drawing.views.beam_section.note_order import uncrossed
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, ProfilePart
@@ -264,7 +265,7 @@ def _flat_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
 
 
 def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
-    """What each leader points at, from the ceiling down."""
+    """What each leader points at."""
     profile = cut.of.profile
     width = profile.finished_width.value
     beside = cut.left + cut.on_paper(width) + 2.0
@@ -277,8 +278,7 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     flat = profile.profile is FamilyProfile.FLAT
     notes.extend(_flat_notes(cut, wording) if flat else _box_notes(cut, wording))
-    # In the order of what they point at, so that leaders cross as little as may be.
-    return tuple(sorted(notes, key=lambda note: note.target.y))
+    return tuple(notes)
 
 
 def _box_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
@@ -326,7 +326,10 @@ def _leaders(
     """A column of words from `at` down, each joined to its place in the section; and its end."""
     drawn: list[Element] = []
     y = at.y
-    for note, texts in zip(notes, lines, strict=True):
+    heights = [NOTE_PITCH + (len(texts) - 1) * style.LINE_PITCH for texts in lines]
+    first = Pt(at.x - 2.6, y + style.TEXT / 2)
+    for number in uncrossed([note.target for note in notes], heights, first):
+        note, texts = notes[number], lines[number]
         middle = y + style.TEXT / 2
         line = (note.target, Pt(at.x - 2.6, middle), Pt(at.x - 0.6, middle))
         words = tuple(
@@ -334,5 +337,5 @@ def _leaders(
             for n, text in enumerate(texts)
         )
         drawn.append(Group("leader", (Polyline(line, style.LEADER), dot(note.target), *words)))
-        y += NOTE_PITCH + (len(texts) - 1) * style.LINE_PITCH
+        y += heights[number]
     return tuple(drawn), y
