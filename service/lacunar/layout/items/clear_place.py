@@ -143,18 +143,20 @@ def _strip_margin(
 
 
 def _item_margin(item: PlacedItem, at: Center, obstacles: Obstacles) -> Length | None:
+    """What is left free to the nearest other item; None where there is no other."""
     x, y = at
-    return min(
-        (
-            max(
-                abs(x - other.x.value) - apart(item, other, RunName.LENGTH),
+    least: Length | None = None
+    for along, other in obstacles.outward_from(x):
+        # Those farther along are at least as far off as this one would be if it were the largest.
+        if least is not None and along - obstacles.most_apart(item) >= least:
+            break
+        if other.id != item.id:
+            free = max(
+                along - apart(item, other, RunName.LENGTH),
                 abs(y - other.y.value) - apart(item, other, RunName.WIDTH),
             )
-            for other in obstacles.items
-            if other.id != item.id
-        ),
-        default=None,
-    )
+            least = free if least is None else min(least, free)
+    return least
 
 
 def coffer_at(at: Center, coffers: Sequence[Coffer]) -> str | None:
