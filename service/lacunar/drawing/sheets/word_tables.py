@@ -109,4 +109,5 @@ def _table(
         *column_heads(heads, space.width, HEADING_HEIGHT),
         *drawn,
     )
-    return Block(space.width, y, (Group(f"{kind}s-table", children, id=identity),))
+    table = Group(f"{kind}s-table", children, id=identity)
+    return Block(space.width, y, (table,), identity.partition("-table")[0])
