@@ -52,6 +52,7 @@ RECORDS: tuple[type, ...] = (
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,
+    moulding_records.RakedMeeting,
     moulding_records.SawSheet,
     moulding_records.Nailer,
     moulding_records.CrownSection,

@@ -5,6 +5,7 @@ from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.layout.moulding_records import Rake
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.drawing import Paper
@@ -76,6 +77,11 @@ class SawValue(StrEnum):
     DROP = "drop"
     PROJECTION = "projection"
     CEILING_EDGE = "ceiling_edge"
+    RAKED_HEIGHT = "raked_height"
+    APART = "apart"
+    RUN_DROP = "run_drop"
+    RUN_FACE = "run_face"
+    WIDER = "wider"
 
 
 class StockValue(StrEnum):
@@ -173,6 +179,13 @@ class SawQuery(SpecSchema):
         "The angle between the crown's flat back and the wall: of crown sold as 38/52, 38."
     )
     face = fields.Distance("Width across the crown's face, for its drop and projection.")
+    slope = fields.Degrees(
+        "Of a raked run that meets a level one at this corner: how steep it is, above level."
+    )
+    rake = fields.OneOf("Which way the raked run goes, away from the corner.", Rake)
+    fence_height = fields.Distance(
+        "The tallest crown the saw takes nested: upright, from its table up its fence."
+    )
     most_miter = fields.Degrees("How far the saw's table turns from a square cut.")
     most_bevel = fields.Degrees("How far the saw's blade tilts from upright.")
     units = fields.OneOf("The units of bare numbers, and of the answer.", Units)

@@ -184,12 +184,20 @@ def _backing(cut: Cut) -> tuple[Element, ...]:
 
 
 def _member(cut: Cut, beam: Beam) -> tuple[Element, ...]:
-    """The structural member in hidden lines, standing off the casing's middle by its shift."""
+    """The structural member and its cladding in hidden lines, off the casing's middle by a shift.
+
+    Of cleats only the thickness is known, so they are not drawn.
+    """
     member = beam.member
     assert member is not None
     x = member.near.at_start.value - beam.near.at_start.value
     width = member.far.at_start.value - member.near.at_start.value
-    return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
+    bare = Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True)
+    clad = member.clad
+    if not clad:
+        return (bare,)
+    around = cut.board(x - clad, ZERO, width + clad * 2, member.drop + clad)
+    return (bare, Polyline(around, style.HIDDEN, closed=True))
 
 
 def _boards(cut: Cut) -> tuple[Element, ...]:
