@@ -4,7 +4,7 @@ Only the JSON is read, as any other program would get it: its `exact` figures, n
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 
@@ -105,12 +105,22 @@ class OpeningFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class JoistFacts:
+    """Which run joists lie along, how far apart, and where the first one is."""
+
+    parallel_to: str
+    spacing: Fraction
+    first: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
-    where neither does.
+    where neither does; `title` what title blocks must say, by field; `joists` None where none are
+    known.
     """
 
     step_text: str
@@ -127,6 +137,8 @@ class LayoutFacts:
     openings: tuple[OpeningFacts, ...] = ()
     items: tuple[ItemFacts, ...] = ()
     features: tuple[FeatureFacts, ...] = ()
+    title: Mapping[str, str] = field(default_factory=dict)
+    joists: JoistFacts | None = None
 
 
 @lru_cache(maxsize=4096)
@@ -165,7 +177,26 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         openings=tuple(_openings(root)),
         items=tuple(_items(root)),
         features=tuple(_features(root)),
+        title=dict(_title(ceiling)),
+        joists=_joists(ceiling),
     )
+
+
+def _title(ceiling: "_Node") -> Iterator[tuple[str, str]]:
+    """What the drawing section says, and the ceiling's name; nothing where there is no section."""
+    if not ceiling.has("drawing"):
+        return
+    yield "ceiling", ceiling["name"].text
+    for name in ("owner", "number", "date", "status", "creator", "approver", "revision"):
+        yield name, ceiling["drawing"][name].text
+
+
+def _joists(ceiling: "_Node") -> JoistFacts | None:
+    if not ceiling.has("room") or not ceiling["room"].has("joists"):
+        return None
+    node = ceiling["room"]["joists"]
+    places = {name: node[name].exact_of(node[name].text) for name in ("spacing", "first")}
+    return JoistFacts(node["parallel_to"].text, places["spacing"], places["first"])
 
 
 def _openings(root: "_Node") -> Iterator[OpeningFacts]:

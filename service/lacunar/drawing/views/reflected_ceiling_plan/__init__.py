@@ -23,7 +23,12 @@ from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
 from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
-from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
+from lacunar.drawing.views.reflected_ceiling_plan.tags import (
+    beam_tags,
+    row_deepened,
+    tags_reach,
+    wall_tags,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
@@ -62,14 +67,19 @@ def measured_plan(
     """
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
     placed = {
-        run: place_strings(run_strings(bare, run, wording), typeface, WALL_BAND) for run in RunName
+        run: place_strings(
+            run_strings(bare, run, wording),
+            typeface,
+            WALL_BAND + row_deepened(bare, run.other, typeface),
+        )
+        for run in RunName
     }
     along, up = placed[RunName.LENGTH], placed[RunName.WIDTH]
     left = max(up[-1].outer_edge, *(s.overrun_before for s in along)) + MARGIN
     above = along[-1].outer_edge + MARGIN
     origin = Pt(left, above + bare.span(RunName.WIDTH))
-    right = max(tags_reach(layout, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
-    below = max(tags_reach(layout, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
+    right = max(tags_reach(bare, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
+    below = max(tags_reach(bare, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
     width = left + bare.span(RunName.LENGTH) + right + MARGIN
     frame = PlanFrame(layout, scale.ratio, origin)
     return MeasuredPlan(scale, width, origin.y + below + MARGIN, frame, placed)
@@ -112,7 +122,7 @@ def _in_coffers(
     ids = coffer_id_places(frame, (full, bare), typeface)
     for busy in (full, bare):
         busy.add(place.drawn(typeface) for place in ids.values())
-    return ids, direction_arrows(frame, (full, bare), typeface)
+    return ids, direction_arrows(frame, ids, (full, bare), typeface)
 
 
 def _signs_and_names(

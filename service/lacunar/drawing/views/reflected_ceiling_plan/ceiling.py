@@ -3,7 +3,6 @@
 from collections.abc import Mapping
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
@@ -27,7 +26,7 @@ def ceiling_elements(
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
         *(_coffer(frame, coffer, ids[coffer.id], typeface) for coffer in layout.coffers),
-        *crown_lines(frame, typeface),
+        *crown_lines(frame),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
@@ -38,9 +37,6 @@ def ceiling_elements(
 def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface) -> Group:
     """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    tag = Tag("coffer", coffer.id, coffer.id)
-    if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
-        raise TagsDoNotFit(coffer.id)
     return Group(
         "coffer",
         (Polyline(corners, None, closed=True, fill=Fill.WHITE), place.drawn(typeface)),

@@ -55,11 +55,6 @@ class Box:
         """Half way across and half way down."""
         return Pt((self.left + self.right) / 2, (self.top + self.bottom) / 2)
 
-    @property
-    def middle(self) -> Pt:
-        """The point in the middle."""
-        return Pt((self.left + self.right) / 2, (self.top + self.bottom) / 2)
-
     def grown(self, by: float) -> "Box":
         """The rectangle with `by` [mm] more on every side."""
         return Box(self.left - by, self.top - by, self.right + by, self.bottom + by)

@@ -4,7 +4,7 @@ A coffer's id stands in its middle. Where an item takes that place, the id goes 
 is seen of the coffer, the upper left first, so that it stands alike in coffers that are alike.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
@@ -15,6 +15,9 @@ from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.layout.records import Coffer
 
 CLEAR = 0.8
+"""How far from items an id keeps [mm]."""
+INSIDE = 0.5
+"""How far an id's outline, or its letters, keep from the coffer's lines [mm]."""
 PLACES = 9
 """So many places along each side of a coffer are tried for what has no usual place left."""
 
@@ -31,10 +34,16 @@ def seen_box(frame: PlanFrame, coffer: Coffer, seen: Mapping[str, tuple[float, f
 
 
 def seen_sizes(frame: PlanFrame) -> dict[str, tuple[float, float]]:
-    """How long and how wide each coffer is inside its mouldings [mm]."""
+    """How long and how wide each coffer is inside the lines that are drawn in it [mm]."""
+    layout = frame.layout
+    if layout.mouldings.crown is None:
+        return {
+            coffer.id: (frame.on_paper(coffer.length.value), frame.on_paper(coffer.width.value))
+            for coffer in layout.coffers
+        }
     return {
         coffer: (frame.on_paper(trim.seen_length.value), frame.on_paper(trim.seen_width.value))
-        for trim in frame.layout.mouldings.coffers
+        for trim in layout.mouldings.coffers
         for coffer in trim.coffers
     }
 
@@ -54,25 +63,53 @@ class IdPlace:
 def coffer_id_places(
     frame: PlanFrame, busy: Sequence[Occupied], typeface: Typeface
 ) -> dict[str, IdPlace]:
-    """The place of each coffer's id: in frames, or, where one has no room, all without.
+    """The place of each coffer's id: in outlines, or, where one has no room, all without.
 
-    `busy` is what ids keep clear of; where a coffer has no room then, the next of them counts.
-    Errors: `TagsDoNotFit` where a coffer has no room for its id without a frame either.
+    Without an outline an id turns where it is too wide; its letters are never smaller. `busy` is
+    what ids keep clear of; where a coffer has no room then, the next of them counts.
+    Errors: `TagsDoNotFit` where a coffer has no room for its id either way.
     """
-    seen = seen_sizes(frame)
-    for framed in (True, False):
-        places: dict[str, IdPlace] = {}
-        for coffer in frame.layout.coffers:
-            tag = Tag("coffer", coffer.id, coffer.id, framed=framed)
-            box, size = seen_box(frame, coffer, seen), tag.size(typeface)
-            found = (first_free(box, size, taken) for taken in busy)
-            at = next((at for at in found if at is not None), None)
-            if at is None:
+    boxes = _seen_boxes(frame)
+    places: dict[str, IdPlace] = {}
+    for bare in (False, True):
+        places = {}
+        for coffer, box in boxes.items():
+            place = _id_place(_ways(coffer, bare=bare), box, busy, typeface)
+            if place is None:
                 break
-            places[coffer.id] = IdPlace(tag, at)
+            places[coffer] = place
         else:
             return places
-    raise TagsDoNotFit(coffer.id)
+    raise TagsDoNotFit(next(coffer for coffer in boxes if coffer not in places))
+
+
+def _seen_boxes(frame: PlanFrame) -> dict[str, Box]:
+    seen = seen_sizes(frame)
+    return {coffer.id: seen_box(frame, coffer, seen) for coffer in frame.layout.coffers}
+
+
+def _ways(coffer: str, *, bare: bool) -> tuple[Tag, ...]:
+    """How the id of a coffer may be lettered."""
+    if not bare:
+        return (Tag("coffer", coffer, coffer),)
+    return tuple(
+        Tag("coffer", coffer, coffer, bare=True, turned=turned) for turned in (False, True)
+    )
+
+
+def _id_place(
+    ways: Iterable[Tag], box: Box, busy: Sequence[Occupied], typeface: Typeface
+) -> IdPlace | None:
+    """The first way an id fits what is seen of its coffer, and its place there."""
+    for tag in ways:
+        wide, high = tag.size(typeface)
+        if wide + 2 * INSIDE > box.right - box.left or high + 2 * INSIDE > box.bottom - box.top:
+            continue
+        found = (first_free(box, (wide, high), taken) for taken in busy)
+        at = next((at for at in found if at is not None), None)
+        if at is not None:
+            return IdPlace(tag, at)
+    return None
 
 
 def first_free(box: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:

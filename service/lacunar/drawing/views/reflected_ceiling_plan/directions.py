@@ -9,13 +9,13 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
+from lacunar.drawing.annotation import TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
+    IdPlace,
     first_free,
-    middle_of,
     seen_box,
     seen_sizes,
 )
@@ -60,46 +60,51 @@ def direction_of(layout: Layout) -> RunName | None:
 
 
 def direction_arrows(
-    frame: PlanFrame, busy: Sequence[Occupied], typeface: Typeface
+    frame: PlanFrame,
+    ids: Mapping[str, IdPlace],
+    busy: Sequence[Occupied],
+    typeface: Typeface,
 ) -> tuple[Group, ...]:
     """An arrow in every coffer that has room for one.
 
-    `busy` is what arrows keep clear of; where no coffer has room then, the next of them counts.
-    Errors: `TagsDoNotFit` where still none has.
+    `busy` is what arrows keep clear of, `ids` of coffers among it; where no coffer has room then,
+    the next of them counts. Errors: `TagsDoNotFit` where still none has.
     """
     run = direction_of(frame.layout)
     if run is None:
         return ()
     seen = seen_sizes(frame)
+    spaces = [
+        (coffer, seen_box(frame, coffer, seen), ids[coffer.id].tag.size(typeface))
+        for coffer in frame.layout.coffers
+    ]
     for taken in busy:
-        places = ((c, _place(frame, c, seen, (run, taken, typeface))) for c in frame.layout.coffers)
+        places = ((coffer, _place(box, label, run, taken)) for coffer, box, label in spaces)
         found = tuple(_arrow(frame, coffer, place, run) for coffer, place in places if place)
         if found:
             return found
-    raise TagsDoNotFit("direction")
+    raise TagsDoNotFit("an arrow along the boards or grain")
 
 
 def _place(
-    frame: PlanFrame,
-    coffer: Coffer,
-    seen: Mapping[str, tuple[float, float]],
-    what: tuple[RunName, Occupied, Typeface],
+    box: Box, label: tuple[float, float], run: RunName, busy: Occupied
 ) -> tuple[Pt, float] | None:
-    """An arrow's middle and length within what is seen of a coffer; None where it has no room."""
-    run, busy, typeface = what
-    wide, high = seen[coffer.id]
-    tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
-    halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
+    """An arrow's middle and length within what is seen of a coffer; None where it has no room.
+
+    `label` is how wide and how high the coffer's id is.
+    """
+    wide, high = box.right - box.left, box.bottom - box.top
+    tag_wide, tag_high = label
+    halves = (wide / 2, high / 2, tag_wide / 2, tag_high / 2)
     if run is RunName.WIDTH:
-        halves = (high / 2, wide / 2, TAG_HEIGHT / 2, tag_wide / 2)
+        halves = (high / 2, wide / 2, tag_high / 2, tag_wide / 2)
     usual = _Space(*halves).place()
     if usual is not None:
         along, aside, length = usual
-        middle = middle_of(frame, coffer)
-        at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
+        aside, along = (aside, along) if run is RunName.LENGTH else (along, aside)
+        at = box.middle.moved(along, aside)
         if busy.is_free(Box.about(at, *_extent(length, run))):
             return at, length
-    box = seen_box(frame, coffer, seen)
     for length in LENGTHS:
         size = _extent(length, run)
         if size[0] + 2 * CLEAR > wide or size[1] + 2 * CLEAR > high:
