@@ -11,6 +11,7 @@ from lacunar.api.openapi import openapi_document
 from lacunar.api.operation import Operation, respond
 from lacunar.api.resources import (
     boards,
+    cutting_plans,
     division,
     drawings,
     layouts,
@@ -27,6 +28,7 @@ _RESOURCES = (
     drawings,
     division,
     boards,
+    cutting_plans,
     saw_settings,
     stock,
     problem_codes,

@@ -31,6 +31,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
+from lacunar.takeoff.cutting import plan_records
 
 Json = dict[str, Any]
 
@@ -109,6 +110,18 @@ RECORDS: tuple[type, ...] = (
     item_records.BeamAtFeature,
     item_records.WallFeatureCheck,
     item_records.ItemLayout,
+    plan_records.PieceOnStick,
+    plan_records.Stick,
+    plan_records.PatternPart,
+    plan_records.CutPattern,
+    plan_records.StockTaken,
+    plan_records.PieceValue,
+    plan_records.StockHolds,
+    plan_records.Certificate,
+    plan_records.LengthChoice,
+    plan_records.OneLength,
+    plan_records.MaterialPlan,
+    plan_records.LengthPlans,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -7,6 +7,7 @@ from the datum, the lower left corner of the plan, along the run.
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
+from lacunar.exchange.cutting_words import CUTTING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
@@ -317,6 +318,7 @@ ALL_WORDS: Words = {
     **MOULDING_WORDS,
     **BOARD_WORDS,
     **CROSSING_WORDS,
+    **CUTTING_WORDS,
     **FITTING_WORDS,
     **ITEM_WORDS,
     **LEVEL_WORDS,

@@ -6,7 +6,7 @@ from typing import Any
 from marshmallow import Schema
 from marshmallow import fields as marshmallow_fields
 
-from lacunar.exchange import fields, panel_fields, query_reading, shaped_fields
+from lacunar.exchange import cutting_schema, fields, panel_fields, query_reading, shaped_fields
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
@@ -44,6 +44,7 @@ _DATE = {
 _SHARES = f"^{fields.RATIO}(,{fields.RATIO}){{0,{limits.COFFERS_PER_RUN - 1}}}$"
 _SHEET_IDS = f"^{query_reading.SHEET}(,{query_reading.SHEET})*$"
 
+_MONEY_TEXT = {"type": "string", "pattern": f"^{cutting_schema.MONEY}$", "examples": ["11.49"]}
 _NUMBER_TEXT = {"type": "string", "pattern": f"^{panel_fields.NUMBER}$", "examples": ["0.00369"]}
 _MOISTURE_TEXT = {
     "type": "string",
@@ -101,6 +102,7 @@ def given_schemas() -> dict[str, Json]:
     """The schema of a spec and of every object in it, by name."""
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
     _add_object(CeilingSchema(), found)
+    _add_object(cutting_schema.CuttingSchema(), found)
     return found
 
 
@@ -282,6 +284,8 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         _plainly({"type": "string", "pattern": _SHEET_IDS, "examples": ["Z-101"]}),
     ),
     (fields.Count, _plainly(_WHOLE)),
+    (cutting_schema.Money, _plainly({"oneOf": [{"type": "number"}, _MONEY_TEXT]})),
+    (cutting_schema.YesNo, _plainly({"type": "boolean"})),
     (
         fields.Degrees,
         _plainly({"oneOf": [_DEGREES_NUMBER, _DEGREES_TEXT]}),

@@ -59,7 +59,7 @@ def spec_from(value: JsonValue) -> CeilingSpec:
     """Turn an already read JSON value into a `CeilingSpec`; raises as `read_spec` does."""
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
-    with reading_in(_units_of(value)):
+    with reading_in(units_told(value)):
         parts, misfits = _fitted(value)
     if any(fault.pointer == "/units" for fault in misfits):
         # Which steps there are follows from the units.
@@ -81,7 +81,7 @@ def units_of_document(document: bytes) -> Units:
         value = read_json(document)
     except SpecRefused:
         return Units.INCH
-    return _units_of(value) if isinstance(value, dict) else Units.INCH
+    return units_told(value) if isinstance(value, dict) else Units.INCH
 
 
 def faults_from(messages: object, path: tuple[str | int, ...] = ()) -> Iterator[Fault]:
@@ -95,8 +95,8 @@ def faults_from(messages: object, path: tuple[str | int, ...] = ()) -> Iterator[
             yield Fault(found.code, pointer_to(path), found.message, found.remedy, found.figures)
 
 
-def _units_of(value: dict[str, JsonValue]) -> Units:
-    """The units lengths are read in; an unreadable word is told as a fault of its own."""
+def units_told(value: dict[str, JsonValue]) -> Units:
+    """The units a document says lengths are in; an unreadable word is told as its own fault."""
     try:
         return Units(str(value.get("units", Units.INCH)))
     except ValueError:

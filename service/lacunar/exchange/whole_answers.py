@@ -117,6 +117,7 @@ def answer_schemas() -> dict[str, Json]:
             index["properties"] | _engine(), None, "The sheets of a set, and what is to be heeded."
         ),
         "Boards": boards,
+        "CuttingAnswer": _cutting(),
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -195,6 +196,23 @@ def _built_on_beams() -> Json:
         },
         "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
         "measured_openings": _MEASURED,
+    }
+
+
+def _cutting() -> Json:
+    members = {
+        "lengths": {
+            "anyOf": [reference("LengthPlans"), {"type": "null"}],
+            "description": "The plans of pieces; null where none were asked for.",
+        },
+    }
+    solver = {"solver": {"type": "string", "description": "What solved the linear programs."}}
+    words = "How pieces are cut from stock."
+    told = _told_in({"properties": members, "description": words}, {})
+    return {
+        **told,
+        "required": [*told["required"], *solver],
+        "properties": told["properties"] | solver,
     }
 
 

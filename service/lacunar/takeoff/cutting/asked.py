@@ -18,6 +18,14 @@ class Section(StrEnum):
     SPRUNG = "sprung"
 
 
+class Grain(StrEnum):
+    """Which way a panel may lie on a sheet, whose grain is along its length."""
+
+    LENGTH = "length"
+    WIDTH = "width"
+    FREE = "free"
+
+
 class SecondAim(StrEnum):
     """What decides between plans that cost the same."""
 
@@ -113,3 +121,46 @@ class LengthsAsked:
     pieces: tuple[Piece, ...]
     materials: tuple[Material, ...]
     terms: Terms
+
+
+@dataclass(frozen=True, slots=True)
+class StockSheet:
+    """A sheet that is sold: its price in cents, and how many there are (None: no end of it)."""
+
+    id: str
+    material: str
+    length: Length
+    width: Length
+    price: int | None
+    supply: int | None
+
+
+@dataclass(frozen=True, slots=True)
+class Panel:
+    """A panel to be cut. `grain` tells which of its edges lies along the sheet's length."""
+
+    id: str
+    material: str
+    length: Length
+    width: Length
+    quantity: int
+    grain: Grain
+
+
+@dataclass(frozen=True, slots=True)
+class SheetTerms:
+    """What holds for all sheets. `edge_trim` includes its saw cut."""
+
+    kerf: Length
+    edge_trim: Length
+    usable_offcut: Length
+    effort: EffortWord
+
+
+@dataclass(frozen=True, slots=True)
+class SheetsAsked:
+    """Panels, and the sheets they are cut from; every panel has sheets of its material."""
+
+    sheets: tuple[StockSheet, ...]
+    panels: tuple[Panel, ...]
+    terms: SheetTerms

@@ -1,17 +1,14 @@
 """Plans found quickly: sticks filled one after another, the longest piece first."""
 
 from collections.abc import Sequence
-from typing import TYPE_CHECKING
 
 from lacunar.takeoff.cutting.knapsack import bundles
+from lacunar.takeoff.cutting.stick_sizes import StickSizes
 from lacunar.takeoff.cutting.task import Chosen, Column, add
-
-if TYPE_CHECKING:
-    from lacunar.takeoff.cutting.stick_shop import StickShop
 
 
 def filled_sticks(
-    shop: "StickShop", rest: Sequence[int], left: Sequence[int | None], main: int | None
+    shop: StickSizes, rest: Sequence[int], left: Sequence[int | None], main: int | None
 ) -> Chosen | None:
     """What is wanted, cut from limited stock as far as it pays, then from the main stock.
 
@@ -38,7 +35,7 @@ def filled_sticks(
     return None if any(wanted) else chosen
 
 
-def _pays(shop: "StickShop", column: Column, main: int | None) -> bool:
+def _pays(shop: StickSizes, column: Column, main: int | None) -> bool:
     """Whether a limited stick costs no more than as much length of the main stock would."""
     if main is None:
         return True
@@ -47,7 +44,7 @@ def _pays(shop: "StickShop", column: Column, main: int | None) -> bool:
 
 
 def _put(
-    shop: "StickShop", chosen: Chosen, column: Column, times: int, there: list[int | None]
+    shop: StickSizes, chosen: Chosen, column: Column, times: int, there: list[int | None]
 ) -> None:
     """Put a pattern in, from cheaper sticks where these hold it."""
     while times:

@@ -1,14 +1,10 @@
 """Every pattern that a cheaper plan could hold, written out, so that a search over them proves."""
 
-from typing import TYPE_CHECKING
+from collections.abc import Sequence
 
 from lacunar.takeoff.cutting.knapsack import suffix_values
+from lacunar.takeoff.cutting.stick_sizes import StickSizes
 from lacunar.takeoff.cutting.task import Column
-
-if TYPE_CHECKING:
-    from collections.abc import Sequence
-
-    from lacunar.takeoff.cutting.stick_shop import StickShop
 
 # Entries in the tables of what the kinds still to come can be worth, and steps of the search to
 # each pattern wanted: past these the proof costs more than it is worth.
@@ -17,7 +13,7 @@ _STEPS_EACH = 40
 
 
 def near_patterns(
-    shop: "StickShop", stock: int, values: "Sequence[int]", need: int, most: int
+    shop: StickSizes, stock: int, values: Sequence[int], need: int, most: int
 ) -> list[Column] | None:
     """The maximal patterns of a stock that are worth `need` or more; None if over `most`.
 
@@ -33,7 +29,7 @@ def near_patterns(
 class _Search:
     """Kinds one after another, the longest first, as many of each as can be, then fewer."""
 
-    def __init__(self, shop: "StickShop", stock: int, values: "Sequence[int]", need: int) -> None:
+    def __init__(self, shop: StickSizes, stock: int, values: Sequence[int], need: int) -> None:
         self._shop, self._stock, self._values, self._need = shop, stock, values, need
         self._after = suffix_values(shop.sizes, values, shop.demand, shop.capacities[stock])
         self._counts = [0] * len(shop.sizes)

@@ -10,6 +10,7 @@ from lacunar.takeoff.cutting.solver import (
     infinity,
     is_infeasible,
     is_optimal,
+    make_whole,
     new_solver,
 )
 from lacunar.takeoff.cutting.task import Chosen, Column, Guard, Shop, cost_of, left_of, rest_of
@@ -163,11 +164,3 @@ def whole_shares(columns: Sequence[Column], solver: Any) -> Chosen:
     """How often each pattern is cut in the solution; what a float says is rounded, then checked."""
     values = list(solver.getSolution().col_value)[: len(columns)]
     return {column: round(x) for column, x in zip(columns, values, strict=True) if round(x)}
-
-
-def make_whole(solver: Any, places: range) -> None:
-    """Have the columns at those places be whole numbers."""
-    import highspy
-
-    for place in places:
-        solver.changeColIntegrality(place, highspy.HighsVarType.kInteger)

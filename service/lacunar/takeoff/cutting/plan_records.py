@@ -7,7 +7,7 @@ from lacunar.takeoff.cutting.asked import Proof
 
 
 @dataclass(frozen=True, slots=True)
-class CutPiece:
+class PieceOnStick:
     """One piece on a stick, by the marks it lies between, from the stick's end."""
 
     piece: str
@@ -24,7 +24,7 @@ class Stick:
     stock: str
     length: Length
     pattern: int
-    pieces: tuple[CutPiece, ...]
+    pieces: tuple[PieceOnStick, ...]
     offcut: Length
     usable: bool
 

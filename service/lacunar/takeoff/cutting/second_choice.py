@@ -7,8 +7,8 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from typing import Any
 
-from lacunar.takeoff.cutting.pattern_choice import entries, is_plan, make_whole, whole_shares
-from lacunar.takeoff.cutting.solver import has_solution, infinity, new_solver
+from lacunar.takeoff.cutting.pattern_choice import entries, is_plan, whole_shares
+from lacunar.takeoff.cutting.solver import has_solution, infinity, make_whole, new_solver
 from lacunar.takeoff.cutting.task import Chosen, Column, Guard, Shop, cost_of
 
 Keeps = Callable[[Column], int]

@@ -1,6 +1,6 @@
 """The linear programs: HiGHS, loaded when it is first needed, silent, on one thread."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from functools import cache
 from typing import Any
 
@@ -36,12 +36,6 @@ def new_solver(**options: Any) -> Any:
     return solver
 
 
-def add_rows(solver: Any, lower: Sequence[float], upper: Sequence[float]) -> None:
-    """Put rows into a program that has no columns yet."""
-    for least, most in zip(lower, upper, strict=True):
-        solver.addRow(least, most, 0, [], [])
-
-
 def infinity() -> float:
     """What the solver takes for no bound."""
     import highspy
@@ -71,3 +65,11 @@ def has_solution(solver: Any) -> bool:
 
     found = solver.getInfo().primal_solution_status
     return bool(found == highspy.SolutionStatus.kSolutionStatusFeasible)
+
+
+def make_whole(solver: Any, places: range) -> None:
+    """Have the columns at those places be whole numbers."""
+    import highspy
+
+    for place in places:
+        solver.changeColIntegrality(place, highspy.HighsVarType.kInteger)

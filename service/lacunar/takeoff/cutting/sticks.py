@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from lacunar.measure.length import ZERO, Length
 from lacunar.takeoff.cutting.asked import Piece, Terms
 from lacunar.takeoff.cutting.miters import EndCuts
-from lacunar.takeoff.cutting.plan_records import CutPattern, CutPiece, PatternPart, Stick
+from lacunar.takeoff.cutting.plan_records import CutPattern, PatternPart, PieceOnStick, Stick
 from lacunar.takeoff.cutting.task import Chosen, Column
 
 
@@ -64,13 +64,13 @@ class Bench:
                 for _ in range(piece.quantity):
                     yield piece.id
 
-    def _laid(self, column: Column, names: dict[Length, Iterator[str]]) -> Iterator[CutPiece]:
+    def _laid(self, column: Column, names: dict[Length, Iterator[str]]) -> Iterator[PieceOnStick]:
         """The pieces of one stick, the longest first."""
         start = self.terms.end_trim
         for length, n in zip(self.lengths, column.counts, strict=True):
             for _ in range(n):
                 end = start + length
-                yield CutPiece(next(names[length]), length, start, end)
+                yield PieceOnStick(next(names[length]), length, start, end)
                 start = end + self.cuts.saw - self.cuts.shared
 
     def _offcut(self, column: Column) -> Length:

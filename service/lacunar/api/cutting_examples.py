@@ -1,0 +1,49 @@
+"""Cutting problems that show what can be said, in the description. The tests run every one."""
+
+from collections.abc import Mapping
+from typing import Any
+
+EXAMPLES: Mapping[str, Mapping[str, Any]] = {
+    "priced_lengths": {
+        "summary": "Two products, five and two priced lengths, an offcut on the rack",
+        "value": {
+            "kerf": "1/8",
+            "end_trim": "1/4",
+            "stock": [
+                {"material": "1x6 poplar", "length": "8 ft", "price": 11.49},
+                {"material": "1x6 poplar", "length": "10 ft", "price": 14.99},
+                {"material": "1x6 poplar", "length": "12 ft", "price": 17.49},
+                {"material": "1x6 poplar", "length": "14 ft", "price": 20.99},
+                {"material": "1x6 poplar", "length": "16 ft", "price": 23.49},
+                {"material": "crown", "length": "12 ft", "price": "31.80"},
+                {"material": "crown", "length": "16 ft", "price": "42.40"},
+            ],
+            "offcuts": [{"material": "1x6 poplar", "length": 57, "salvage_value": 2}],
+            "pieces": [
+                {"id": "B1", "material": "1x6 poplar", "length": "48 1/16", "quantity": 12},
+                {"id": "B2", "material": "1x6 poplar", "length": "34 5/8", "quantity": 9},
+                {"id": "C1", "material": "crown", "length": "47 15/16", "quantity": 24},
+            ],
+            "materials": [{"name": "crown", "section": "sprung", "miter": 45}],
+            "most_lengths": 2,
+        },
+    },
+    "least_length": {
+        "summary": "Millimeters, no prices: as little length as can be is bought",
+        "value": {
+            "units": "mm",
+            "kerf": 3,
+            "stock": [{"length": 2400}, {"length": 3000}, {"length": 4800}],
+            "pieces": [{"length": 1115, "quantity": 16}, {"length": 742.5, "quantity": 8}],
+        },
+    },
+    "nested_miters": {
+        "summary": "Flat casing mitred at both ends, every other piece turned over",
+        "value": {
+            "kerf": "1/8",
+            "stock": [{"material": "casing", "length": "16 ft", "price": 28}],
+            "pieces": [{"material": "casing", "length": "40 1/2", "quantity": 20}],
+            "materials": [{"name": "casing", "miter": 45, "width": "3 1/2", "nested": True}],
+        },
+    },
+}
