@@ -37,6 +37,28 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
             "pieces": [{"length": 1115, "quantity": 16}, {"length": 742.5, "quantity": 8}],
         },
     },
+    "sheets": {
+        "summary": "Panels from two sizes of sheet, some with their grain held",
+        "value": {
+            "kerf": "1/8",
+            "edge_trim": "1/8",
+            "usable_offcut": 12,
+            "sheets": [
+                {"id": "4x8", "length": 96, "width": 48, "price": 62},
+                {"id": "4x10", "length": 120, "width": 48, "price": 84},
+            ],
+            "panels": [
+                {"id": "N1", "length": "41 1/4", "width": "38 1/2", "quantity": 9},
+                {
+                    "id": "N2",
+                    "length": "56 3/8",
+                    "width": "22 3/4",
+                    "quantity": 6,
+                    "grain": "length",
+                },
+            ],
+        },
+    },
     "nested_miters": {
         "summary": "Flat casing mitred at both ends, every other piece turned over",
         "value": {

@@ -12,12 +12,14 @@ from lacunar.workflow.cutting import plan_cuts
 
 HELP = "plan how pieces are cut from stock"
 DESCRIPTION = """\
-Plans how pieces are cut from the lengths that are sold, at least cost, and prints the plan as JSON,
-or in words with --explain. Every plan says how far from the best it can be at most.
+Plans how pieces are cut from the lengths that are sold, or panels from sheets, at least cost, and
+prints the plan as JSON, or in words with --explain. Every plan says how far from the best it can
+be at most.
 
   lacunar cutting-plan problem.json --explain
 
-A problem is a JSON file; bare lengths are in its "units", in or mm:
+A problem is a JSON file with "stock" and "pieces", or with "sheets" and "panels"; bare lengths are
+in its "units", in or mm:
 
   {"kerf": "1/8",
    "stock": [{"length": "8 ft", "price": 11.49}, {"length": "12 ft", "price": 17.49}],
@@ -53,8 +55,7 @@ def run(options: argparse.Namespace) -> int:
     for assumption in found.assumptions:
         tell(f"assumed {assumption_line(assumption, found.mark_to.units)}")
     if options.explain:
-        print(cutting_in_words(found.lengths, found.mark_to.units))
+        print(cutting_in_words(found))
         return DONE
-    told = cutting_to_json(found.lengths, found.assumptions, found.mark_to, found.solver)
-    print(json.dumps(told, indent=1, ensure_ascii=False))
+    print(json.dumps(cutting_to_json(found), indent=1, ensure_ascii=False))
     return DONE

@@ -31,7 +31,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
-from lacunar.takeoff.cutting import plan_records
+from lacunar.takeoff.cutting import plan_records, sheet_records
 
 Json = dict[str, Any]
 
@@ -122,6 +122,16 @@ RECORDS: tuple[type, ...] = (
     plan_records.OneLength,
     plan_records.MaterialPlan,
     plan_records.LengthPlans,
+    sheet_records.SheetCut,
+    sheet_records.PanelOnSheet,
+    sheet_records.SheetOffcut,
+    sheet_records.CutSheet,
+    sheet_records.SheetTaken,
+    sheet_records.PanelValue,
+    sheet_records.SheetHolds,
+    sheet_records.SheetCertificate,
+    sheet_records.SheetPlan,
+    sheet_records.SheetPlans,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

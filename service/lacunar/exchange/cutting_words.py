@@ -1,11 +1,13 @@
 """What every field of a cutting plan means, with its unit, by record and field."""
 
 from lacunar.exchange.board_answer_words import Words
+from lacunar.exchange.sheet_cutting_words import SHEET_CUTTING_WORDS
 
 _NONE = "null where stock has no prices"
 _IDS = {"stock": "Id of the stock.", "length": "How long it is [length]."}
 
 CUTTING_WORDS: Words = {
+    **SHEET_CUTTING_WORDS,
     "PieceOnStick": {
         "piece": "Id of the piece.",
         "length": "Its length [length].",

@@ -205,6 +205,10 @@ def _cutting() -> Json:
             "anyOf": [reference("LengthPlans"), {"type": "null"}],
             "description": "The plans of pieces; null where none were asked for.",
         },
+        "sheets": {
+            "anyOf": [reference("SheetPlans"), {"type": "null"}],
+            "description": "The plans of panels; null where none were asked for.",
+        },
     }
     solver = {"solver": {"type": "string", "description": "What solved the linear programs."}}
     words = "How pieces are cut from stock."

@@ -9,6 +9,7 @@ from lacunar.measure.rounding import Step
 from lacunar.model.ceiling import Assumption
 from lacunar.takeoff.cutting.deciding import decide
 from lacunar.takeoff.cutting.plan_records import LengthPlans
+from lacunar.takeoff.cutting.sheet_records import SheetPlans
 
 # Plans are bounded by counts; this only ends what is far beyond them.
 SECONDS = 30
@@ -16,9 +17,10 @@ SECONDS = 30
 
 @dataclass(frozen=True, slots=True)
 class AnsweredCutting:
-    """The plans of lengths, if there were pieces; what they are told in, and what was assumed."""
+    """The plans of pieces and of panels, where there were any, and what was assumed for them."""
 
     lengths: LengthPlans | None
+    sheets: SheetPlans | None
     mark_to: Step
     assumptions: tuple[Assumption, ...]
     solver: str
@@ -32,11 +34,12 @@ def plan_cuts(document: bytes) -> AnsweredCutting:
     decided = decide(read_cutting(document))
     # The solver costs a tenth of a second to load, which nothing else should wait for.
     from lacunar.takeoff.cutting.lengths import plan_lengths
+    from lacunar.takeoff.cutting.sheets import plan_sheets
     from lacunar.takeoff.cutting.task import Guard
 
     end = time.monotonic() + SECONDS
     guard = Guard(lambda: end - time.monotonic())
     lengths = None if decided.lengths is None else plan_lengths(decided.lengths, guard)
-    return AnsweredCutting(
-        lengths, decided.mark_to, decided.assumptions, f"HiGHS {version('highspy')}"
-    )
+    sheets = None if decided.sheets is None else plan_sheets(decided.sheets, guard)
+    solver = f"HiGHS {version('highspy')}"
+    return AnsweredCutting(lengths, sheets, decided.mark_to, decided.assumptions, solver)

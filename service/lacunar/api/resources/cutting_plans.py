@@ -11,8 +11,7 @@ from lacunar.workflow.cutting import plan_cuts
 def plan(asked: Asked) -> Answer:
     """A cutting problem as its plans."""
     found = plan_cuts(asked.document)
-    told = cutting_to_json(found.lengths, found.assumptions, found.mark_to, found.solver)
-    return Answer(json_bytes({**told, "engine": dict(ENGINE)}))
+    return Answer(json_bytes({**cutting_to_json(found), "engine": dict(ENGINE)}))
 
 
 OPERATIONS = (
@@ -23,8 +22,9 @@ OPERATIONS = (
         tag="Calculator",
         summary="Plan how pieces are cut from stock",
         description=(
-            "Takes pieces and the priced lengths they may be cut from, and answers with plans of"
-            " least cost: what to buy, how each stick is cut, what is left. Each plan states the"
+            "Takes pieces and the priced lengths they may be cut from, or panels and sheets, and"
+            " answers with plans of least cost: what to buy, how each stick is cut, and each sheet"
+            " from edge to edge in a stated order, what is left. Each plan states the"
             " least that any plan can cost, whether it is proven best, and whole numbers by which"
             " anyone can check the bound; and what buying one length alone would cost. Materials"
             " are never mixed. The same problem always gets the same plan: what is tried is"

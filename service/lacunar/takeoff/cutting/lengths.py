@@ -4,9 +4,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.faults import Fault, SpecRefused
-from lacunar.takeoff.cutting.asked import EffortWord, LengthsAsked, Proof, SecondAim
+from lacunar.model.faults import SpecRefused
+from lacunar.takeoff.cutting.asked import LengthsAsked, Proof, SecondAim
 from lacunar.takeoff.cutting.certificate import PriceSums, weigh
+from lacunar.takeoff.cutting.efforts import EFFORTS
 from lacunar.takeoff.cutting.money import money_text, total_text
 from lacunar.takeoff.cutting.plan_records import (
     Certificate,
@@ -20,18 +21,13 @@ from lacunar.takeoff.cutting.plan_records import (
     StockTaken,
 )
 from lacunar.takeoff.cutting.problem import Problem, Unit, problems
+from lacunar.takeoff.cutting.runs_out import runs_out
 from lacunar.takeoff.cutting.search import Outcome, Search
 from lacunar.takeoff.cutting.second_choice import Keeps
 from lacunar.takeoff.cutting.stick_shop import StickShop
 from lacunar.takeoff.cutting.sticks import Bench, SoldLength
-from lacunar.takeoff.cutting.task import QUICK, THOROUGH, USUAL, Column, Effort, Guard
+from lacunar.takeoff.cutting.task import QUICK, Column, Effort, Guard
 from lacunar.takeoff.cutting.ticks import rounded
-
-EFFORTS = {
-    EffortWord.QUICK: QUICK,
-    EffortWord.USUAL: USUAL,
-    EffortWord.THOROUGH: THOROUGH,
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,21 +47,11 @@ def plan_lengths(asked: LengthsAsked, guard: Guard) -> LengthPlans:
     found = [(problem, _chosen(problem, effort, guard)) for problem in problems(asked)]
     short = [problem for problem, searched in found if not searched]
     if short:
-        raise SpecRefused(_runs_out(problem.material.name) for problem in short)
+        raise SpecRefused(runs_out("/stock", problem.material.name) for problem in short)
     plans = [_plan(problem, searched, effort, guard) for problem, searched in found]
     costs = [problem.unit.in_cents(searched[0].outcome.cost) for problem, searched in found]
     least = [problem.unit.in_cents(_least(searched)) for problem, searched in found]
     return LengthPlans(total_text(costs), total_text(least), tuple(plans), guard.struck)
-
-
-def _runs_out(material: str) -> Fault:
-    return Fault(
-        code="stock_runs_out",
-        pointer="/stock",
-        message="No plan was found with as much stock as there is"
-        + (f" of {material}." if material else "."),
-        remedy="Give more of it, or leave out the supply of what can be bought.",
-    )
 
 
 def _chosen(problem: Problem, effort: Effort, guard: Guard) -> list[_Searched]:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from lacunar.takeoff.cutting.asked import Proof
-from lacunar.takeoff.cutting.certificate import SCALE, PriceSums, Weights
+from lacunar.takeoff.cutting.certificate import PriceSums, Weights
 from lacunar.takeoff.cutting.column_generation import Bound, Pricing
 from lacunar.takeoff.cutting.dives import Diver
 from lacunar.takeoff.cutting.linear_program import PatternProgram
@@ -94,7 +94,7 @@ class Search:
         shop = self._shop
         program = PatternProgram(shop)
         program.add(self._best or ())
-        program.add(_singles(shop))
+        program.add(shop.singles())
         most = self._cost if self._best is not None else sum(shop.demand) * max(shop.prices)
         sums = PriceSums(shop.prices, most)
         none = Weights((0,) * len(shop.demand), (0,) * len(shop.prices), Fraction(0), Fraction(0))
@@ -193,16 +193,6 @@ def _need(price: int, held: int, factor: Fraction, spare: Fraction) -> int:
     most_paid = max(Fraction(price), factor * held)
     needed = (most_paid - spare) / factor
     return max(0, -(-needed.numerator // needed.denominator))
-
-
-def _singles(shop: Shop) -> list[Column]:
-    """Each kind by itself, as often as the most capacious stock holds it."""
-    kinds = len(shop.demand)
-    found: list[Column] = []
-    for kind in range(kinds):
-        values = tuple(SCALE if each == kind else 0 for each in range(kinds))
-        found.extend(shop.best(values, shop.demand).columns)
-    return found
 
 
 def stripped(shop: Shop, chosen: Chosen) -> Chosen:

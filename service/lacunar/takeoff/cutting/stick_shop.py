@@ -1,6 +1,6 @@
 """Stock lengths as a shop: how patterns along a stick are found."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.takeoff.cutting.filling import filled_sticks
@@ -37,6 +37,15 @@ class StickShop(StickSizes):
             found = filled_sticks(self, rest, left, None)
             if found is not None:
                 yield found
+
+    def singles(self) -> Iterator[Column]:
+        """Each kind by itself, as often as each stick holds it."""
+        for kind, (size, wanted) in enumerate(zip(self.sizes, self.demand, strict=True)):
+            for stock, capacity in enumerate(self.capacities):
+                n = min(wanted, capacity // size)
+                if n:
+                    counts = (n if each == kind else 0 for each in range(len(self.sizes)))
+                    yield Column(stock, tuple(counts))
 
     def near(self, values: Sequence[int], needs: Sequence[int], most: int) -> list[Column] | None:
         """Every maximal pattern worth at least what is needed at its stock."""

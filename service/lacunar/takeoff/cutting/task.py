@@ -59,6 +59,9 @@ class Shop(Protocol):
     def fill(self, rest: Sequence[int], left: Sequence[int | None]) -> Iterable[Chosen]:
         """Plans for what is still wanted, from what stock is left, found quickly."""
 
+    def singles(self) -> Iterable[Column]:
+        """Each kind by itself, as often as each stock holds it."""
+
     def cheapest(self, column: Column, left: Sequence[int | None]) -> Column:
         """The same pieces from the cheapest stock that holds them, if any is left of it."""
 
