@@ -26,29 +26,28 @@ class Found:
     proven: bool
 
 
-def cheapest_of(
+def cheaper_of(
     shop: Shop, columns: Sequence[Column], most: int, nodes: int, guard: Guard
 ) -> Found:
-    """The cheapest plan that costs at most `most`, made of the patterns given.
+    """A plan that costs at most `most`, made of the patterns given, or the proof of none.
 
     Prices often differ by a common step (all end in .49, say). How many pieces of stock are taken
     then decides which totals there can be, so that each number of them is a case of its own, whose
-    totals lie a whole step apart.
+    totals lie a whole step apart. The first plan found is given back, as with it fewer patterns
+    are left that could be in a better one.
     """
     cases = _Cases(shop, columns, nodes, guard)
     if cases.step <= 1:
         return cases.solve(None, most)
-    best: Chosen | None = None
     proven = True
     for number, bound in cases.numbers(most):
         if bound > most:
             continue
         found = cases.solve(number, most)
-        proven = proven and found.proven
         if found.chosen is not None:
-            best = found.chosen
-            most = cost_of(best, shop.prices) - 1
-    return Found(best, proven)
+            return Found(found.chosen, False)
+        proven = proven and found.proven
+    return Found(None, proven)
 
 
 class _Cases:
@@ -123,7 +122,7 @@ class _Cases:
         """Rows: kinds of pieces; numbers of each stock; of all; their cost; cost in steps."""
         shop = self._shop
         kinds, stocks = len(shop.demand), len(shop.prices)
-        options = {"mip_max_nodes": nodes, "time_limit": self._guard.left()} if whole else {}
+        options = {"mip_max_nodes": nodes, "mip_max_improving_sols": 1, "time_limit": self._guard.left()} if whole else {}
         solver = new_solver(**options)
         for n in shop.demand:
             solver.addRow(n, infinity(), 0, [], [])

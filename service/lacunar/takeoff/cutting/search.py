@@ -13,7 +13,7 @@ from lacunar.takeoff.cutting.certificate import PriceSums, Weights
 from lacunar.takeoff.cutting.column_generation import Bound, Pricing
 from lacunar.takeoff.cutting.dives import Diver
 from lacunar.takeoff.cutting.linear_program import PatternProgram
-from lacunar.takeoff.cutting.pattern_choice import cheapest_of, is_plan
+from lacunar.takeoff.cutting.pattern_choice import cheaper_of, is_plan
 from lacunar.takeoff.cutting.second_choice import Keeps, SecondChoice
 from lacunar.takeoff.cutting.task import (
     Chosen,
@@ -29,7 +29,7 @@ from lacunar.takeoff.cutting.task import (
 # Dives before the first try at a proof.
 _FIRST_DIVES = 2
 # Patterns among which plans that cost the same are sought.
-_SECOND_COLUMNS = 60
+_SECOND_COLUMNS = 30
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,13 +122,12 @@ class Search:
             diver.dive(number, self._guard, lambda: self._enough(pricing.bound))
 
     def _choose(self, pricing: Pricing) -> None:
-        if self._settled(pricing):
-            return
-        columns = self._most_likely(pricing)
-        found = cheapest_of(
-            self._shop, columns, self._below(pricing), self._effort.nodes, self._guard
-        )
-        if found.chosen is not None:
+        while not self._settled(pricing):
+            columns = self._most_likely(pricing)
+            most = self._below(pricing)
+            found = cheaper_of(self._shop, columns, most, self._effort.nodes, self._guard)
+            if found.chosen is None:
+                return
             self._offer(found.chosen)
 
     def _below(self, pricing: Pricing) -> int:
@@ -150,21 +149,22 @@ class Search:
         return sorted(columns, key=lambda each: (beside(each), each))[: self._effort.columns]
 
     def _search_all(self, pricing: Pricing, nodes: int) -> None:
+        """Look among all patterns of a better plan, until there is none or effort is out."""
         weights = pricing.bound.weights
-        if self._settled(pricing) or self._best is None or not weights.factor:
-            return
-        most = self._below(pricing)
-        needs = [
-            _need(price, held, weights.factor, most - weights.proven)
-            for price, held in zip(self._shop.prices, weights.held, strict=True)
-        ]
-        columns = self._shop.near(weights.values, needs, self._effort.near)
-        if columns is None:
-            return
-        found = cheapest_of(self._shop, columns, most, nodes, self._guard)
-        if found.chosen is not None:
+        while not self._settled(pricing) and self._best is not None and weights.factor:
+            most = self._below(pricing)
+            needs = [
+                _need(price, held, weights.factor, most - weights.proven)
+                for price, held in zip(self._shop.prices, weights.held, strict=True)
+            ]
+            columns = self._shop.near(weights.values, needs, self._effort.near)
+            if columns is None:
+                return
+            found = cheaper_of(self._shop, columns, most, nodes, self._guard)
+            if found.chosen is None:
+                self._searched = found.proven
+                return
             self._offer(found.chosen)
-        self._searched = found.proven
 
     def _second(self, pricing: Pricing) -> Chosen:
         assert self._best is not None
