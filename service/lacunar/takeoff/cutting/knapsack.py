@@ -62,12 +62,12 @@ class ValueTable:
 
 def suffix_values(
     sizes: Sequence[int], values: Sequence[int], most: Sequence[int], capacity: int
-) -> list[list[int]]:
+) -> list[Table]:
     """For each kind, the greatest value at each length that it and the kinds after it make.
 
     Below the last stands a table of nothing.
     """
-    tables = [[0] * (capacity + 1)]
+    tables: list[Table] = [np.zeros(capacity + 1, dtype=np.int64)]
     best: Table = np.zeros(capacity + 1, dtype=np.int64)
     for kind in range(len(sizes) - 1, -1, -1):
         if values[kind] > 0:
@@ -75,5 +75,5 @@ def suffix_values(
                 size = sizes[kind] * n
                 with_it = best[: capacity + 1 - size] + values[kind] * n
                 np.maximum(best[size:], with_it, out=best[size:])
-        tables.append(best.tolist())
+        tables.append(best.copy())
     return tables[::-1]

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from lacunar.takeoff.cutting.knapsack import suffix_values
+from lacunar.takeoff.cutting.knapsack import Table, suffix_values
 from lacunar.takeoff.cutting.stick_sizes import StickSizes
 from lacunar.takeoff.cutting.task import Column
 
@@ -13,25 +13,41 @@ _STEPS_EACH = 40
 
 
 def near_patterns(
-    shop: StickSizes, stock: int, values: Sequence[int], need: int, most: int
+    shop: StickSizes, values: Sequence[int], needs: Sequence[int], most: int
 ) -> list[Column] | None:
-    """The maximal patterns of a stock that are worth `need` or more; None if over `most`.
+    """The maximal patterns of each stock that are worth what is needed there; None if over `most`.
 
     A pattern is maximal if nothing more that is wanted fits: whatever a plan cuts, it may cut more.
     """
-    capacity = shop.capacities[stock]
-    if len(shop.sizes) * capacity > _MOST_ENTRIES or most <= 0:
+    longest = max(shop.capacities)
+    if len(shop.sizes) * longest > _MOST_ENTRIES:
         return None
-    search = _Search(shop, stock, values, need)
-    return search.columns if search.run(most) else None
+    after = suffix_values(shop.sizes, values, shop.demand, longest)
+    found: list[Column] = []
+    for stock, need in enumerate(needs):
+        search = _Search(shop, stock, values, need, after)
+        if not search.run(most - len(found)):
+            return None
+        found.extend(search.columns)
+    return found
 
 
 class _Search:
-    """Kinds one after another, the longest first, as many of each as can be, then fewer."""
+    """Kinds one after another, the longest first, as many of each as can be, then fewer.
 
-    def __init__(self, shop: StickSizes, stock: int, values: Sequence[int], need: int) -> None:
+    `after` tells for each kind what it and those after it can be worth at each length.
+    """
+
+    def __init__(
+        self,
+        shop: StickSizes,
+        stock: int,
+        values: Sequence[int],
+        need: int,
+        after: Sequence[Table],
+    ) -> None:
         self._shop, self._stock, self._values, self._need = shop, stock, values, need
-        self._after = suffix_values(shop.sizes, values, shop.demand, shop.capacities[stock])
+        self._after = after
         self._counts = [0] * len(shop.sizes)
         self.columns: list[Column] = []
 

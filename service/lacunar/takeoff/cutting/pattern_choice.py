@@ -26,9 +26,7 @@ class Found:
     proven: bool
 
 
-def cheaper_of(
-    shop: Shop, columns: Sequence[Column], most: int, nodes: int, guard: Guard
-) -> Found:
+def cheaper_of(shop: Shop, columns: Sequence[Column], most: int, nodes: int, guard: Guard) -> Found:
     """A plan that costs at most `most`, made of the patterns given, or the proof of none.
 
     Prices often differ by a common step (all end in .49, say). How many pieces of stock are taken
@@ -122,8 +120,8 @@ class _Cases:
         """Rows: kinds of pieces; numbers of each stock; of all; their cost; cost in steps."""
         shop = self._shop
         kinds, stocks = len(shop.demand), len(shop.prices)
-        options = {"mip_max_nodes": nodes, "mip_max_improving_sols": 1, "time_limit": self._guard.left()} if whole else {}
-        solver = new_solver(**options)
+        limits = {"mip_max_nodes": nodes, "mip_max_improving_sols": 1}
+        solver = new_solver(**limits, time_limit=self._guard.left()) if whole else new_solver()
         for n in shop.demand:
             solver.addRow(n, infinity(), 0, [], [])
         for _ in range(stocks):

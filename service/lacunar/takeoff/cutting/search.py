@@ -26,6 +26,10 @@ from lacunar.takeoff.cutting.task import (
     left_of,
 )
 
+# A better plan is looked for in these parts of the gap, from the bound up.
+_PARTS_OF_GAP = (8, 4, 2, 1)
+# With no more patterns than this, all of the gap at once.
+_FEW = 250
 # Dives before the first try at a proof.
 _FIRST_DIVES = 2
 # Patterns among which plans that cost the same are sought.
@@ -149,22 +153,41 @@ class Search:
         return sorted(columns, key=lambda each: (beside(each), each))[: self._effort.columns]
 
     def _search_all(self, pricing: Pricing, nodes: int) -> None:
-        """Look among all patterns of a better plan, until there is none or effort is out."""
+        """Look among all patterns of a better plan, until there is none or effort is out.
+
+        Where these are many, first for plans close to the bound, which few of them could be in.
+        """
+        if self._settled(pricing) or self._best is None:
+            return
+        columns = self._near(pricing, 1)
+        many = columns is None or len(columns) > _FEW
+        for part in _PARTS_OF_GAP if many else (1,):
+            columns = self._near(pricing, part) if many else columns
+            while columns is not None and not self._settled(pricing):
+                most = self._part_of_gap(pricing, part)
+                found = cheaper_of(self._shop, columns, most, nodes, self._guard)
+                if found.chosen is None:
+                    self._searched = part == 1 and found.proven
+                    break
+                self._offer(found.chosen)
+                columns = self._near(pricing, part)
+
+    def _part_of_gap(self, pricing: Pricing, part: int) -> int:
+        """The most that a better plan could cost which lies in a part of the gap."""
+        least = pricing.bound.least
+        return pricing.sums.most_below(least + -(-(self._cost - least) // part))
+
+    def _near(self, pricing: Pricing, part: int) -> list[Column] | None:
+        """Every pattern that a plan in a part of the gap could hold; None if too many."""
         weights = pricing.bound.weights
-        while not self._settled(pricing) and self._best is not None and weights.factor:
-            most = self._below(pricing)
-            needs = [
-                _need(price, held, weights.factor, most - weights.proven)
-                for price, held in zip(self._shop.prices, weights.held, strict=True)
-            ]
-            columns = self._shop.near(weights.values, needs, self._effort.near)
-            if columns is None:
-                return
-            found = cheaper_of(self._shop, columns, most, nodes, self._guard)
-            if found.chosen is None:
-                self._searched = found.proven
-                return
-            self._offer(found.chosen)
+        if not weights.factor:
+            return None
+        most = self._part_of_gap(pricing, part)
+        needs = [
+            _need(price, held, weights.factor, most - weights.proven)
+            for price, held in zip(self._shop.prices, weights.held, strict=True)
+        ]
+        return self._shop.near(weights.values, needs, self._effort.near)
 
     def _second(self, pricing: Pricing) -> Chosen:
         assert self._best is not None

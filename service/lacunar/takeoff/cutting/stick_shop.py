@@ -73,10 +73,4 @@ class StickShop(StickSizes):
 
     def near(self, values: Sequence[int], needs: Sequence[int], most: int) -> list[Column] | None:
         """Every maximal pattern worth at least what is needed at its stock."""
-        found: list[Column] = []
-        for stock in range(len(self.prices)):
-            here = near_patterns(self, stock, values, needs[stock], most - len(found))
-            if here is None:
-                return None
-            found.extend(here)
-        return found
+        return near_patterns(self, values, needs, most)

@@ -85,7 +85,7 @@ class Effort:
 
 
 QUICK = Effort(rounds=200, dives=2, nodes=5, columns=200, near=400)
-USUAL = Effort(rounds=400, dives=6, nodes=20, columns=200, near=1_300)
+USUAL = Effort(rounds=400, dives=6, nodes=20, columns=200, near=600)
 THOROUGH = Effort(rounds=2_000, dives=20, nodes=2_000, columns=5_000, near=20_000)
 
 
