@@ -133,6 +133,12 @@ def test_a_layout_has_the_described_fields_and_no_others(path, query):
     assert misfits("Layout", post(f"/v1/layouts{query}", path.read_bytes()).json) == []
 
 
+@pytest.mark.parametrize("path", CEILINGS, ids=lambda path: path.stem)
+def test_a_take_off_has_the_described_fields_and_no_others(path):
+    pool = b'{"ceilings": [%s, %s]}' % (path.read_bytes(), CEILINGS[0].read_bytes())
+    assert misfits("TakeOff", post("/v1/take-offs?trace=1", pool).json) == []
+
+
 @pytest.mark.parametrize(
     "query",
     [
@@ -178,12 +184,13 @@ def documents():
         for operation in operations.values():
             content = operation.get("requestBody", {}).get("content", {})
             for name, example in content.get("application/json", {}).get("examples", {}).items():
-                yield pytest.param(path, example["value"], id=f"{path}-{name}")
+                asked_with = content["application/json"]["schema"]["$ref"].rpartition("/")[2]
+                yield pytest.param(path, asked_with, example["value"], id=f"{path}-{name}")
 
 
-@pytest.mark.parametrize(("path", "example"), list(documents()))
-def test_every_example_runs_and_fits(path, example):
-    assert misfits("CeilingSpec", example) == []
+@pytest.mark.parametrize(("path", "asked_with", "example"), list(documents()))
+def test_every_example_runs_and_fits(path, asked_with, example):
+    assert misfits(asked_with, example) == []
     assert post(path, json.dumps(example).encode()).status_code == 200
 
 

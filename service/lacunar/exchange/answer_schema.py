@@ -31,6 +31,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
+from lacunar.takeoff import part_records, taken_off
 
 Json = dict[str, Any]
 
@@ -125,6 +126,11 @@ RECORDS: tuple[type, ...] = (
     opening_records.TaperedCourse,
     opening_records.TaperedField,
     opening_records.MeasuredOpenings,
+    part_records.Material,
+    part_records.PartEnd,
+    part_records.PartPlace,
+    part_records.Part,
+    taken_off.TakenCeiling,
     sheet_set.SheetEntry,
     sheet_index.SetIndex,
     Stock,

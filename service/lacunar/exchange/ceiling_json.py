@@ -8,6 +8,7 @@ from typing import Any
 
 from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.panel_fields import temperature_text
+from lacunar.exchange.take_off_section import take_off_to_json
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -70,6 +71,7 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
             if ceiling.measured_openings
             else {}
         ),
+        "take_off": take_off_to_json(ceiling.take_off, write.length, write.stock),
         "stock": write.lengths(
             kerf=ceiling.stock.kerf,
             longest_board=ceiling.stock.longest_board,
@@ -100,13 +102,14 @@ def canonical_bytes(value: object) -> bytes:
 def digest(ceiling: Ceiling) -> str:
     """Turn a ceiling into 64 hexadecimal digits that are equal only for equal ceilings.
 
-    SHA-256 over the canonical bytes of the resolved spec without its `drawing` section: all that
-    decides sizes, and the name, the units and the marking step they are told in; not paper, issue
-    or the persons in the title block. So a set drawn again under another revision or on other paper
-    has the digest of what is built, and one that differs in it is another ceiling.
+    SHA-256 over the canonical bytes of the resolved spec without its `drawing` and `take_off`
+    sections: all that decides sizes, and the name, the units and the marking step they are told in;
+    not paper, issue or the persons in the title block, nor waste and the spacing of nails. So a set
+    drawn again under another revision or on other paper has the digest of what is built, and one
+    that differs in it is another ceiling.
     """
     spec = ceiling_to_json(ceiling)
-    del spec["drawing"]
+    del spec["drawing"], spec["take_off"]
     return hashlib.sha256(canonical_bytes(spec)).hexdigest()
 
 

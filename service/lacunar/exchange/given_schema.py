@@ -6,7 +6,14 @@ from typing import Any
 from marshmallow import Schema
 from marshmallow import fields as marshmallow_fields
 
-from lacunar.exchange import fields, panel_fields, query_reading, shaped_fields
+from lacunar.exchange import (
+    fields,
+    panel_fields,
+    query_reading,
+    shaped_fields,
+    take_off_request,
+    take_off_schema,
+)
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
@@ -100,8 +107,35 @@ _STOCK: Json = {
 def given_schemas() -> dict[str, Json]:
     """The schema of a spec and of every object in it, by name."""
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
-    _add_object(CeilingSchema(), found)
+    ceiling = _add_object(CeilingSchema(), found)
+    found["CeilingPool"] = _pool(ceiling)
     return found
+
+
+def _pool(ceiling: Json) -> Json:
+    """One ceiling or several, as a take-off is asked for with."""
+    several = {
+        "type": "array",
+        "items": ceiling,
+        "minItems": 1,
+        "maxItems": limits.POOLED_CEILINGS,
+        "description": "Ceilings that are pooled.",
+    }
+    one = {**ceiling, "description": "One ceiling."}
+    named = ({take_off_request.ONE: one}, {take_off_request.SEVERAL: several})
+    objects = [
+        {
+            "type": "object",
+            "additionalProperties": False,
+            "required": list(properties),
+            "properties": properties,
+        }
+        for properties in named
+    ]
+    return {
+        "description": "A bare spec; or an object with one ceiling or several; or a bare list.",
+        "oneOf": [ceiling, *objects, several],
+    }
 
 
 def query_parameters(schema: SpecSchema) -> Iterator[Json]:
@@ -289,6 +323,16 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
     (panel_fields.Number, _plainly({"oneOf": [{"type": "number"}, _NUMBER_TEXT]})),
     (panel_fields.WoodMoisture, _moisture),
+    (
+        take_off_schema.CoverageText,
+        _plainly(
+            {
+                "type": "string",
+                "pattern": f"^{take_off_schema.COVERAGE}$",
+                "examples": ["350 ft2/gal", "9 m2/L"],
+            }
+        ),
+    ),
     (shaped_fields.CofferCounts, _counts),
     (shaped_fields.WallFinish, _wall_finish),
     (shaped_fields.AtWall, _at_wall),

@@ -110,6 +110,13 @@ class LayoutQuery(SpecSchema):
     units = fields.OneOf(_UNITS_TOLD, Units)
 
 
+class TakeOffQuery(SpecSchema):
+    """How a take-off is told."""
+
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    units = fields.OneOf(_UNITS_TOLD, Units)
+
+
 class DrawingQuery(SpecSchema):
     """Which sheets are drawn, and how they are sent."""
 

@@ -4,6 +4,7 @@ from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.take_off_schema import TakeOffSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
@@ -382,5 +383,6 @@ class CeilingSchema(SpecSchema):
     measured_openings = fields.ObjectOf(
         MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
+    take_off = fields.ObjectOf(TakeOffSchema, "What a take-off goes by.")
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

@@ -38,14 +38,19 @@ from lacunar.model.spec import (
 from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
 from lacunar.model.stations import greatest_rise
 from lacunar.model.stock_length import decide_stock
+from lacunar.model.take_off_assumptions import decide_take_off
 
 
 @dataclass(frozen=True, slots=True)
 class Resolution:
-    """A ceiling with nothing open, and what was assumed to close it."""
+    """A ceiling with nothing open, and what was assumed to close it.
+
+    What was assumed for the take-off alone stands apart: it has no bearing on what is built.
+    """
 
     ceiling: Ceiling
     assumptions: tuple[Assumption, ...]
+    take_off_assumptions: tuple[Assumption, ...] = ()
 
 
 def resolve(spec: CeilingSpec) -> Resolution:
@@ -72,6 +77,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
     around = FixingSurroundings(room.joists, beams, panel, greatest_rise(room.stations))
     fixing = decide_fixing(spec.fixing, around, usual.fixing, assuming)
     crown = decide_crown(spec.crown, units, assuming)
+    for_take_off = Assuming()
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -86,8 +92,9 @@ def resolve(spec: CeilingSpec) -> Resolution:
         crown=crown,
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
         measured_openings=decide_openings(spec.measured_openings, crown, units, assuming),
+        take_off=decide_take_off(spec.take_off, units, for_take_off),
     )
-    return Resolution(ceiling, assuming.made)
+    return Resolution(ceiling, assuming.made, for_take_off.made)
 
 
 def resolve_run(name: RunName, run: RunSpec, units: Units) -> tuple[Run, tuple[Assumption, ...]]:

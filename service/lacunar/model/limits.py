@@ -41,6 +41,11 @@ COFFERS_IN_ALL = 900
 HELD_COFFERS = 3
 # More fasteners than this split what they are driven into.
 FASTENERS_AT_CROSSING = 12
+# More coats than this are a slip of the pen.
+COATS = 9
+# A take-off of a house has a dozen ceilings; of those with most coffers, it takes two.
+POOLED_CEILINGS = 50
+POOLED_COFFERS = 2 * COFFERS_IN_ALL
 # A share a thousand times as large as another is no coffer beside it.
 WEIGHT = 1000
 
@@ -66,6 +71,9 @@ COFFER_ID = 8
 # in water.
 GRAVITY = (Fraction(1, 20), Fraction(3, 2))
 MOISTURE = (Fraction(0), Fraction(1))
+# As a share of what is needed, and one coat in square feet to a US gallon.
+WASTE = (Fraction(0), Fraction(1))
+COVERAGE = (Fraction(20), Fraction(2000))
 
 
 # What boards' movement is worked out from. Moisture is a percentage of the oven-dry weight: past 30
@@ -148,6 +156,11 @@ DIAGONAL = _inches("1", "5100", "a diagonal is from 1 in to that of the largest 
 OUT_OF_SQUARE = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is out of all square")
 CLOSING = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is no reading")
 DIFFERENCE = _inches("0", "24", "beams set more than 2 ft off are another ceiling")
+PART_ALLOWANCE = _inches("0", "24", "a part cut more than 2 ft over is another part")
+CLEAT_WIDTH = _inches("1/2", "24", "a cleat is from 1/2 in to 2 ft wide")
+NAIL_SPACING = _inches("1", "120", "nails of a row are from 1 in to 10 ft apart")
+BEAD = _inches("12", "12000", "a cartridge gives from 1 ft to 1000 ft of bead")
+BEAD_SPACING = _inches("1", "120", "beads lie from 1 in to 10 ft apart")
 SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
 
 

@@ -21,6 +21,7 @@ from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.spec_lengths import lengths_in
 from lacunar.model.station_rules import STATION_RULES
+from lacunar.model.take_off_rules import TAKE_OFF_RULES
 
 
 def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
@@ -54,6 +55,7 @@ RULES: tuple[Rule, ...] = (
     *MOULDING_RULES,
     *ITEM_RULES,
     *OPENING_RULES,
+    *TAKE_OFF_RULES,
 )
 
 

@@ -32,6 +32,7 @@ from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.take_off import TakeOffSpec
 from lacunar.model.woods import Species
 
 
@@ -265,3 +266,4 @@ class CeilingSpec:
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
     measured_openings: OpeningsSpec | None = None
+    take_off: TakeOffSpec | None = None

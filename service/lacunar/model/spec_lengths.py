@@ -1,7 +1,7 @@
 """Every length a spec can hold, with its JSON pointer and the bounds it must lie in."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 from lacunar.measure.length import Length
 from lacunar.model import limits
@@ -24,6 +24,7 @@ from lacunar.model.spec import (
 )
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.take_off import NailSpacingSpec, TakeOffSpec
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +62,7 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
     yield from _in_openings(spec.measured_openings or OpeningsSpec())
+    yield from _in_take_off(spec.take_off or TakeOffSpec())
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -226,3 +228,19 @@ def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
     )
     yield BoundLength(f"{place}/closing_limit", openings.closing_limit, limits.CLOSING)
     yield BoundLength(f"{place}/difference_limit", openings.difference_limit, limits.DIFFERENCE)
+
+
+def _in_take_off(take_off: TakeOffSpec) -> Iterator[BoundLength]:
+    place = "/take_off"
+    for name in ("length_allowance", "width_allowance"):
+        yield BoundLength(f"{place}/{name}", getattr(take_off, name), limits.PART_ALLOWANCE)
+    yield BoundLength(f"{place}/cleat_width", take_off.cleat_width, limits.CLEAT_WIDTH)
+    yield from _in_stock(f"{place}/blocking", take_off.blocking)
+    for each in fields(NailSpacingSpec):
+        spacing = getattr(take_off.nail_spacing, each.name)
+        yield BoundLength(f"{place}/nail_spacing/{each.name}", spacing, limits.NAIL_SPACING)
+    adhesive = take_off.adhesive
+    yield BoundLength(
+        f"{place}/adhesive/bead_per_cartridge", adhesive.bead_per_cartridge, limits.BEAD
+    )
+    yield BoundLength(f"{place}/adhesive/bead_spacing", adhesive.bead_spacing, limits.BEAD_SPACING)

@@ -1,0 +1,38 @@
+"""Take-offs: what one ceiling or several are made of."""
+
+from lacunar.api import take_off_examples
+from lacunar.api.operation import JSON, Answer, Asked, Media, Operation
+from lacunar.exchange.json_bytes import json_bytes
+from lacunar.exchange.query_schema import TakeOffQuery
+from lacunar.workflow.take_off import prepare_take_off, take_off_answer
+
+
+def take_off(asked: Asked) -> Answer:
+    """One ceiling or several as their take-off."""
+    prepared = prepare_take_off(asked.document, asked.query.get("units"))
+    trace = asked.query.get("trace", False)
+    return Answer(json_bytes(take_off_answer(prepared, trace=trace)))
+
+
+OPERATIONS = (
+    Operation(
+        method="POST",
+        path="/v1/take-offs",
+        id="createTakeOff",
+        tag="Ceilings",
+        summary="Take off one ceiling or several",
+        description=(
+            "Takes a ceiling's spec, or several that are pooled, and answers with what they are"
+            " made of: every part under a mark that all ceilings share, with material, net size and"
+            " size to be cut, ends, hand, face and grain, how many there are and where each goes."
+            " How many sticks and sheets are to be bought follows from how parts are laid out in"
+            " them, and is not told here. Nothing is stored."
+        ),
+        media=(Media(JSON, {"$ref": "#/components/schemas/TakeOff"}, "The take-off."),),
+        statuses=(400, 406, 409, 413, 415, 422),
+        answer=take_off,
+        query=TakeOffQuery(),
+        document="CeilingPool",
+        examples=take_off_examples.EXAMPLES,
+    ),
+)

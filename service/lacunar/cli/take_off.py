@@ -1,0 +1,72 @@
+"""`lacunar take-off`: what one ceiling or several pooled are made of."""
+
+import argparse
+import json
+import sys
+from pathlib import Path
+from typing import Any
+
+from lacunar.cli.draw import write_whole
+from lacunar.cli.speaking import (
+    DONE,
+    FAULTS,
+    UnreadableSpec,
+    spec_bytes,
+    tell,
+    tell_faults,
+)
+from lacunar.model.faults import SpecRefused
+from lacunar.workflow.take_off import PreparedTakeOff, prepare_take_offs, take_off_answer
+
+HELP = "take off the parts of one ceiling or several"
+DESCRIPTION = """\
+Prints every part that ceilings are made of, as JSON: mark, material, size, ends, how many there are
+and where each goes. Several ceilings are pooled: parts that are alike share a mark, and every place
+names its ceiling.
+
+  lacunar take-off examples/ceilings/music_room.json
+  lacunar take-off house/*.json --out parts.json
+"""
+
+
+def add_to(commands: Any) -> None:
+    """Add this command's arguments."""
+    command = commands.add_parser(
+        "take-off",
+        help=HELP,
+        description=DESCRIPTION,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
+    command.add_argument(
+        "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
+    )
+    command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
+    command.add_argument(
+        "--trace", action="store_true", help="add rule, formula and operands to each figure"
+    )
+    command.set_defaults(run=run)
+
+
+def run(options: argparse.Namespace) -> int:
+    """Print the take-off, or write it; the exit code."""
+    try:
+        prepared = prepare_take_offs([(name, spec_bytes(name)) for name in options.specs])
+    except UnreadableSpec as unreadable:
+        tell(str(unreadable))
+        return FAULTS
+    except SpecRefused as refused:
+        tell_faults(", ".join(options.specs), refused.faults)
+        return FAULTS
+    content = _content(prepared, options)
+    if options.out is None:
+        sys.stdout.buffer.write(content)
+    else:
+        print(write_whole(Path(options.out), content))
+    for caution in prepared.taken.cautions:
+        tell(f"  caution: {caution.text}")
+    return DONE
+
+
+def _content(prepared: PreparedTakeOff, options: argparse.Namespace) -> bytes:
+    answer = take_off_answer(prepared, trace=options.trace)
+    return (json.dumps(answer, indent=1, ensure_ascii=False) + "\n").encode()
