@@ -15,17 +15,26 @@ from lacunar.cli.speaking import (
     tell,
     tell_faults,
 )
+from lacunar.exchange.query_schema import BookMedia
+from lacunar.exchange.take_off_json import PooledTakeOff
+from lacunar.exchange.take_off_tables import TakeOffTable
 from lacunar.model.faults import SpecRefused
-from lacunar.workflow.take_off import PreparedTakeOff, prepare_take_offs, take_off_answer
+from lacunar.workflow.take_off import (
+    prepare_take_offs,
+    take_off_answer,
+    take_off_csv,
+    take_off_xlsx,
+)
 
 HELP = "take off the parts of one ceiling or several"
 DESCRIPTION = """\
-Prints every part that ceilings are made of, as JSON: mark, material, size, ends, how many there are
+Prints every part that ceilings are made of: mark, material, size, ends, how many there are
 and where each goes. Several ceilings are pooled: parts that are alike share a mark, and every place
 names its ceiling.
 
   lacunar take-off examples/ceilings/music_room.json
-  lacunar take-off house/*.json --out parts.json
+  lacunar take-off house/*.json --format xlsx --out house.xlsx
+  lacunar take-off house/*.json --table places      one table, as CSV
 """
 
 
@@ -39,6 +48,16 @@ def add_to(commands: Any) -> None:
     )
     command.add_argument(
         "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
+    )
+    command.add_argument(
+        "--format",
+        choices=[media.value for media in BookMedia],
+        help="JSON (the default), one table as CSV, or a workbook of all",
+    )
+    command.add_argument(
+        "--table",
+        choices=[table.value for table in TakeOffTable],
+        help="which table, as CSV (default: parts)",
     )
     command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
     command.add_argument(
@@ -67,6 +86,10 @@ def run(options: argparse.Namespace) -> int:
     return DONE
 
 
-def _content(prepared: PreparedTakeOff, options: argparse.Namespace) -> bytes:
+def _content(prepared: PooledTakeOff, options: argparse.Namespace) -> bytes:
+    if options.format == BookMedia.XLSX:
+        return take_off_xlsx(prepared)
+    if options.format == BookMedia.CSV or (options.table and not options.format):
+        return take_off_csv(prepared, TakeOffTable(options.table or TakeOffTable.PARTS))
     answer = take_off_answer(prepared, trace=options.trace)
     return (json.dumps(answer, indent=1, ensure_ascii=False) + "\n").encode()

@@ -1,6 +1,6 @@
 """A take-off as JSON: parts and quantities, and what each ceiling of it was taken off by."""
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import Any
 
@@ -23,18 +23,22 @@ class PooledCeiling:
     digest: str
 
 
-def take_off_to_json(
-    taken: TakenOff, pool: Sequence[PooledCeiling], step: Step, *, trace: bool
-) -> Json:
-    """Turn a take-off into JSON values.
+@dataclass(frozen=True, slots=True)
+class PooledTakeOff:
+    """A take-off with the ceilings it is of, in their order, and the step texts are rounded to."""
 
-    Parameters: `taken`; `pool`, its ceilings in their order; `step` that texts of lengths are
-    rounded to; `trace` for the reason of each figure.
-    """
+    taken: TakenOff
+    pool: tuple[PooledCeiling, ...]
+    step: Step
+
+
+def take_off_to_json(pooled: PooledTakeOff, *, trace: bool) -> Json:
+    """Turn a take-off into JSON values; with `trace`, each figure with its reason."""
+    taken, pool, step = pooled.taken, pooled.pool, pooled.step
     write = RecordWriter(step, trace)
     ceilings = [
-        {**write.record(ceiling), **_asked(pooled, write)}
-        for ceiling, pooled in zip(taken.ceilings, pool, strict=True)
+        {**write.record(ceiling), **_asked(asked, write)}
+        for ceiling, asked in zip(taken.ceilings, pool, strict=True)
     ]
     return {
         "units": str(step.units),
@@ -44,9 +48,9 @@ def take_off_to_json(
     }
 
 
-def _asked(pooled: PooledCeiling, write: RecordWriter) -> Mapping[str, Any]:
+def _asked(asked: PooledCeiling, write: RecordWriter) -> Mapping[str, Any]:
     return {
-        "digest": pooled.digest,
-        "take_off": ceiling_to_json(pooled.layout.ceiling)["take_off"],
-        "assumptions": write.value(pooled.assumptions),
+        "digest": asked.digest,
+        "take_off": ceiling_to_json(asked.layout.ceiling)["take_off"],
+        "assumptions": write.value(asked.assumptions),
     }

@@ -73,7 +73,7 @@ def _none(pointer: str) -> Fault:
 def too_many_ceilings(pointer: str, count: int) -> Fault:
     """The fault for more ceilings than are taken off at once."""
     return Fault(
-        code="pool_too_large",
+        code="too_many",
         pointer=pointer,
         message=f"{count} ceilings are pooled; {limits.POOLED_CEILINGS} are taken off at once.",
         remedy="Take them off in several parts.",

@@ -20,8 +20,7 @@ TAKE_OFF_FAULTS = {
     ),
     "pool_too_large": FaultMeaning(
         "Too much in one take-off",
-        "The ceilings pooled in one take-off are more, or have more coffers, than is taken off at"
-        " once.",
+        "The ceilings pooled in one take-off have more coffers than are taken off at once.",
         "Take them off in several parts.",
     ),
     "pool_empty": FaultMeaning(
