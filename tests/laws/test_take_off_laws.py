@@ -3,19 +3,24 @@
 import json
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from functools import cache
 from random import Random
 
 import pytest
 
+from lacunar.exchange.ceiling_json import ceiling_to_json
 from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
-from lacunar.takeoff.part_records import PartKind
+from lacunar.model.fixing import Fixing
+from lacunar.takeoff.part_records import MaterialKind, Part, PartKind
 from lacunar.takeoff.parts import parts_from, pieces_of
+from lacunar.takeoff.quantities.quantity_records import QuantityKind
+from lacunar.takeoff.quantities.stock_amounts import USED_FOR
 from lacunar.takeoff.taken_off import take_off
 from tests.laws.random_openings import measured
 from tests.laws.random_specs import Spec, random_specs
@@ -23,7 +28,7 @@ from tests.layout.laying_out import figures_in
 from tests.rule_evaluation import contradictions
 from tests.takeoff.reconciling import backing_of, unlike
 
-COUNT = 120
+COUNT = 60
 ZERO = Length.of_inches(0)
 
 
@@ -59,10 +64,34 @@ def test_every_piece_of_a_layout_is_a_part_exactly_once():
 
 def test_backing_is_as_long_in_parts_as_in_lines():
     kinds = (PartKind.BACKING, PartKind.CLEAT)
-    for layout in layouts():
+    told = [layout for layout in layouts() if layout.ceiling.fixing is not None]
+    assert told
+    for layout in told:
         parts = parts_from(pieces_of(layout))
         lengths = (p.length.value * p.quantity for p in parts if p.kind in kinds)
         assert sum(lengths, ZERO) == backing_of(layout)
+
+
+def test_backing_is_the_same_whether_it_is_told_what_it_is_fixed_to():
+    untold = [layout for layout in layouts() if layout.ceiling.fixing is None]
+    assert untold
+    for layout in untold:
+        fixed = lay_out(replace(layout.ceiling, fixing=_usual_fixing(layout)))
+        one, other = (
+            sum((p.length.value * p.quantity for p in _framing(each)), ZERO)
+            for each in (layout, fixed)
+        )
+        assert one == other
+
+
+def _usual_fixing(layout: Layout) -> Fixing | None:
+    spec = {**ceiling_to_json(layout.ceiling), "fixing": {}}
+    return resolve(read_spec(json.dumps(spec).encode())).ceiling.fixing
+
+
+def _framing(layout: Layout) -> list[Part]:
+    kinds = (PartKind.BACKING, PartKind.CLEAT)
+    return [part for part in parts_from(pieces_of(layout)) if part.kind in kinds]
 
 
 def test_boards_of_a_layout_are_as_long_in_parts():
@@ -138,3 +167,46 @@ def test_every_figure_of_a_take_off_is_what_its_rule_gives():
         figures = {id(figure): figure for figure in figures_in(take_off([layout]))}
         assert figures
         assert [line for figure in figures.values() for line in contradictions(figure)] == []
+
+
+def test_equal_ceilings_pooled_need_so_many_times_of_everything():
+    for layout in layouts()[::4]:
+        one, many = take_off([layout]), take_off([layout] * 3)
+        assert len(one.quantities) == len(many.quantities) > 0
+        for single, pooled in zip(one.quantities, many.quantities, strict=True):
+            assert (single.kind, single.of, single.used_for) == (
+                *(pooled.kind, pooled.of, pooled.used_for),
+            )
+            assert pooled.need.value == single.need.value * 3
+            assert pooled.waste.value == single.waste.value * 3
+            assert pooled.with_waste.value == single.with_waste.value * 3
+
+
+def test_different_ceilings_pooled_need_what_they_need_together():
+    for first, second in zip(layouts()[::7], layouts()[1::7], strict=False):
+        both = take_off([first, second])
+        for kind in QuantityKind:
+            alone = [
+                each.with_waste.value
+                for layout in (first, second)
+                for each in take_off([layout]).quantities
+                if each.kind is kind
+            ]
+            together = (each.with_waste.value for each in both.quantities if each.kind is kind)
+            assert sum(together) == sum(alone)
+
+
+def test_stock_needed_is_what_its_parts_measure():
+    for layout in layouts():
+        taken = take_off([layout])
+        feet = {
+            (each.material.key, each.used_for): each.need.value
+            for each in taken.quantities
+            if each.kind is QuantityKind.LINEAL and each.material
+        }
+        lengths: Counter[tuple[object, ...]] = Counter()
+        for part in taken.parts:
+            if part.material.kind is not MaterialKind.SHEET:
+                key = part.material.key, USED_FOR[part.kind]
+                lengths[key] += part.cut_length.value.inches * part.quantity
+        assert {key: inches / 12 for key, inches in lengths.items()} == feet

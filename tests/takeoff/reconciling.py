@@ -128,7 +128,7 @@ def _told_strips(layout: Layout) -> Counted:
 
 
 def backing_of(layout: Layout) -> Length:
-    """The backing and cleats a layout tells, end to end; flat beams have none."""
+    """The backing and cleats of a layout whose lines are told, end to end; flat beams have none."""
     lengths = [
         piece.length.value
         for line in layout.backing.lines

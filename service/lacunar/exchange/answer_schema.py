@@ -32,6 +32,7 @@ from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
 from lacunar.takeoff import part_records, taken_off
+from lacunar.takeoff.quantities import quantity_records
 
 Json = dict[str, Any]
 
@@ -130,6 +131,7 @@ RECORDS: tuple[type, ...] = (
     part_records.PartEnd,
     part_records.PartPlace,
     part_records.Part,
+    quantity_records.Quantity,
     taken_off.TakenCeiling,
     sheet_set.SheetEntry,
     sheet_index.SetIndex,

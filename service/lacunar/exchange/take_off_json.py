@@ -44,6 +44,7 @@ def take_off_to_json(pooled: PooledTakeOff, *, trace: bool) -> Json:
         "units": str(step.units),
         "ceilings": ceilings,
         "parts": write.value(taken.parts),
+        "quantities": write.value(taken.quantities),
         "cautions": write.value(taken.cautions),
     }
 

@@ -8,7 +8,7 @@ from lacunar.exchange.length_json import decimal_number
 from lacunar.exchange.take_off_json import PooledTakeOff
 from lacunar.layout.names import first_few
 from lacunar.measure.angle import Angle
-from lacunar.measure.figure import LengthFigure
+from lacunar.measure.figure import LengthFigure, NumberFigure
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step, round_to
 from lacunar.takeoff.part_records import Part, PartEnd
@@ -19,6 +19,7 @@ class TakeOffTable(StrEnum):
 
     PARTS = "parts"
     PLACES = "places"
+    QUANTITIES = "quantities"
     CEILINGS = "ceilings"
     ASSUMPTIONS = "assumptions"
     CAUTIONS = "cautions"
@@ -43,6 +44,10 @@ HEADERS = {
         *("mark", "ceiling", "ceiling_name", "of", "at", "quantity"),
         *_sized("start", "end"),
     ),
+    TakeOffTable.QUANTITIES: (
+        *("kind", "of", "used_for", "unit", "need", "waste", "with_waste"),
+        *("metric_unit", "metric_need", "metric_with_waste", "rule"),
+    ),
     TakeOffTable.CEILINGS: ("ceiling", "name", "coffers", "digest"),
     TakeOffTable.ASSUMPTIONS: ("ceiling", "pointer", "value", "reason"),
     TakeOffTable.CAUTIONS: ("code", "text", "figures"),
@@ -54,6 +59,7 @@ def take_off_table(pooled: PooledTakeOff, which: TakeOffTable) -> Table:
     rows = {
         TakeOffTable.PARTS: _parts,
         TakeOffTable.PLACES: _places,
+        TakeOffTable.QUANTITIES: _quantities,
         TakeOffTable.CEILINGS: _ceilings,
         TakeOffTable.ASSUMPTIONS: _assumptions,
         TakeOffTable.CAUTIONS: _cautions,
@@ -122,6 +128,21 @@ def _places(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
                 *_size(place.start, pooled.step),
                 *_size(place.end, pooled.step),
             )
+
+
+def _quantities(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
+    for each in pooled.taken.quantities:
+        yield (
+            *(each.kind.value, each.of, each.used_for.value, each.unit.value),
+            *(_number(figure) for figure in (each.need, each.waste, each.with_waste)),
+            each.metric_unit and each.metric_unit.value,
+            *(_number(figure) for figure in (each.metric_need, each.metric_with_waste)),
+            each.need.rule.name,
+        )
+
+
+def _number(figure: NumberFigure | None) -> Cell:
+    return None if figure is None else decimal_number(figure.value)
 
 
 def _ceilings(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:

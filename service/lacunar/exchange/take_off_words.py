@@ -57,6 +57,20 @@ TAKE_OFF_WORDS: Mapping[str, Mapping[str, str]] = {
         " where it goes.",
         "places": "Everywhere it goes.",
     },
+    "Quantity": {
+        "kind": "What is counted.",
+        "of": "What it is called: material, fastener, or what is covered.",
+        "used_for": "What it goes into.",
+        "material": "The material; null where it is none that parts are cut from.",
+        "unit": "What need, waste and with_waste are numbers of: ft, ft2, board_ft (144 cubic"
+        " inches), gal (US gallon), cartridge, or count.",
+        "need": "What is needed, in the unit.",
+        "waste": "What is added for waste, in the unit.",
+        "with_waste": "Both together, in the unit.",
+        "metric_unit": "The metric unit beside it; null where there is none.",
+        "metric_need": "What is needed, in the metric unit; null where there is none.",
+        "metric_with_waste": "With waste, in the metric unit; null where there is none.",
+    },
     "TakenCeiling": {
         "number": "Its number, counted from 1, by which places name it [count].",
         "name": "What it is called.",

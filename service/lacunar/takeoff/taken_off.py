@@ -9,6 +9,12 @@ from lacunar.measure.length import Length
 from lacunar.model.ceiling import StockRules
 from lacunar.takeoff.part_records import MaterialKind, Part
 from lacunar.takeoff.parts import parts_from, pieces_of
+from lacunar.takeoff.quantities.ceiling_quantities import (
+    pooled_quantities,
+    quantities,
+    quantity_cautions,
+)
+from lacunar.takeoff.quantities.quantity_records import Quantity
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,10 +28,11 @@ class TakenCeiling:
 
 @dataclass(frozen=True, slots=True)
 class TakenOff:
-    """All ceilings of a take-off, their parts under common marks, and advice."""
+    """All ceilings of a take-off, their parts under common marks, quantities, and advice."""
 
     ceilings: tuple[TakenCeiling, ...]
     parts: tuple[Part, ...]
+    quantities: tuple[Quantity, ...]
     cautions: tuple[Caution, ...]
 
 
@@ -33,22 +40,26 @@ def take_off(layouts: Sequence[Layout]) -> TakenOff:
     """Turn one layout or several into a take-off.
 
     Ceilings are counted from 1 in their order. Parts that are alike in different ceilings are one
-    part under one mark.
+    part under one mark. Quantities are those of each ceiling, by what its own spec says, added up.
     """
-    pieces = (pieces_of(layout, number) for number, layout in enumerate(layouts, start=1))
+    pieces = [pieces_of(layout, number) for number, layout in enumerate(layouts, start=1)]
     parts = parts_from(chain.from_iterable(pieces))
+    each = (
+        quantities(layout, parts_from(own)) for layout, own in zip(layouts, pieces, strict=True)
+    )
     return TakenOff(
         ceilings=tuple(
             TakenCeiling(number, layout.ceiling.name, len(layout.coffers))
             for number, layout in enumerate(layouts, start=1)
         ),
         parts=parts,
+        quantities=pooled_quantities(each),
         cautions=tuple(_cautions(layouts, parts)),
     )
 
 
 def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caution]:
-    """Advice about parts that nobody sells material for in one length."""
+    """Advice about parts that nobody sells material for in one length, and what is not counted."""
     for number, layout in enumerate(layouts, start=1):
         in_it = [part for part in parts if any(place.ceiling == number for place in part.places)]
         too_long = [part for part in in_it if _is_longer(part, layout.ceiling.stock)]
@@ -65,6 +76,7 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
                     "longest_board": layout.ceiling.stock.longest_board,
                 },
             )
+        yield from quantity_cautions(number, layout)
 
 
 def _is_longer(part: Part, stock: StockRules) -> bool:

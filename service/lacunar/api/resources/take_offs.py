@@ -38,6 +38,9 @@ OPERATIONS = (
             "Takes a ceiling's spec, or several that are pooled, and answers with what they are"
             " made of: every part under a mark that all ceilings share, with material, net size and"
             " size to be cut, ends, hand, face and grain, how many there are and where each goes."
+            " Beside the parts stand quantities: feet, board feet and areas of stock, fasteners,"
+            " adhesive, insulation if asked for, primer and paint, each by its rule with waste"
+            " apart; the spec's take_off section says what they go by."
             " How many sticks and sheets are to be bought follows from how parts are laid out in"
             " them, and is not told here. Nothing is stored."
         ),

@@ -50,6 +50,14 @@ def backing_lines(task: LineTask) -> Iterator[BackingLine]:
             yield _line(task, beam, (side, position))
 
 
+def backing_stretches(
+    beam: Beam | WallBeam, profile: BeamProfile
+) -> Iterator[tuple[Side, tuple[Clear, ...]]]:
+    """Turn a beam into the clear lengths of each of its lines, whatever they are fixed to."""
+    for side, _ in _positions(beam, profile):
+        yield side, tuple(_beside_member(_clears(beam), beam, side))
+
+
 def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Side, LengthFigure]]:
     near, far = beam.near.at_start.value, beam.far.at_start.value
     if isinstance(beam, WallBeam) and profile.profile is FamilyProfile.FLAT:

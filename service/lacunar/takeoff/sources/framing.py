@@ -1,38 +1,71 @@
 """What is hidden: backing, cleats of casings, blocks between joists, strips that carry seams."""
 
 from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 from math import ceil
 
-from lacunar.layout.backing_records import BackingLine, BackingPiece
-from lacunar.layout.records import Beam
+from lacunar.layout.backing.lines import backing_stretches
+from lacunar.layout.backing_records import BackingLine
+from lacunar.layout.records import Beam, WallBeam
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
+from lacunar.model.grid import WallKind
 from lacunar.model.stock_length import longest_of
 from lacunar.takeoff.part_records import Material, PartKind, PartPlace, Pieces, Shape
 from lacunar.takeoff.sources.source import Source, lying
 
 Section = Callable[[LengthFigure], Shape]
 
+CLEAR = Rule("length of backing: the clear length between what stops it", "end - start")
 BUTTED = Rule("length of backing between the joints that part it", "end - start")
+
+
+@dataclass(frozen=True, slots=True)
+class _Stretch:
+    """A clear length of a line, and the places it is fixed at, as far as these are known."""
+
+    beam: str
+    side: str
+    start: Length
+    end: Length
+    places: tuple[Length, ...] = ()
 
 
 def framing_pieces(source: Source) -> Iterator[Pieces]:
     """Turn a layout's lines of backing and its seams into pieces.
 
     Backing longer than its stock is butted where it is fixed, each part as long as can be; where
-    it is not fixed often enough for that, it is parted evenly.
+    it is not fixed often enough for that, or nobody said to what, it is parted evenly.
     """
-    for line in source.layout.backing.lines:
-        section = _section(source, line)
+    for stretch in _stretches(source):
+        section = _section(source, stretch)
         if section is not None:
-            for piece in line.pieces:
-                yield from _backing(source, line, piece, section)
+            yield from _backing(source, stretch, section)
+    for line in source.layout.backing.lines:
         yield from _blocking(source, line)
     yield from _seam_strips(source)
 
 
-def _section(source: Source, line: BackingLine) -> Section | None:
+def _stretches(source: Source) -> Iterator[_Stretch]:
+    """Those of the layout's lines; where neither joists nor fixing are told, of its beams."""
+    layout = source.layout
+    for line in layout.backing.lines:
+        for piece in line.pieces:
+            places = tuple(place.value for place in piece.places)
+            start, end = piece.start.value, piece.end.value
+            yield _Stretch(line.beam, line.side, start, end, places)
+    if layout.ceiling.fixing is not None:
+        return
+    walls = (beam for beam in layout.wall_beams if beam.kind is not WallKind.SOFFIT)
+    every: tuple[Beam | WallBeam, ...] = (*layout.beams, *walls)
+    for beam in every:
+        for side, clears in backing_stretches(beam, layout.profile_of[beam.id]):
+            for clear in clears:
+                yield _Stretch(beam.id, side, clear.start.value, clear.end.value)
+
+
+def _section(source: Source, line: _Stretch) -> Section | None:
     """What a line consists of; None of a flat beam."""
     layout = source.layout
     if line.side != "middle":
@@ -84,33 +117,24 @@ def _framing(
     return of_length
 
 
-def _backing(
-    source: Source, line: BackingLine, piece: BackingPiece, section: Section
-) -> Iterator[Pieces]:
-    at = "" if line.side == "middle" else line.side
-    for start, end, length in _parted(source, line, piece):
-        place = PartPlace(source.number, (line.beam,), at, start, end, 1)
-        yield lying(section(length), place)
+def _backing(source: Source, stretch: _Stretch, section: Section) -> Iterator[Pieces]:
+    """A stretch whole, or in parts no longer than its stock."""
+    at = "" if stretch.side == "middle" else stretch.side
+    reach = stretch.start, stretch.end
+    longest = _longest(source, stretch)
+    joints: list[Length] = []
+    if stretch.end - stretch.start > longest:
+        joints = list(_joints(reach, stretch.places, longest))
+    rule = BUTTED if joints else CLEAR
+    for near, far in pairwise((stretch.start, *joints, stretch.end)):
+        length = rule.gives(far - near, end=far, start=near)
+        yield lying(section(length), PartPlace(source.number, (stretch.beam,), at, near, far, 1))
 
 
-def _parted(
-    source: Source, line: BackingLine, piece: BackingPiece
-) -> Iterator[tuple[Length, Length, LengthFigure]]:
-    """A piece whole, or in parts no longer than its stock."""
-    longest = _longest(source, line)
-    start, end = piece.start.value, piece.end.value
-    if end - start <= longest:
-        yield start, end, piece.length
-        return
-    joints = _joints((start, end), [place.value for place in piece.places], longest)
-    for near, far in pairwise((start, *joints, end)):
-        yield near, far, BUTTED.gives(far - near, end=far, start=near)
-
-
-def _longest(source: Source, line: BackingLine) -> Length:
-    parts = source.layout.profile_of[line.beam].parts
+def _longest(source: Source, stretch: _Stretch) -> Length:
+    parts = source.layout.profile_of[stretch.beam].parts
     stock = next((part.stock for part in parts if part.name == "backing"), None)
-    kind = None if stock is None or line.side != "middle" else stock.kind
+    kind = None if stock is None or stretch.side != "middle" else stock.kind
     return longest_of(kind, source.layout.ceiling.stock)[1]
 
 
