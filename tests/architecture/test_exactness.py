@@ -1,4 +1,4 @@
-"""No float where lengths are exact: in measure (but for angles), in the model, in the layout."""
+"""No float where lengths are exact: in measure (but for angles), model, layout and take-off."""
 
 import ast
 from collections.abc import Iterator
@@ -23,7 +23,7 @@ EXACT_MATH = {"ceil", "comb", "floor", "gcd", "isqrt", "lcm", "prod", "trunc"}
 
 def exact_sources() -> list[Source]:
     """Return the files that must not hold a float."""
-    folders = [PACKAGE / name for name in ("measure", "model", "layout")]
+    folders = [PACKAGE / name for name in ("measure", "model", "layout", "takeoff")]
     inexact = {str(path.relative_to(PACKAGE.parents[1])) for path in INEXACT}
     return [source for source in sources(*folders) if source.name not in inexact]
 
@@ -60,7 +60,7 @@ def test_no_float_where_lengths_are_exact():
     assert [line for source in exact_sources() for line in floats(source)] == []
 
 
-@pytest.mark.parametrize("folder", ["measure", "model", "layout"])
+@pytest.mark.parametrize("folder", ["measure", "model", "layout", "takeoff"])
 def test_every_exact_folder_is_read(folder: str):
     assert any(Path(source.name).parts[2] == folder for source in exact_sources())
 

@@ -15,6 +15,7 @@ from lacunar.cli.speaking import (
     tell,
     tell_faults,
 )
+from lacunar.exchange.explain_take_off import explain_take_off
 from lacunar.exchange.query_schema import BookMedia
 from lacunar.exchange.take_off_json import PooledTakeOff
 from lacunar.exchange.take_off_tables import TakeOffTable
@@ -28,13 +29,14 @@ from lacunar.workflow.take_off import (
 
 HELP = "take off the parts of one ceiling or several"
 DESCRIPTION = """\
-Prints every part that ceilings are made of: mark, material, size, ends, how many there are
-and where each goes. Several ceilings are pooled: parts that are alike share a mark, and every place
-names its ceiling.
+Prints every part that ceilings are made of (mark, material, size, ends, how many there are, where
+each goes) and how much is needed of everything. Several ceilings are pooled: parts that are alike
+share a mark, and every place names its ceiling.
 
   lacunar take-off examples/ceilings/music_room.json
   lacunar take-off house/*.json --format xlsx --out house.xlsx
   lacunar take-off house/*.json --table places      one table, as CSV
+  lacunar take-off house/*.json --explain           quantities with their sums, in words
 """
 
 
@@ -60,7 +62,11 @@ def add_to(commands: Any) -> None:
         help="which table, as CSV (default: parts)",
     )
     command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
-    command.add_argument(
+    how = command.add_mutually_exclusive_group()
+    how.add_argument(
+        "--explain", action="store_true", help="say in words how each quantity came about"
+    )
+    how.add_argument(
         "--trace", action="store_true", help="add rule, formula and operands to each figure"
     )
     command.set_defaults(run=run)
@@ -87,6 +93,8 @@ def run(options: argparse.Namespace) -> int:
 
 
 def _content(prepared: PooledTakeOff, options: argparse.Namespace) -> bytes:
+    if options.explain:
+        return (explain_take_off(prepared) + "\n").encode()
     if options.format == BookMedia.XLSX:
         return take_off_xlsx(prepared)
     if options.format == BookMedia.CSV or (options.table and not options.format):
