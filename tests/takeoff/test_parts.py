@@ -147,6 +147,32 @@ def test_a_wall_beam_mitred_at_one_end_has_a_hand_and_its_side_has_none():
     assert {(part.left.cut, part.right.cut) for part in sides} == {(EndCut.MITRED, EndCut.SQUARE)}
 
 
+def test_sides_of_a_folded_beam_have_a_hand_as_seen_from_their_coffer():
+    """Wall beams along W1 and W4 alone, mitred in the corner where both runs start.
+
+    Their lower edges are mitred too, so that none can be turned. Who looks at W1 has W4, and so the
+    corner, to the left; who looks at W4 has W1 to the right.
+    """
+    folded = {"sides": "1x6", "bottom": "1x6", "bottom_joint": "mitred"}
+    alone = {"coffers": 1, "start": "half", "end": "none"}
+    spec: Spec = {
+        "room": room(120, 96),
+        "beams": {"crosswise": folded, "lengthwise": "same", "look": {"corners": "mitred"}},
+        "grid": {"length": alone, "width": alone},
+    }
+    layout = laid_out(spec)
+    walls = {beam.id: beam.wall for beam in layout.wall_beams}
+    hands = {
+        walls[place.of[0]]: (part.left.cut, part.right.cut, part.mitred_edges)
+        for part in parts_of(layout, PartKind.SIDE)
+        for place in part.places
+    }
+    assert hands == {
+        "W1": (EndCut.MITRED, EndCut.SQUARE, 1),
+        "W4": (EndCut.SQUARE, EndCut.MITRED, 1),
+    }
+
+
 def test_panels_are_cut_at_their_seams_with_the_grain():
     # one coffer of 120 x 60 between bare walls, no gap; sheet 48 x 96, grain along the length:
     # 120/96 -> 2 pieces of 60 along, 60/48 -> 2 pieces of 30 up
