@@ -6,6 +6,7 @@ from fractions import Fraction
 from lacunar.layout.records import Layout
 from lacunar.measure.figure import NumberFigure, Operand, Rule
 from lacunar.measure.length import ZERO, Length
+from lacunar.model.stock import size_name
 from lacunar.model.take_off import TakeOff
 from lacunar.takeoff.part_records import Material, MaterialKind, Part, PartKind
 from lacunar.takeoff.quantities.quantity_records import (
@@ -150,7 +151,9 @@ def _coverage(layout: Layout) -> Iterator[Quantity]:
     if boards is None:
         return
     share = layout.ceiling.take_off.waste.boards
-    name = f"{boards.nominal} boards" if boards.nominal else "boards"
+    units = layout.ceiling.units
+    named = boards.nominal or size_name((boards.thickness, boards.overall_width.value), units)
+    name = f"{named} boards, cover {size_name((boards.cover,), units)}"
     coverage, cover = boards.coverage.value, boards.cover
     rules = (COVERAGE, COVERED)
     feet, area = (
