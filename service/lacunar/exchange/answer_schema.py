@@ -8,7 +8,13 @@ from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
 from lacunar.exchange.answer_words import ALL_WORDS
-from lacunar.layout import backing_records, board_records, moulding_records, records
+from lacunar.layout import (
+    backing_records,
+    board_records,
+    moulding_records,
+    records,
+    survey_records,
+)
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
 from lacunar.measure.angle import Angle
@@ -71,6 +77,16 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    survey_records.LengthCorrection,
+    survey_records.AngleCorrection,
+    survey_records.SurveyedCorner,
+    survey_records.SurveyedWall,
+    survey_records.SurveyReport,
+    survey_records.CrookedRun,
+    survey_records.CrookedWall,
+    survey_records.ModeCoffer,
+    survey_records.CrookedMode,
+    survey_records.CrookedRoom,
     lone_run.LoneBeam,
     lone_run.LoneWallBeam,
     lone_run.LoneRun,

@@ -6,6 +6,7 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.survey_answer_words import SURVEY_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -272,6 +273,7 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **SURVEY_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
 }

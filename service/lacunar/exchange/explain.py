@@ -13,6 +13,7 @@ from lacunar.exchange.board_words import boards_in_words, rip_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.exchange.survey_words import survey_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.records import (
     Beam,
@@ -79,6 +80,7 @@ def explain(layout: Layout, units: Units) -> str:
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
         ("Marks", word.each(word.run_marks, layout.marks)),
+        ("Survey", survey_in_words(layout.crooked, word.figure) if layout.crooked else ()),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))

@@ -6,7 +6,14 @@ from typing import Any
 from marshmallow import Schema
 from marshmallow import fields as marshmallow_fields
 
-from lacunar.exchange import fields, panel_fields, query_reading, shaped_fields
+from lacunar.exchange import (
+    fields,
+    panel_fields,
+    query_reading,
+    shaped_fields,
+    survey_fields,
+    survey_given,
+)
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.spec_schema import CeilingSchema, SpecSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -292,5 +299,9 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (shaped_fields.WallFinish, _wall_finish),
     (shaped_fields.AtWall, _at_wall),
     (shaped_fields.SheetEdges, _sheet_edges),
+    (survey_fields.WallLengths, survey_given.wall_lengths),
+    (survey_fields.CornerAngles, survey_given.corner_angles),
+    (survey_fields.CornerPoints, survey_given.corner_points),
+    (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

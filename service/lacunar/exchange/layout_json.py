@@ -51,6 +51,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "backing": write.value(layout.backing),
         "marks": write.value(layout.marks),
         "casing_choices": write.value(layout.casing_choices),
+        "crooked": write.value(layout.crooked),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),
     }

@@ -31,6 +31,7 @@ from lacunar.model.spec import (
     StockSpec,
     WoodSpec,
 )
+from lacunar.model.survey import CrookedSpec, DiagonalsSpec, SurveySpec
 
 Parts = Mapping[str, Any]
 
@@ -135,7 +136,19 @@ def _room(parts: Parts) -> RoomSpec:
         for member in parts.get("members", ())
     )
     joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
-    return RoomSpec(**{**parts, "members": members, "joists": joists})
+    return RoomSpec(**{**parts, **_surveyed(parts), "members": members, "joists": joists})
+
+
+def _surveyed(parts: Parts) -> Parts:
+    """The survey of a room, and what is said of the grid in it."""
+    found: dict[str, Any] = {}
+    if "survey" in parts:
+        survey = parts["survey"]
+        diagonals = DiagonalsSpec(**survey["diagonals"]) if "diagonals" in survey else None
+        found["survey"] = SurveySpec(**{**survey, "diagonals": diagonals})
+    if "crooked" in parts:
+        found["crooked"] = CrookedSpec(**parts["crooked"])
+    return found
 
 
 def _fixing(parts: Parts) -> FixingSpec:

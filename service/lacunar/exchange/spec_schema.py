@@ -6,7 +6,7 @@ from typing import Any, ClassVar
 
 from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
 
-from lacunar.exchange import fields, panel_fields, shaped_fields
+from lacunar.exchange import fields, panel_fields, shaped_fields, survey_fields
 from lacunar.exchange.known_names import unknown_name
 from lacunar.measure.units import Units
 from lacunar.model import limits
@@ -19,6 +19,7 @@ from lacunar.model.grid import Parity
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.survey import Wall
 from lacunar.model.woods import Species
 
 
@@ -89,13 +90,54 @@ class JoistsSchema(SpecSchema):
     )
 
 
+class DiagonalsSchema(SpecSchema):
+    """What was measured from corner to corner."""
+
+    rising = fields.Distance("From the corner of W4 and W1, the datum, to that of W2 and W3.")
+    falling = fields.Distance("From the corner of W1 and W2 to that of W3 and W4.")
+
+
+class SurveySchema(SpecSchema):
+    """A room with four walls as it was measured: sides with diagonals or angles, or points."""
+
+    sides = survey_fields.WallLengths(
+        "The four sides [length], an object with W1 to W4. Alone they do not fix the shape: give a"
+        " diagonal, both, or the angles."
+    )
+    diagonals = fields.ObjectOf(
+        DiagonalsSchema, "Diagonals: one fixes the shape of four sides, a second one checks it."
+    )
+    angles = survey_fields.CornerAngles(
+        "The four corner angles inside the room [degrees], an object named by the walls that meet."
+    )
+    points = survey_fields.CornerPoints(
+        "The four corners by x and y [length], an object named by the walls that meet there."
+    )
+    bows = survey_fields.WallBows(
+        "How far the middle of a wall stands off the line between its ends [length], an object with"
+        " those walls that bow, each in or out."
+    )
+    tolerance = fields.Distance("The largest closing error that is shared out.")
+
+
+class CrookedSchema(SpecSchema):
+    """How the grid lies in a surveyed room."""
+
+    control = fields.OneOf("The wall the grid is square to.", Wall)
+    visible_taper = fields.Distance("From where on a taper at a wall is told as one that is seen.")
+
+
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
-    needed = ("length", "width", "height")
+    needed = ("height",)
 
-    length = fields.Distance("Left to right on the plan, wall W1 to wall W3.")
-    width = fields.Distance("Up the plan, wall W4 to wall W2.")
+    length = fields.Distance(
+        "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
+    )
+    width = fields.Distance(
+        "Up the plan, wall W4 to wall W2; needed unless there is a survey."
+    )
     height = fields.Distance("Finished floor to finished ceiling.")
     measured_to = fields.OneOf("What the tape touched.", MeasuredTo)
     wall_finish = shaped_fields.WallFinish(
@@ -112,6 +154,8 @@ class RoomSchema(SpecSchema):
         "Structural members below the ceiling.",
         limits.MEMBERS,
     )
+    survey = fields.ObjectOf(SurveySchema, "A room that may not be square, as it was measured.")
+    crooked = fields.ObjectOf(CrookedSchema, "How the grid lies in a surveyed room.")
 
 
 class BoxSchema(SpecSchema):

@@ -148,6 +148,10 @@ def _layout() -> Json:
         "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
         "marks": _list("RunMarks", "Running marks of both runs at both ends."),
         "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "crooked": {
+            "anyOf": [reference("CrookedRoom"), {"type": "null"}],
+            "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
+        },
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": {

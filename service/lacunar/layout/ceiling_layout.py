@@ -36,6 +36,9 @@ from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_
 from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.survey.crooked_room import crooked_room
+from lacunar.layout.survey.square_frame import SquareFrame, square_frame
+from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
@@ -51,6 +54,8 @@ class _SetOut:
     tasks: Mapping[RunName, RunTask]
     plans: Mapping[RunName, RunPlan]
     ends: Mapping[RunName, DividedEnds]
+    surveyed: SquareFrame | None
+    crooked: CrookedRoom | None
 
 
 def lay_out(ceiling: Ceiling) -> Layout:
@@ -83,10 +88,11 @@ def _divide(
     ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
 ) -> _SetOut | None:
     strips = wall_strips(ceiling.grid, families)
+    surveyed = square_frame(ceiling.room)
     tasks: dict[RunName, RunTask] = {}
     plans: dict[RunName, RunPlan] = {}
     for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips)
+        task = faults.attempt(_task, ceiling, families[name], strips, surveyed)
         plan = None if task is None else faults.attempt(plan_run, task)
         if task is not None and plan is not None:
             tasks[name], plans[name] = task, plan
@@ -94,11 +100,17 @@ def _divide(
         return None
     refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
     ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
-    return _SetOut(ceiling, families, strips, tasks, plans, ends)
+    crooked = crooked_room(ceiling.room, surveyed, strips, (tasks, plans)) if surveyed else None
+    return _SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked)
 
 
-def _task(ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]) -> RunTask:
-    frame = run_frame(ceiling.room, family.run)
+def _task(
+    ceiling: Ceiling,
+    family: Family,
+    strips: Mapping[str, tuple[WallStrip, ...]],
+    surveyed: SquareFrame | None,
+) -> RunTask:
+    frame = run_frame(ceiling.room, family.run, surveyed.runs[family.run] if surveyed else None)
     return RunTask(
         run=ceiling.grid.run(family.run),
         frame=frame,
@@ -174,7 +186,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     boards = board_layout(ceiling.panel, panel_runs, found)
     layout = Layout(
         ceiling=ceiling,
-        outline=_outline(ends),
+        outline=_outline(set_out),
         length=runs[RunName.LENGTH],
         width=runs[RunName.WIDTH],
         beams=beams.beams,
@@ -199,6 +211,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
             for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
         ),
         cautions=(),
+        crooked=set_out.crooked,
     )
     return replace(layout, cautions=tuple(cautions(layout)))
 
@@ -211,7 +224,10 @@ def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[
         yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
-def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
+def _outline(set_out: _SetOut) -> tuple[Point, ...]:
+    if set_out.surveyed:
+        return tuple(Point(corner.x, corner.y) for corner in set_out.surveyed.corners)
+    ends = set_out.ends
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)

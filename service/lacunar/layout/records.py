@@ -14,6 +14,7 @@ from typing import Literal
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.moulding_records import Mouldings
+from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint
@@ -284,7 +285,9 @@ class CasingChoice:
 
 @dataclass(frozen=True, slots=True)
 class Layout:
-    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum."""
+    """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
+
+    `crooked` is None where the room was not surveyed."""
 
     ceiling: Ceiling
     outline: tuple[Point, ...]
@@ -304,6 +307,7 @@ class Layout:
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
     cautions: tuple[Caution, ...]
+    crooked: CrookedRoom | None
 
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""

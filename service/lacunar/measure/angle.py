@@ -198,6 +198,37 @@ def angle_of_adjacent(adjacent: Length, long_side: Length) -> Angle:
     return _snapped_angle(math.acos(float(adjacent / long_side)))
 
 
+def corner_angle(one: Length, other: Length, opposite: Length) -> Angle:
+    """Turn the sides of a triangle [length] into the angle between the first two [deg].
+
+    Formula: acos((a^2 + b^2 - c^2) / 2ab), the law of cosines, for sides that make a triangle; the
+    cosine itself is rational, and nothing at a right angle. Snapped.
+
+    >>> corner_angle(Length.of_inches(36), Length.of_inches(48), Length.of_inches(60))
+    Angle(90 deg)
+    """
+    one_in, other_in, opposite_in = one.inches, other.inches, opposite.inches
+    cosine = (one_in**2 + other_in**2 - opposite_in**2) / (2 * one_in * other_in)
+    if not cosine:
+        return Angle.of_degrees(_RIGHT_ANGLE)
+    return _snapped_angle(math.acos(max(-1.0, min(1.0, float(cosine)))))
+
+
+def stride(length: Length, heading: Angle) -> tuple[Length, Length]:
+    """Turn a way [length] in a direction [deg from the first axis] into its two parts [length].
+
+    Formula: (L cos A, L sin A). Exact along either axis, snapped in any other direction.
+
+    >>> stride(Length.of_inches(7), Angle.of_degrees(90))
+    (Length(0 in), Length(7 in))
+    """
+    quarters = heading.degrees % 360 / _RIGHT_ANGLE
+    if quarters.denominator == 1:
+        along, across = ((1, 0), (0, 1), (-1, 0), (0, -1))[int(quarters)]
+        return length * along, length * across
+    return times_cosine(length, heading), times_sine(length, heading)
+
+
 def flat_miter(spring: Angle, half_corner: Angle) -> Angle:
     """Turn a spring angle and half a corner [deg] into a flat miter from a square cut [deg].
 

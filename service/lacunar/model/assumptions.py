@@ -35,6 +35,7 @@ from lacunar.model.spec import (
     MemberSpec,
     RunSpec,
 )
+from lacunar.model.survey_assumptions import decide_crooked, decide_survey, nominal_sizes
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,9 +114,10 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         finish = usual.wall_finish
         assuming.note("/room/wall_finish", finish, "a usual wallboard on each wall")
         wall_finish = (finish, finish, finish, finish)
+    length, width = nominal_sizes(room.survey) if room.survey else (room.length, room.width)
     return Room(
-        length=_stated(room.length, "/room/length"),
-        width=_stated(room.width, "/room/width"),
+        length=_stated(length, "/room/length"),
+        width=_stated(width, "/room/width"),
         height=_stated(room.height, "/room/height"),
         measured_to=measured_to,
         wall_finish=wall_finish,
@@ -129,6 +131,8 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         code_edition=room.code_edition or "",
         members=_members(room.members, usual, assuming),
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
+        survey=decide_survey(room, spec.units or Units.INCH, assuming),
+        crooked=decide_crooked(room, spec.units or Units.INCH, assuming),
     )
 
 

@@ -11,6 +11,7 @@ from lacunar.model.fault_meaning import FaultMeaning
 from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
+from lacunar.model.survey_fault_meanings import SURVEY_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -358,6 +359,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **FIXING_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
+        **SURVEY_FAULTS,
         **_QUERIES,
         **_SHEETS,
     }

@@ -9,6 +9,7 @@ from enum import StrEnum
 from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.model.survey import Crooked, Survey
 from lacunar.model.woods import Species
 
 
@@ -103,10 +104,11 @@ class Joists:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
+    """A room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
 
     `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
-    where that was not told; `joists` are None where nothing is known of them.
+    where that was not told; `joists` are None where nothing is known of them. In a surveyed room
+    `length` and `width` are its sides W4 and W1 in round terms; `survey` has what holds.
     """
 
     length: Length
@@ -118,3 +120,5 @@ class Room:
     code_edition: str
     members: tuple[Member, ...]
     joists: Joists | None
+    survey: Survey | None = None
+    crooked: Crooked | None = None

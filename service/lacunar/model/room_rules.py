@@ -10,10 +10,11 @@ from lacunar.model.spec import MemberSpec
 
 
 def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
-    """Length, width and height are all a small spec needs, and none of them can be assumed."""
+    """Length, width (or a survey) and height are all a spec needs; none of them can be assumed."""
     room = case.spec.room
-    for name, size in (("length", room.length), ("width", room.width), ("height", room.height)):
-        if size is None and case.sound(f"/room/{name}"):
+    surveyed = room.survey is not None or not case.sound("/room/survey")
+    for name in ("height",) if surveyed else ("length", "width", "height"):
+        if getattr(room, name) is None and case.sound(f"/room/{name}"):
             yield missing(f"/room/{name}", f"The {name} of the room")
 
 

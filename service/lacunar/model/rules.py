@@ -16,6 +16,7 @@ from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.spec_lengths import lengths_in
+from lacunar.model.survey_rules import SURVEY_RULES
 
 
 def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
@@ -40,6 +41,7 @@ def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
 RULES: tuple[Rule, ...] = (
     lengths_lie_within_bounds,
     *ROOM_RULES,
+    *SURVEY_RULES,
     *BEAM_RULES,
     *GRID_RULES,
     *PANEL_RULES,

@@ -28,6 +28,7 @@ from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stock import Stock
+from lacunar.model.survey import CrookedSpec, SurveySpec
 from lacunar.model.woods import Species
 
 
@@ -91,7 +92,7 @@ class FixingSpec:
 
 @dataclass(frozen=True, slots=True)
 class RoomSpec:
-    """The room; see `model.room.Room`. Length, width and height suffice."""
+    """The room; see `model.room.Room`. Length, width and height suffice, or height and a survey."""
 
     length: Length | None = None
     width: Length | None = None
@@ -102,6 +103,8 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    survey: SurveySpec | None = None
+    crooked: CrookedSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)

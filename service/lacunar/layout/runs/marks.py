@@ -1,7 +1,7 @@
 """Running marks: every place to be put on a pole, floor or ceiling, rounded once from the datum."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from lacunar.layout.records import ElementKind, Mark, MarkKind, RunMarks
@@ -16,6 +16,10 @@ from lacunar.model.room import END_WALL, START_WALL
 FROM_FRAMING = Rule(
     "place from the framing: from the datum, plus the start wall's finish",
     "from_datum + start_finish",
+)
+FROM_WALL = Rule(
+    "place from the wall at this end: from the clear line, and how far the wall lies before it",
+    "from_clear + before",
 )
 BACKING_NEAR = Rule(
     "near edge of the backing: inside the side and half the play", "near + side + allowance / 2"
@@ -52,12 +56,30 @@ def run_marks(ends: DividedEnds, box: Box | None, step: Step) -> tuple[RunMarks,
     once. A cased beam's member is marked in place of backing.
     """
     ids = [beam_id for beam_id, _, _ in ends.beams]
-    start = _marks(ends.frame, _places(ends.frame, ends.at_start, (box, ids)), step)
+    frame = ends.frame
+    start = _marks(frame, _from_wall(frame, _places(frame, ends.at_start, (box, ids)), 0), step)
     end = start
-    if ends.at_end is not ends.at_start:
-        end = _marks(ends.frame, _places(ends.frame, ends.at_end, (box, ids)), step)
-    name = ends.frame.name
+    if ends.at_end is not ends.at_start or frame.unlike_ends:
+        end = _marks(frame, _from_wall(frame, _places(frame, ends.at_end, (box, ids)), 1), step)
+    name = frame.name
     return RunMarks(name, "start", start), RunMarks(name, "end", end)
+
+
+def _from_wall(frame: RunFrame, places: Iterator[_Place], end: Literal[0, 1]) -> Iterator[_Place]:
+    """Places from the wall's face at one end, where it lies before the clear line."""
+    before = (frame.before_start, frame.before_end)[end]
+    span = (frame.span_at_start, frame.span_at_end)[end]
+    if before is None or span is None or span.value == frame.span.value:
+        yield from places
+        return
+    for place in places:
+        if place.kind is MarkKind.WALL:
+            yield replace(place, exact=span) if place.exact.value else place
+            continue
+        exact, rough = place.exact, before.approximate or place.exact.approximate
+        tell = FROM_WALL.approximates if rough else FROM_WALL.gives
+        figure = tell(exact.value + before.value, from_clear=exact.value, before=before.value)
+        yield replace(place, exact=figure)
 
 
 def _marks(frame: RunFrame, places: Iterator[_Place], step: Step) -> tuple[Mark, ...]:
