@@ -135,9 +135,7 @@ class RoomSchema(SpecSchema):
     length = fields.Distance(
         "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
     )
-    width = fields.Distance(
-        "Up the plan, wall W4 to wall W2; needed unless there is a survey."
-    )
+    width = fields.Distance("Up the plan, wall W4 to wall W2; needed unless there is a survey.")
     height = fields.Distance("Finished floor to finished ceiling.")
     measured_to = fields.OneOf("What the tape touched.", MeasuredTo)
     wall_finish = shaped_fields.WallFinish(

@@ -92,7 +92,9 @@ class Bow(SpecField[Length]):
                 "A wall bows in or out, not both and not neither.",
                 'Give "in" or "out", or leave the wall out if it is straight.',
             )
-        return read["in"] if "in" in read else -read["out"]
+        inward: Length | None = read.get("in")
+        outward: Length = read.get("out", ZERO)
+        return -outward if inward is None else inward
 
 
 class WallBows(SpecField[FourLengths]):

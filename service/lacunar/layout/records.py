@@ -287,7 +287,8 @@ class CasingChoice:
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
-    `crooked` is None where the room was not surveyed."""
+    `crooked` is None where the room was not surveyed.
+    """
 
     ceiling: Ceiling
     outline: tuple[Point, ...]

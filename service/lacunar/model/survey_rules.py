@@ -69,9 +69,7 @@ def four_sides_have_a_diagonal(case: RuleCase) -> Iterator[Fault]:
 
 def _has_diagonal(survey: SurveySpec) -> bool:
     diagonals = survey.diagonals
-    return diagonals is not None and (
-        diagonals.rising is not None or diagonals.falling is not None
-    )
+    return diagonals is not None and (diagonals.rising is not None or diagonals.falling is not None)
 
 
 SURVEY_RULES = (

@@ -104,7 +104,7 @@ def _strip(width: Length, gap: LengthFigure) -> LengthFigure:
 
 
 def _bare(wall: CrookedWall, crooked: Crooked) -> Iterator[Fault]:
-    """A fault where a bare wall leaves a gap that would be seen: its coffers would have to taper."""
+    """A fault where a bare wall leaves a gap that would be seen: coffers would have to taper."""
     if wall.strip is not None or wall.widest.value <= crooked.visible_taper:
         return
     run = run_of_wall(wall.wall)

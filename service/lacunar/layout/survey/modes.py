@@ -77,9 +77,7 @@ def _spot(name: RunName, along: Length, across: Length) -> Spot:
     return Spot(along, across) if name is RunName.LENGTH else Spot(across, along)
 
 
-def _following(
-    name: RunName, task: RunTask, plan: RunPlan, frame: SquareFrame
-) -> tuple[Ways, ...]:
+def _following(name: RunName, task: RunTask, plan: RunPlan, frame: SquareFrame) -> tuple[Ways, ...]:
     """The two sides of each coffer stretch, each from its place on one wall to that on the other.
 
     Each wall's line is divided by itself, by the counts and shifts of the square grid; empty where
@@ -120,9 +118,7 @@ def _moved(place: LengthFigure, by: Length) -> LengthFigure:
     return ON_WALL.gives(place.value + by, place=place.value, before=by)
 
 
-def _mode(
-    mode: Mode, lines: Mapping[RunName, Sequence[Ways]], *, approximate: bool
-) -> CrookedMode:
+def _mode(mode: Mode, lines: Mapping[RunName, Sequence[Ways]], *, approximate: bool) -> CrookedMode:
     coffers = [
         _coffer(coffer_id(row, column), columns, rows, approximate=approximate)
         for row, rows in enumerate(lines[RunName.WIDTH], start=1)

@@ -10,9 +10,7 @@ from lacunar.measure.plane import Spot, distance
 from lacunar.model.room import WALLS
 from lacunar.model.survey import CORNERS, Survey
 
-APART = Rule(
-    "how far two corners are apart", "sqrt(along * along + across * across)"
-)
+APART = Rule("how far two corners are apart", "sqrt(along * along + across * across)")
 CORNER = Rule(
     "corner angle, by the law of cosines",
     "acos((one * one + other * other - opposite * opposite) / (2 * one * other))",

@@ -182,9 +182,7 @@ def _by_angles(survey: Survey, sides: FourLengths, angles: FourAngles) -> Shape:
     perimeter = sum(sides, ZERO)
     steps = list(accumulate((sides[WALLS.index(wall)] for wall, _, _ in ways), initial=ZERO))
     spots = [ORIGIN, *(end for _, end, _ in ways)]
-    placed = [
-        spot - gap * (step / perimeter) for spot, step in zip(spots, steps, strict=True)
-    ]
+    placed = [spot - gap * (step / perimeter) for spot, step in zip(spots, steps, strict=True)]
     approximate = bool(error.length) or any(angle.degrees % 90 for angle in balanced)
     corners = [snapped(spot) if approximate else spot for spot in placed[:4]]
     tell = CLOSING_GAP.approximates if approximate or error.approximate else CLOSING_GAP.gives
@@ -198,9 +196,7 @@ def _by_angles(survey: Survey, sides: FourLengths, angles: FourAngles) -> Shape:
     )
 
 
-def _ways(
-    sides: FourLengths, angles: tuple[Angle, ...]
-) -> Iterator[tuple[str, Spot, Angle]]:
+def _ways(sides: FourLengths, angles: tuple[Angle, ...]) -> Iterator[tuple[str, Spot, Angle]]:
     """Each wall round the room from the datum, W4 first: where it ends, and its heading."""
     at, heading = ORIGIN, Angle.of_degrees(0)
     turns = (angles[1], angles[2], angles[3], angles[0])
@@ -288,9 +284,7 @@ def _checked(survey: Survey, shape: Shape) -> Shape:
         if abs(off) > survey.tolerance:
             faults.append(_check_fails(name, off, survey.tolerance, computed.length))
     refuse(faults)
-    return Shape(
-        shape.kind, shape.corners, worst, shape.lengths, shape.angles, shape.approximate
-    )
+    return Shape(shape.kind, shape.corners, worst, shape.lengths, shape.angles, shape.approximate)
 
 
 def _check_fails(name: str, off: Length, tolerance: Length, computed: Length) -> Fault:
