@@ -35,8 +35,8 @@ CONFIG = SchemathesisConfig.from_dict(
         "seed": 1,
         "workers": 1,
         "generation": {"database": "none", "max-examples": EXAMPLES, "mode": "all"},
-        # What fits the schemas may still not be buildable.
-        "checks": {"positive_data_acceptance": {"expected-statuses": ["2xx", "422"]}},
+        # What fits the schemas may still not be buildable, or be about another grid.
+        "checks": {"positive_data_acceptance": {"expected-statuses": ["2xx", "409", "422"]}},
         # Both take the same document, and making each of its boundary cases takes long.
         "operations": [
             {
@@ -78,7 +78,7 @@ def test_every_answer_is_as_published():
             found.extend(failures_of(event))
         elif isinstance(event, NonFatalError | FatalError):
             found.append(str(event))
-    assert found == []
+    assert not found, "\n\n".join(found)
     # The generator leaves out the address the description itself is at.
     asked = {label for phase, label in seen if phase == "fuzzing"}
     assert asked == {label for label in labels(published.raw_schema) if "openapi" not in label}

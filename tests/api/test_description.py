@@ -191,7 +191,6 @@ def needed():
         ("", "room"),
         ("/room", "length"),
         ("/room", "width"),
-        ("/room", "height"),
         *(("/room/members/0", name) for name in ("on", "center", "width", "drop")),
         ("/grid/length/fixed_beams/0", "center"),
         ("/flat_mouldings/0", "thickness"),

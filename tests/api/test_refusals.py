@@ -35,6 +35,25 @@ REFUSALS = [
         "no_room_left",
         "/grid/length/coffers",
     ),
+    *(
+        (
+            "POST",
+            path,
+            room(measured_openings={"grid": "0000000000", "coffers": [{"coffer": "Z9"}]}),
+            409,
+            "measured_in_other_grid",
+            "/measured_openings/grid",
+        )
+        for path in ("/v1/layouts", "/v1/drawings")
+    ),
+    (
+        "POST",
+        "/v1/layouts",
+        room(measured_openings={"coffers": []}),
+        400,
+        "name_missing",
+        "/measured_openings/grid",
+    ),
     ("POST", "/v1/layouts", room(mark_to="1/7"), 422, "step_not_known", "/mark_to"),
     ("POST", "/v1/drawings?sheets=Z-999", room(), 422, "sheet_not_in_set", "/sheets"),
     ("POST", "/v1/drawings?format=svg", MUSIC_ROOM, 422, "more_sheets_than_one", "/sheets"),
@@ -98,6 +117,16 @@ def test_figures_are_in_the_units_of_the_spec():
     assert error["figures"]["given"]["text"] == "240 mm"
 
 
+def test_openings_measured_in_another_grid_are_told_with_their_orphans():
+    measured = {"grid": "0000000000", "coffers": [{"coffer": "A1"}, {"coffer": "Z9"}]}
+    problem = post("/v1/layouts", room(measured_openings=measured)).json
+    assert (problem["code"], problem["status"]) == ("conflict", 409)
+    [error] = problem["errors"]
+    grid = post("/v1/layouts", room()).json["grid_id"]
+    figures = {"measured_in": "0000000000", "grid": grid, "measured": "A1, Z9", "orphans": "Z9"}
+    assert error["figures"] == figures
+
+
 def test_every_code_is_explained():
     listed = client().get("/v1/problems").json["codes"]
     assert set(listed) == set(codes()) == FAULT_CODES.keys() | PROBLEM_KINDS.keys()
@@ -109,4 +138,4 @@ def test_every_code_is_explained():
 
 
 def test_the_codes_told_as_misfits_are_known():
-    assert FAULT_CODES.keys() >= problems.MISFITS
+    assert FAULT_CODES.keys() >= problems.MISFITS | problems.CONFLICTS

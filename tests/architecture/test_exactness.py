@@ -1,10 +1,17 @@
 """No float where lengths are exact: in measure (but for angles), in the model, in the layout."""
 
 import ast
+from collections.abc import Iterator
+from dataclasses import dataclass, fields, is_dataclass
 from pathlib import Path
+from typing import Any, get_args, get_type_hints
 
 import pytest
 
+from lacunar.layout.moulding_records import SawSheet
+from lacunar.layout.panels.lone_boards import LoneBoards
+from lacunar.layout.records import Layout
+from lacunar.layout.runs.lone_run import LoneRun
 from tests.architecture.sources import PACKAGE, Source, from_text, sources
 
 # Trigonometry has no exact answer; what it finds is rounded once, in this module.
@@ -76,3 +83,45 @@ def test_a_planted_float_is_found(text: str, found: str):
 
 def test_whole_numbers_and_exact_functions_pass():
     assert floats(from_text("import math\nx = math.gcd(4, 6) + 1\ny = math.floor(x)")) == []
+
+
+def inexact_fields(result: Any, seen: set[object]) -> Iterator[str]:
+    """A line for each field of a result, however deep inside, that may hold a float or anything."""
+    if result in seen:
+        return
+    seen.add(result)
+    for part in get_args(result):
+        yield from inexact_fields(part, seen)
+    if not isinstance(result, type) or not is_dataclass(result):
+        return
+    hints = get_type_hints(result)
+    for field in fields(result):
+        if {float, complex, Any, object} & {hints[field.name], *get_args(hints[field.name])}:
+            yield f"{result.__name__}.{field.name}: {hints[field.name]}"
+        yield from inexact_fields(hints[field.name], seen)
+
+
+@pytest.mark.parametrize("result", [Layout, SawSheet, LoneBoards, LoneRun])
+def test_no_result_has_a_field_for_a_float(result: type):
+    assert list(inexact_fields(result, set())) == []
+
+
+def test_the_walk_over_results_goes_all_the_way():
+    seen: set[object] = set()
+    assert list(inexact_fields(Layout, seen)) == []
+    names = {each.__name__ for each in seen if isinstance(each, type)}
+    assert {"Length", "Angle", "Ceiling", "Stock", "Joist", "Passing", "CrownSection"} <= names
+
+
+@dataclass(frozen=True)
+class _Inner:
+    size: float | None
+
+
+@dataclass(frozen=True)
+class _Outer:
+    parts: tuple[_Inner, ...] | None
+
+
+def test_a_planted_float_field_is_found_through_tuples_and_unions():
+    assert list(inexact_fields(_Outer, set())) == ["_Inner.size: float | None"]

@@ -22,7 +22,14 @@ SHIFTED: Document = {
         "width": "14' 10\"",
         "height": "9' 1\"",
         "members": [
-            {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+            {
+                "on": "length",
+                "center": 121,
+                "width": 3.5,
+                "drop": 5.5,
+                "casing": "shift_to_equal",
+                "cleat": 0,
+            }
         ],
     },
     "grid": {"length": {"coffers": [2, 2]}, "width": {"largest_opening": 50, "parity": "odd"}},
@@ -73,6 +80,52 @@ COPED: Document = {
     "room": {"length": 4800, "width": 3600, "height": 2700},
     "crown": {"drop": 63, "projection": 50, "spring_from_wall": 38, "method": "coped_in_place"},
 }
+_SQUARE: Document = {
+    "room": {"length": "16'", "width": "12'", "height": "9'"},
+    "grid": {"length": {"coffers": 3}, "width": {"coffers": 2}},
+    "crown": {"face": "3 1/4", "spring_from_wall": 38},
+    "panel": {"kind": "boards", "board": "1x6"},
+}
+_CROOKED = {"W1": "65 1/4", "W2": "57 1/2", "W3": "65 3/4", "W4": "57 3/4"}
+_SIDES = {"W1": "65 1/2", "W2": "57 1/2", "W3": "65 1/2"}
+MEASURED: Document = {
+    **_SQUARE,
+    "measured_openings": {
+        "grid": lay_out(resolved(_SQUARE).ceiling).grid_id,
+        "coffers": [
+            {
+                "coffer": "A2",
+                "sides": _CROOKED,
+                "diagonals": {"rising": "87 3/8", "falling": "87 1/8"},
+            },
+            {"coffer": "B3", "sides": _SIDES},
+        ],
+        "out_of_square": "mitred_to_corners",
+        "closing_limit": "1/16",
+    },
+}
+LEVELED: Document = {
+    "room": {
+        "length": 240,
+        "width": 180,
+        "measured_to": "framing",
+        "stations": [
+            {"name": "door", "length": 119, "width": 2, "height": 108.5},
+            {"length": 121, "width": 60, "height": "107 7/8"},
+            {"length": 120, "width": 178, "height": "108 3/8"},
+            {"length": 3, "width": 90, "height": "108 1/16"},
+        ],
+        "leveling": {"uneven": "1/8"},
+    },
+    "beams": {"crosswise": {"sides": "1x8", "bottom": "1x6", "bottom_joint": "under"}},
+    "grid": {"length": {"coffers": 4}, "width": {"coffers": 3}},
+}
+LEVEL: Document = {
+    **LEVELED,
+    "panel": {"kind": "sheet_goods", "seat": "between_backing"},
+    "room": {**LEVELED["room"], "leveling": {"reach": "2 in"}},
+    "fixing": {"shim": "1/4"},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -83,6 +136,9 @@ DOCUMENTS = {
     "framed": FRAMED,
     "crowned": CROWNED,
     "coped": COPED,
+    "measured": MEASURED,
+    "leveled": LEVELED,
+    "level": LEVEL,
 }
 
 

@@ -190,6 +190,32 @@ FIXING = st.fixed_dictionaries(
 )
 
 
+STATIONS = st.one_of(
+    st.just({}),
+    st.fixed_dictionaries(
+        {
+            "stations": st.permutations(
+                [
+                    {"length": "2 ft", "width": "1.0001 m", "above_line": "12 1/64 in"},
+                    {"name": "H1", "length": 5, "width": 0, "above_line": "300 mm"},
+                    {"length": "25 ft", "width": "7 m", "above_line": "1 ft"},
+                ]
+            )
+        },
+        optional={
+            "leveling": st.fixed_dictionaries(
+                {},
+                optional={
+                    "panels": st.sampled_from(["to_plane", "to_ceiling"]),
+                    "reach": SMALL,
+                },
+            )
+        },
+    ),
+    st.just({"height": "3.0001 m", "stations": [{"length": 5, "width": 5, "height": "3.0001 m"}]}),
+)
+
+
 @st.composite
 def documents(draw: st.DrawFn) -> Document:
     """Specs that say this and leave that open, most of them sound."""
@@ -206,6 +232,7 @@ def documents(draw: st.DrawFn) -> Document:
         },
         "grid": runs,
     }
+    document["room"].update(draw(STATIONS))
     beams = {"crosswise": BOX, "lengthwise": st.one_of(BOX, st.just("same"))}
     optional: dict[str, st.SearchStrategy[Any]] = {
         "beams": st.fixed_dictionaries(
@@ -286,6 +313,7 @@ def test_an_assumption_given_as_a_value_makes_the_same_ceiling():
         {"panel.gap": 0},
         {"room.code_edition": "2018"},
         {"room.joists": {"parallel_to": "width", "first": 8}},
+        {"room.stations": [{"length": 9, "width": 8, "above_line": 7}]},
         {"fixing": {"block_spacing": 20}},
         {"crown": {}},
         {"flat_mouldings": [{"thickness": "1/2", "width": 3}]},

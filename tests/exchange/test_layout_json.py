@@ -17,9 +17,11 @@ from tests.exchange.layouts import DOCUMENTS, laid_out
 
 NAMES = list(DOCUMENTS)
 KEYS = [
-    *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "profiles", "panel"),
-    *("sheet_rips", "mouldings", "headroom", "heights", "backing"),
-    *("marks", "casing_choices", "cautions", "assumptions"),
+    *("ceiling", "outline", "runs", "beams", "wall_beams", "coffers", "grid_id", "profiles"),
+    *("panel", "sheet_rips", "mouldings", "headroom", "heights", "levels"),
+    *("backing", "marks", "casing_choices", "fitting", "crossings", "pieces"),
+    *("ceiling_items", "wall_features"),
+    *("measured_openings", "cautions", "assumptions"),
 ]
 
 

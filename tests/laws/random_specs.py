@@ -8,6 +8,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from random import Random
 
+from tests.laws.random_items import ITEM_SHARE, random_features, random_items
+
 Spec = dict[str, object]
 
 # Dressed widths of the trade names, in inches (American Softwood Lumber Standard, PS 20).
@@ -30,14 +32,16 @@ METRIC_PAPERS = ("a4", "a3", "a2", "a1")
 def random_specs(count: int, seed: int) -> Iterator[Spec]:
     """So many specs, always the same ones for a seed."""
     for number in range(count):
-        yield _Draw(Random(f"{seed}:{number}")).spec(number)
+        yield _Draw(Random(f"{seed}:{number}"), Random(f"items {seed}:{number}")).spec(number)
 
 
 class _Draw:
     """One spec in the making. Sizes are inches until `_length` writes them in the spec's units."""
 
-    def __init__(self, random: Random) -> None:
+    def __init__(self, random: Random, items: Random) -> None:
         self._random = random
+        # A chance of their own, so that the rest of a spec does not hang on them.
+        self._items = items
         self._metric = random.random() < 0.3
         span = self._span()
         other = min(max(float(span) * random.uniform(0.6, 1.25), 8 * 12), 60 * 12)
@@ -77,11 +81,12 @@ class _Draw:
 
     def spec(self, number: int) -> Spec:
         """The whole document."""
+        room = self._room()
         spec: Spec = {
             "name": f"Room {number + 1}",
             "units": "mm" if self._metric else "in",
             "mark_to": self._pick(*(METRIC_STEPS if self._metric else INCH_STEPS)),
-            "room": self._room(),
+            "room": room,
             "beams": self._beams(),
             "grid": {run: self._run(run) for run in self._spans},
             **({"panel": self._panel()} if self._chance(0.6) else {}),
@@ -92,7 +97,33 @@ class _Draw:
             spec["crown"] = self._crown()
         if self._chance(0.2):
             spec["flat_mouldings"] = self._flat_mouldings()
+        if self._chance(0.3):
+            # Last of all, so that nothing else of the spec hangs on it.
+            room.update(self._levels())
         return spec
+
+    def _levels(self) -> Spec:
+        """Stations anywhere in the room, read from a level line, over a ceiling not quite flat."""
+        places = {
+            tuple(self._random.randint(0, 16) for _ in self._spans)
+            for _ in range(self._random.randint(1, 14))
+        }
+        stations: list[Spec] = [
+            {
+                **{
+                    run: self._length(self._sixteenths(*[float(span) * part / 16] * 2))
+                    for (run, span), part in zip(self._spans.items(), place, strict=True)
+                },
+                "above_line": self._length(20 + Fraction(self._random.randint(0, 8), 16)),
+            }
+            for place in sorted(places)
+        ]
+        if self._chance(0.3):
+            stations[0]["name"] = "Low spot by the hearth"
+        leveling: Spec = {"reach": self._length(self._sixteenths(0, 6))}
+        if self._chance(0.5):
+            leveling["panels"] = "to_ceiling"
+        return {"stations": stations, "leveling": leveling}
 
     def _crown(self) -> Spec:
         """Crown small enough for most beams, by its face and spring or as measured."""
@@ -136,6 +167,9 @@ class _Draw:
             room["members"] = members
         if self._chance(0.4):
             room["joists"] = self._joists()
+        if self._items.random() < ITEM_SHARE:
+            room["ceiling_items"] = random_items(self._items, self._spans)
+            room["wall_features"] = random_features(self._items, self._spans)
         return room
 
     def _joists(self) -> Spec:

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from decimal import Decimal
 from fractions import Fraction
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from hypothesis import assume, given, settings
 from hypothesis import strategies as st
@@ -160,6 +160,43 @@ def test_coffers_and_beams_tile_the_room(spec: CeilingSpec):
     assert coffers + across * width + along * length - across * along == length * width
 
 
+Rectangle = tuple[Fraction, Fraction, Fraction, Fraction]
+
+
+def rectangles(layout: Layout) -> list[Rectangle]:
+    """Every beam and what is at the walls as a rectangle from wall to wall: x, x, y, y."""
+    spans = {run.name: run.span.at_start.value.inches for run in runs_of(layout)}
+    found = []
+    for each in (*layout.beams, *layout.wall_beams):
+        near, far = each.near.at_start.value.inches, each.far.at_start.value.inches
+        other = spans[each.on.other]
+        across = each.on is RunName.LENGTH
+        zero = Fraction(0)
+        found.append((near, far, zero, other) if across else (zero, other, near, far))
+    return found
+
+
+def common(rectangles: Sequence[Rectangle]) -> Fraction:
+    """The area that rectangles have in common."""
+    x = min(r[1] for r in rectangles) - max(r[0] for r in rectangles)
+    y = min(r[3] for r in rectangles) - max(r[2] for r in rectangles)
+    return max(x, Fraction(0)) * max(y, Fraction(0))
+
+
+@settings(max_examples=40)
+@given(specs())
+def test_the_area_of_beams_by_inclusion_and_exclusion_and_of_coffers_make_up_the_room(
+    spec: CeilingSpec,
+):
+    """Rectangles are added, what two have in common taken off, what three have added again."""
+    layout = laid(spec)
+    beams = rectangles(layout)
+    assert sum(common(three) for three in combinations(beams, 3)) == 0
+    union = sum(common([one]) for one in beams) - sum(common(two) for two in combinations(beams, 2))
+    coffers = sum(shoelace([(p.x.inches, p.y.inches) for p in c.corners]) for c in layout.coffers)
+    assert union + coffers == shoelace([(p.x.inches, p.y.inches) for p in layout.outline])
+
+
 def solid(run: RunLayout) -> list[Length]:
     """The widths of everything in a run that is no coffer."""
     stretches = zip(run.elements, widths(run), strict=True)
@@ -178,13 +215,18 @@ def shoelace(corners: Sequence[tuple[Fraction, Fraction]]) -> Fraction:
 def test_beam_pieces_and_the_beams_that_stop_them_make_up_the_way_between_the_walls(
     spec: CeilingSpec,
 ):
-    """Pieces cover each crossing once: so their areas and the coffers' make up what is between."""
+    """Pieces cover each crossing once: so their areas and the coffers' make up what is between.
+
+    What reaches into what stands at the walls, as casings and deeper beams do, is left out.
+    """
     layout = laid(spec)
-    pieces = sum(
-        beam.width.value.inches * piece.length.value.inches
-        for beam in layout.beams
-        for piece in beam.pieces
-    )
+    pieces = Fraction(0)
+    for beam in layout.beams:
+        zones = layout.run(beam.on.other).zones
+        for piece in beam.pieces:
+            start = max(piece.start.value, zones[0].start.value)
+            end = min(piece.end.value, zones[-1].end.value)
+            pieces += beam.width.value.inches * (end - start).inches
     coffers = sum(c.length.value.inches * c.width.value.inches for c in layout.coffers)
     between = [run.zones[-1].end.value - run.zones[0].start.value for run in runs_of(layout)]
     assert pieces + coffers == between[0].inches * between[1].inches
@@ -258,6 +300,7 @@ def document(lengths: dict[str, Length], coffers: int, *, metric: bool) -> Spec:
             "width": {"largest_opening": write(inch(40)), "start": "full", "end": "none"},
         },
         "panel": {"kind": "existing"},
+        "stock": {"longest_board": write(inch(192))},
     }
 
 

@@ -84,17 +84,24 @@ def test_lines_along_the_joists_lie_in_bays():
 
 
 # A member 3 1/2 wide at 96 in a casing 7 wide, sides 3/4: inside from 93 1/4 to 98 3/4, the member
-# from 94 1/4 to 97 3/4. Its cleats lie midway in the gaps: 93 3/4 and 98 1/4.
+# from 94 1/4 to 97 3/4. Cleats of 3/4 on the sides leave it 1/4 of air: 93 5/8 and 98 3/8.
 def test_a_casing_hangs_from_cleats_beside_its_member():
     spec = framed()
     spec["room"]["members"] = [
-        {"on": "length", "center": 96, "width": 3.5, "drop": 3, "cased_width": 7}
+        {
+            "on": "length",
+            "center": 96,
+            "width": 3.5,
+            "drop": 3,
+            "cased_width": 7,
+            "clearance": "1/4",
+        }
     ]
     spec["beams"] = {"crosswise": box("1x6", "1x6")}
     spec["grid"]["length"]["coffers"] = [2, 2]
     layout = laid_out(spec)
     positions = [line(layout, "XB-2", side).position.value for side in ("near", "far")]
-    assert positions == [inches("93 3/4"), inches("98 1/4")]
+    assert positions == [inches("93 5/8"), inches("98 3/8")]
 
 
 def test_blocks_are_counted_where_blocking_is_let_in():

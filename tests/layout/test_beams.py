@@ -77,7 +77,7 @@ def test_pieces_lie_between_the_faces_of_the_beams_that_stop_them():
 
 
 def member(on: str, center: object) -> Spec:
-    return {"on": on, "center": center, "width": 3, "drop": 3, "clearance": "1/4"}
+    return {"on": on, "center": center, "width": 3, "drop": 3, "clearance": "1/4", "cleat": 0}
 
 
 def test_a_cased_beam_runs_through_even_where_its_family_does_not():

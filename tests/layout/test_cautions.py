@@ -37,7 +37,7 @@ def test_cautions_defer_to_the_code_and_to_licensed_practice():
 
 def test_members_are_never_to_be_cut():
     spec = along(run([1, 2]))
-    spec["room"]["members"] = [{"on": "length", "center": 80, "width": 3, "drop": 3}]
+    spec["room"]["members"] = [{"on": "length", "center": 80, "width": 3, "drop": 3, "cleat": 0}]
     assert "Never cut, drill, notch" in cautions(spec)["members_are_structure"].text
 
 

@@ -50,7 +50,7 @@ def test_a_soffit_has_a_face_and_no_backing_and_a_beam_on_it_has_both():
 
 
 def test_a_cased_beam_has_its_member_marked_in_place_of_backing():
-    member = {"on": "length", "center": 40, "width": 2, "drop": 2, "clearance": "1/4"}
+    member = {"on": "length", "center": 40, "width": 2, "drop": 2, "clearance": "1/4", "cleat": 0}
     marks = told(laid_out(spec(run([1, 1]), members=[member])))
     assert [mark for mark in marks if mark[1] == "XB-1"] == [
         ("face", "XB-1", "near", "75/2"),

@@ -340,3 +340,23 @@ def test_the_settings_of_a_frame_are_for_square_corners():
     assert crown is not None
     assert crown.saw.corner == Angle.of_degrees(90)
     assert crown.saw.flat_miter.value.tenths == "31.6°"
+
+
+def test_nailers_go_from_side_to_side_along_the_longer_way_and_between_them_across():
+    # Common practice, no source. Coffers of 64 x 48 bare: the long ones 64, the others 48 less both
+    # depths, which are those of the section.
+    spec = {
+        "room": room(64, 48),
+        "beams": {"crosswise": box("1x8")},
+        "grid": {"length": run(1), "width": run(1)},
+        "crown": {"face": "3 1/4", "spring_from_wall": 38, "thickness": "5/8"},
+    }
+    layout = laid_out(spec)
+    (trim,) = layout.mouldings.coffers
+    crown = layout.mouldings.crown
+    assert crown is not None
+    assert crown.nailer is not None
+    long, short = trim.nailers
+    assert (long.along, long.quantity, long.length.value) == ("length", 2, inches("64"))
+    assert short.length.value == inches("48") - crown.nailer.depth.value * 2
+    assert short.length.approximate

@@ -139,7 +139,7 @@ def test_backing_laid_flat_keeps_its_thickness_and_gives_the_width():
 
 def cased(member: dict[str, object], **beams: object) -> Spec:
     """A member across the length run, in a room of 200 x 100."""
-    plain = {"on": "length", "center": 100, "width": 3.5, "drop": 5, "clearance": "1/4"}
+    plain = {"on": "length", "center": 100, "width": 3.5, "drop": 5, "clearance": "1/4", "cleat": 0}
     return {
         "room": room(200, 100, 144, members=[{**plain, **member}]),
         "beams": beams,

@@ -18,7 +18,15 @@ def along(length: object, cut: Spec, **more: object) -> Spec:
 
 def member(center: object, **more: object) -> Spec:
     """A member that fits in a casing 5 wide: 3 + 2 * 1/4 + 1 1/2 = 5."""
-    return {"on": "length", "center": center, "width": 3, "drop": 3, "clearance": "1/4", **more}
+    return {
+        "on": "length",
+        "center": center,
+        "width": 3,
+        "drop": 3,
+        "clearance": "1/4",
+        "cleat": 0,
+        **more,
+    }
 
 
 def test_weights_share_each_zone():

@@ -21,9 +21,45 @@ from tests.rule_evaluation import contradictions
 MILLIMETER = Length.of_millimeters(1)
 BILLIONTH = Angle.of_degrees(Fraction(1, 10**9))
 
-MEMBER = {"on": "length", "center": 121, "width": 3.5, "drop": 5.5, "casing": "shift_to_equal"}
+MEMBER = {
+    "on": "length",
+    "center": 121,
+    "width": 3.5,
+    "drop": 5.5,
+    "casing": "shift_to_equal",
+    "cleat": 0,
+}
+
+STATIONS = [
+    {"length": 121.75, "width": width, "above_line": line}
+    for width, line in ((0, 21), (40, 20.25), (90, 20.0625), (178, 20.5))
+]
 
 SPECS: dict[str, Spec] = {
+    "items that meet everything, and a door": {
+        "room": room(
+            192,
+            144,
+            joists={"parallel_to": "width", "spacing": 16, "first": 8},
+            ceiling_items=[
+                {"kind": "light", "diameter": 6},
+                {"kind": "return", "x": 50, "y": 70, "length": 9, "width": 9, "mobility": "fixed"},
+                {"kind": "fan", "diameter": 30, "x": 60, "y": 66, "drop": 14, "clearance": 2},
+                {
+                    "kind": "speaker",
+                    "diameter": 4,
+                    "x": 9,
+                    "y": 9,
+                    "columns": 2,
+                    "rows": 1,
+                    "length_pitch": 30,
+                },
+            ],
+            wall_features=[{"kind": "door", "wall": "W4", "center": 50, "width": 32, "head": 80}],
+        ),
+        "grid": {"length": run(4, "half"), "width": run(3, "half")},
+        "crown": {"face": "3 1/4", "spring_from_wall": 38},
+    },
     "least": {"room": room(240, 180, 108)},
     "half beams": {"room": room(192, 144), "beams": {"crosswise": box()}},
     "held": {"room": room(240, 180), "grid": {"length": run(5, "half", held=40)}},
@@ -58,6 +94,16 @@ SPECS: dict[str, Spec] = {
         ),
         "beams": {"crosswise": box("1x8", "1x6")},
         "grid": {"length": run(6, "half")},
+    },
+    "a ceiling that sags, sides up to it": {
+        "room": {**room(243.5, 178), "height": 100, "stations": STATIONS},
+        "beams": {"crosswise": box("1x8", "1x6", bottom_joint="under")},
+        "grid": {"length": run(2, "half"), "width": run(1, "half")},
+    },
+    "a ceiling that sags, panels level below it": {
+        "room": {**room(243.5, 178), "height": 100, "stations": STATIONS},
+        "panel": {"kind": "sheet_goods", "seat": "above_backing"},
+        "grid": {"length": run(2, "half"), "width": run(1, "half")},
     },
     "crown by its face, flats behind it": {
         "room": room(192, 144),

@@ -26,6 +26,7 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
                         "width": "3 1/2",
                         "drop": "5 1/2",
                         "casing": "shift_to_equal",
+                        "cleat": "0",
                     }
                 ],
             },

@@ -17,8 +17,8 @@ from lacunar.api.engine_names import ENGINE_TEXT
 from lacunar.api.problems import Problem, refused
 from lacunar.exchange.query_reading import read_query, units_in
 from lacunar.exchange.query_schema import NoQuery
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_json import units_of_document
-from lacunar.exchange.spec_schema import SpecSchema
 from lacunar.model.faults import SpecRefused
 
 Json = Mapping[str, Any]

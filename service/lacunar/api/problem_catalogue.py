@@ -44,6 +44,15 @@ _KINDS = {
             "Mend every name that is listed, and ask again.",
         ),
     ),
+    "conflict": ProblemKind(
+        409,
+        FaultMeaning(
+            "Conflict",
+            "The document was made for another state of what it is about, such as openings measured"
+            " in a grid that has been changed since.",
+            "Send it with what it was made for, or bring it up to what there is now.",
+        ),
+    ),
     "cannot_be_built": ProblemKind(
         422,
         FaultMeaning(

@@ -47,6 +47,8 @@ MISFITS = frozenset(
         "soffit_without_width",
     }
 )
+# Faults of a document that was right for another state of what it is about.
+CONFLICTS = frozenset({"measured_in_other_grid"})
 TOO_LONG = "document_too_long"
 
 # Faults found in drawing that are about the query, not about the document.
@@ -110,7 +112,8 @@ def refused(faults: Iterable[Fault], units: Units, *, within: str) -> Problem:
 
     Parameters: `faults`; `units` their lengths are told in; `within`, what pointers point into:
     `body` or `query`. The status is 413 for a document too long, 400 if any does not fit the
-    schema, else 422.
+    schema, 409 if
+    any conflicts with what it was made for, else 422.
     """
     told = tuple(faults)
     code = _kind_of({fault.code for fault in told}, within)
@@ -124,7 +127,7 @@ def _kind_of(codes: set[str], within: str) -> str:
         return "document_too_long"
     if codes & MISFITS:
         return "query_misfit" if within == "query" else "document_misfit"
-    return "cannot_be_built"
+    return "conflict" if codes & CONFLICTS else "cannot_be_built"
 
 
 def _error(fault: Fault, units: Units, within: str) -> dict[str, Any]:

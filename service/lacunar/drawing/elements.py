@@ -126,6 +126,8 @@ class Sheet:
 
 def moved(element: Element, dx: float, dy: float) -> Element:
     """The element moved by dx, dy [mm]."""
+    if dx == 0 and dy == 0:
+        return element
     match element:
         case Polyline():
             return replace(element, points=tuple(p.moved(dx, dy) for p in element.points))

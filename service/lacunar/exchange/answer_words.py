@@ -6,6 +6,11 @@ from the datum, the lower left corner of the plan, along the run.
 
 from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
+from lacunar.exchange.crossing_words import CROSSING_WORDS
+from lacunar.exchange.fitting_words import FITTING_WORDS
+from lacunar.exchange.item_answer_words import ITEM_WORDS
+from lacunar.exchange.level_words import LEVEL_WORDS
+from lacunar.exchange.opening_words import OPENING_WORDS
 from lacunar.exchange.survey_answer_words import SURVEY_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -50,14 +55,15 @@ LAYOUT_WORDS: Words = {
     "BeamProfile": {
         "id": "Such as P1.",
         "kind": "What is built.",
-        "sides": "How many side boards it has: 2, or 1 at a wall.",
-        "bottom_joint": "How the bottom meets the sides.",
+        "profile": "How its family is built.",
+        "sides": "How many side boards, or seen edges where flat, it has: 2, or 1 at a wall.",
+        "bottom_joint": "How the bottom meets the sides; null where flat.",
         "finished_width": "Between side faces, or from a wall to the face [length].",
         "overall_width": "Between the outermost edges [length].",
         "drop": "From the finished ceiling to the lowest edge [length].",
         "exposed_side": "How much of a side shows below the panel [length].",
-        "inside_width": "Between the sides [length].",
-        "inside_depth": "From the ceiling to the bottom board [length].",
+        "inside_width": "Between the sides [length]; null where flat.",
+        "inside_depth": "From the ceiling to the bottom board [length]; null where flat.",
         "girth": "The surface across that is painted [length].",
         "reveal": "How far the bottom is set in or up [length].",
         "overhang": "How far the bottom is set out [length].",
@@ -71,9 +77,15 @@ LAYOUT_WORDS: Words = {
     },
     "CasedMember": {
         "name": "What the member is called.",
-        "near": "The member's side next the datum [length].",
-        "far": "The member's side away from the datum [length].",
+        "start": "Where it starts along the other run [length].",
+        "end": "Where it ends along the other run [length].",
+        "near": "The member's side next the datum, at its start and at its end [length].",
+        "far": "The member's side away from the datum, at its start and at its end [length].",
         "drop": "How far it hangs below the finished ceiling [length].",
+        "drop_at_end": "How far it hangs at its end [length].",
+        "clad": "Thickness of what it is clad with, each side and below [length].",
+        "cleat": "Thickness of what each side of its casing is fixed to [length].",
+        "skew": "How far its center at one end is off that at the other [length].",
         "shift": "How far the casing stands off the member's center, away from the datum [length].",
         "shift_limit": "The most it can stand off either way [length].",
     },
@@ -97,6 +109,7 @@ LAYOUT_WORDS: Words = {
         **_PLACE,
         "width": "From its wall side to its face [length].",
         "profile": "Id of its profile.",
+        "pieces": "Its pieces, from the start of the other run.",
     },
     "Coffer": {
         "id": "Row letter and column number, A1 at the datum.",
@@ -106,6 +119,13 @@ LAYOUT_WORDS: Words = {
         "length": "Clear opening along the length run [length].",
         "width": "Clear opening along the width run [length].",
     },
+    "SeamBearing": {
+        "along": "The run its place is measured along.",
+        "place": "Where it lies, from the panel's near edge [length].",
+        "offset": "How far beyond the nearest joist's center, in the first coffer [length].",
+        "bearing": "From the seam to that joist's nearer edge [length]; null between joists.",
+        "backing": "The strip that has to carry it between joists [length]; null on a joist.",
+    },
     "PanelFit": {
         "coffers": "Ids of the coffers it fills.",
         "length": "Size along the length run [length].",
@@ -114,6 +134,7 @@ LAYOUT_WORDS: Words = {
         "seams": "How many seams one needs where it is larger than the sheet.",
         "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
         "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
+        "seam_bearings": "What seams along the joists rest on; empty where no joists were told.",
     },
     "Mark": {
         "kind": "What is marked.",
@@ -208,11 +229,17 @@ MOULDING_WORDS: Words = {
     "MouldingPiece": {
         "moulding": "Crown, or the name of a flat moulding.",
         "along": "The run it lies along.",
+        "toward": "The walls toward which its sides of the coffer lie, one for each piece.",
         "quantity": "How many of it are in one coffer.",
         "left_end": "How its left end is cut, to one who faces it from inside.",
         "right_end": "How its right end is cut.",
         "long_point": "Its length at the edge on the beam [length].",
         "short_point": "Its length at the edge furthest out [length].",
+    },
+    "NailerPiece": {
+        "along": "The run it lies along.",
+        "quantity": "How many there are in a coffer [count].",
+        "length": "Its length, cut square [length].",
     },
     "CofferTrim": {
         "coffers": "Ids of the coffers that are trimmed alike.",
@@ -221,6 +248,7 @@ MOULDING_WORDS: Words = {
         "mouth_length": "What passes between the lower edges, along the length run [length].",
         "mouth_width": "What passes between the lower edges, along the width run [length].",
         "pieces": "The pieces of moulding in one coffer.",
+        "nailers": "The strips behind the crown of one coffer; empty without any.",
         "running_length": "Crown in one coffer, long points end to end [length]; null without any.",
         "frame_passes_mouth": "Whether a bench frame passes the mouth, lifted in level; null where"
         " there is no frame.",
@@ -274,6 +302,11 @@ ALL_WORDS: Words = {
     **MOULDING_WORDS,
     **BOARD_WORDS,
     **SURVEY_WORDS,
+    **CROSSING_WORDS,
+    **FITTING_WORDS,
+    **ITEM_WORDS,
+    **LEVEL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
+    **OPENING_WORDS,
 }

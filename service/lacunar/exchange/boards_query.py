@@ -13,7 +13,7 @@ from lacunar.exchange.query_schema import (
     TableMedia,
     YesOrNo,
 )
-from lacunar.exchange.spec_schema import SpecSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model.boards import BoardName, BoardSpecies, CenteredOn, Cut, Fastening
 

@@ -2,18 +2,21 @@
 
 import hashlib
 import json
+from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.panel_fields import temperature_text
 from lacunar.exchange.survey_json import crooked_json, survey_json
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import write_exact
-from lacunar.model.beams import Box
+from lacunar.model.beams import Box, FamilyBeam, FamilyProfile, Flat
 from lacunar.model.boards import Air, Boards, Moisture, Movement
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.ceiling_items import Item, WallFeature
 from lacunar.model.fixing import Fixing, Wood
 from lacunar.model.grid import (
     CoffersInAll,
@@ -26,9 +29,11 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.look import Look
 from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
+from lacunar.model.stations import Leveling, Station
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
 
 Json = dict[str, Any]
@@ -50,17 +55,27 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         "mark_to": ceiling.mark_to.text,
         "room": write.room(ceiling.room),
         "beams": {
-            "crosswise": write.box(ceiling.beams.crosswise),
-            "lengthwise": write.box(ceiling.beams.lengthwise),
+            "crosswise": write.family(ceiling.beams.crosswise),
+            "lengthwise": write.family(ceiling.beams.lengthwise),
             "through": str(ceiling.beams.through),
             "depth": str(ceiling.beams.depth),
+            "look": write.look(ceiling.beams.look),
         },
         "grid": {"length": write.run(ceiling.grid.length), "width": write.run(ceiling.grid.width)},
         "panel": write.panel(ceiling.panel),
         **({"fixing": write.fixing(ceiling.fixing)} if ceiling.fixing else {}),
         **({"crown": write.crown(ceiling.crown)} if ceiling.crown else {}),
         **write.flat_mouldings(ceiling.flat_mouldings),
-        "stock": {"kerf": write.length(ceiling.stock.kerf)},
+        **(
+            {"measured_openings": openings_to_json(ceiling.measured_openings, write.length)}
+            if ceiling.measured_openings
+            else {}
+        ),
+        "stock": write.lengths(
+            kerf=ceiling.stock.kerf,
+            longest_board=ceiling.stock.longest_board,
+            longest_sheet=ceiling.stock.longest_sheet,
+        ),
         "drawing": {
             field.name: str(getattr(ceiling.drawing, field.name))
             for field in fields(ceiling.drawing)
@@ -120,7 +135,49 @@ class _Writer:
             **({"code_edition": room.code_edition} if room.code_edition else {}),
             "members": [self.member(member) for member in room.members],
             **({"joists": self.joists(room.joists)} if room.joists else {}),
+            **(self.levels(room.stations, room.leveling) if room.leveling else {}),
+            **self.each("ceiling_items", room.ceiling_items),
+            **self.each("wall_features", room.wall_features),
         }
+
+    def levels(self, stations: tuple[Station, ...], leveling: Leveling) -> Json:
+        return {
+            "stations": [self.station(station) for station in stations],
+            "leveling": self.leveling(leveling),
+        }
+
+    def station(self, station: Station) -> Json:
+        return {
+            "name": station.name,
+            **self.lengths(
+                length=station.length,
+                width=station.width,
+                height=station.height,
+                above_line=station.above_line,
+            ),
+        }
+
+    def leveling(self, leveling: Leveling) -> Json:
+        lengths = self.lengths(reach=leveling.reach, uneven=leveling.uneven)
+        return {"panels": str(leveling.panels), **lengths}
+
+    def each(self, name: str, things: Sequence[Item | WallFeature]) -> Json:
+        """Items or features under their name; nothing where there are none."""
+        return {name: [self.said(thing) for thing in things]} if things else {}
+
+    def said(self, thing: Item | WallFeature) -> Json:
+        """What is said of an item or feature; what it is without is left out."""
+        parts = {field.name: getattr(thing, field.name) for field in fields(thing)}
+        return {
+            name: self.plain(part) for name, part in parts.items() if part not in (None, "", ())
+        }
+
+    def plain(self, part: Length | tuple[str, ...] | int | str) -> Any:
+        if isinstance(part, Length):
+            return self.length(part)
+        if isinstance(part, tuple):
+            return list(part)
+        return part if isinstance(part, int) else str(part)
 
     def joists(self, joists: Joists) -> Json:
         return {
@@ -178,11 +235,32 @@ class _Writer:
                 drop=member.drop,
                 clearance=member.clearance,
                 cased_width=member.cased_width,
+                center_at_end=member.center_at_end,
+                drop_at_end=member.drop_at_end,
+                starts_at=member.starts_at,
+                ends_at=member.ends_at,
+                cladding=member.cladding,
+                cleat=member.cleat,
             ),
+        }
+
+    def family(self, built: FamilyBeam) -> Json:
+        return self.flat(built) if isinstance(built, Flat) else self.box(built)
+
+    def flat(self, flat: Flat) -> Json:
+        upper = flat.upper_board
+        edges = self.lengths(reveal=flat.reveal, overhang=flat.overhang) if upper else {}
+        return {
+            "profile": str(FamilyProfile.FLAT),
+            "bottom": self.stock(flat.bottom),
+            **({"upper_board": self.stock(upper)} if upper else {}),
+            **edges,
+            **self.lengths(width=flat.width),
         }
 
     def box(self, box: Box) -> Json:
         return {
+            "profile": str(FamilyProfile.BOX),
             "sides": self.stock(box.sides),
             "bottom": self.stock(box.bottom),
             **({"backing": self.stock(box.backing)} if box.backing else {}),
@@ -195,6 +273,9 @@ class _Writer:
                 drop=box.drop,
             ),
         }
+
+    def look(self, look: Look) -> Json:
+        return {field.name: str(getattr(look, field.name)) for field in fields(look)}
 
     def stock(self, stock: Stock) -> str | Json:
         if stock.kind in SOFTWOOD:

@@ -10,11 +10,18 @@ from typing import Any, TypeVar
 
 from lacunar.exchange.backing_words import BackingWords
 from lacunar.exchange.board_words import boards_in_words, rip_in_words
+from lacunar.exchange.crossing_words import crossing_in_words, piece_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
+from lacunar.exchange.explain_openings import explain_openings
+from lacunar.exchange.fitting_words import fitting_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
+from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
+from lacunar.exchange.level_words import levels_in_words
 from lacunar.exchange.survey_words import survey_in_words
 from lacunar.layout.board_records import SheetRip
+from lacunar.layout.crossing_records import Crossing, CutPiece
+from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.records import (
     Beam,
     BeamProfile,
@@ -71,25 +78,41 @@ def explain(layout: Layout, units: Units) -> str:
         *((f"Profile {profile.id}", word.profile(profile)) for profile in layout.profiles),
         ("Beams", word.each(word.beam, layout.beams)),
         ("Wall beams", word.each(word.wall_beam, layout.wall_beams)),
+        ("Crossings", word.each(word.crossing, layout.crossings)),
+        ("Pieces of beams", word.each(word.piece, layout.pieces)),
         ("Casings", word.each(word.casing_choice, layout.casing_choices)),
         ("Coffers", word.coffers(layout.coffers)),
         ("Panels", word.each(word.panel, layout.panels)),
         ("Mouldings", explain_mouldings(layout.mouldings, word.figure)),
         ("Boards", boards_in_words(layout.boards, word.figure) if layout.boards else ()),
+        *_measured(layout, word.figure),
         ("Sheets ripped for beams", word.each(word.rip, layout.sheet_rips)),
         ("Headroom", word.each(word.clearance, layout.headroom)),
         *_above_and_behind(layout, BackingWords(word.figure, word.length)),
+        ("Ceiling items", items_in_words(layout.items, word.figure, word.length)),
+        ("Wall features", word.each(word.feature, layout.wall_features)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Survey", survey_in_words(layout.crooked, word.figure) if layout.crooked else ()),
+        ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
     return "\n".join(_told(parts))
 
 
+def _measured(
+    layout: Layout, tell: Callable[[str, Figure[Any]], str]
+) -> Iterator[tuple[str, Lines]]:
+    """Openings as measured, where anything was."""
+    if layout.measured_openings is not None:
+        yield "Openings as measured", explain_openings(layout.measured_openings, tell)
+
+
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:
-    """Heights, and what is known of joists, backing and weights."""
+    """Heights and stations, and what is known of joists, backing and weights."""
     backing = layout.backing
     yield "Heights", word.heights(layout.heights)
+    if layout.levels is not None:
+        yield "Stations", levels_in_words(layout.levels, word.figure)
     if backing.joists is not None:
         yield "Joists", word.joists(backing.joists)
     yield "Backing", word.backing(backing)
@@ -182,10 +205,12 @@ class _Wording:
         yield f"A {profile.kind.replace('_', ' ')} profile, for {', '.join(profile.used_by)}."
         for name in _PROFILE_FIGURES:
             label = name.replace("_", " ").capitalize()
-            yield self.figure(f"{label} of {profile.id}", getattr(profile, name))
+            if (figure := getattr(profile, name)) is not None:
+                yield self.figure(f"{label} of {profile.id}", figure)
         for part in profile.parts:
             stock = f", from {part.stock.name}" if part.stock else ""
-            label = f"{part.name.capitalize()} of {profile.id}, {part.quantity} wanted{stock}"
+            name = part.name.replace("_", " ").capitalize()
+            label = f"{name} of {profile.id}, {part.quantity} wanted{stock}"
             yield self.figure(f"{label}, thickness", part.thickness)
             yield self.figure(f"{label}, width", part.width)
 
@@ -199,6 +224,9 @@ class _Wording:
             member = f"{beam.id}, member {beam.member.name}"
             yield from self.ends(f"{member}, near face", beam.member.near)
             yield from self.ends(f"{member}, far face", beam.member.far)
+            yield self.figure(f"{member}, start along the other run", beam.member.start)
+            yield self.figure(f"{member}, end along the other run", beam.member.end)
+            yield self.figure(f"{member}, skew between its ends", beam.member.skew)
             yield self.figure(f"{member}, shift of the casing", beam.member.shift)
             yield self.figure(f"{member}, most the casing can shift", beam.member.shift_limit)
         for number, piece in enumerate(beam.pieces, start=1):
@@ -210,6 +238,16 @@ class _Wording:
         yield self.figure(f"{beam.id}, width, at {beam.wall}", beam.width)
         yield from self.ends(f"{beam.id}, near face", beam.near)
         yield from self.ends(f"{beam.id}, far face", beam.far)
+        for number, piece in enumerate(beam.pieces, start=1):
+            yield self.figure(f"{beam.id}, clear length of piece {number}", piece.length)
+
+    def crossing(self, crossing: Crossing) -> Lines:
+        """A kind of crossing."""
+        return crossing_in_words(crossing, self.figure, self.length)
+
+    def piece(self, piece: CutPiece) -> Lines:
+        """A size of piece."""
+        return piece_in_words(piece, self.figure, self.length)
 
     def casing_choice(self, choice: CasingChoice) -> Lines:
         """What a cased beam gives centered and what it gives shifted."""
@@ -242,10 +280,23 @@ class _Wording:
             places = getattr(panel, f"seams_along_{run}")
             for number, place in enumerate(places, start=1):
                 yield self.figure(f"{label}, seam {number} along the {run} run", place)
+        for bearing in panel.seam_bearings:
+            at = (
+                f"{label}, seam at {self.length(bearing.place.value)} along the {bearing.along} run"
+            )
+            yield self.figure(f"{at}, beyond the nearest joist", bearing.offset)
+            if bearing.bearing is not None:
+                yield self.figure(f"{at}, bearing", bearing.bearing)
+            if bearing.backing is not None:
+                yield self.figure(f"{at}, strip of backing to let in", bearing.backing)
 
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""
         return rip_in_words(rip, self.figure)
+
+    def feature(self, check: WallFeatureCheck) -> Lines:
+        """How beams end at a wall feature."""
+        return feature_in_words(check, self.figure)
 
     def clearance(self, clearance: Clearance) -> Lines:
         """Headroom under one profile."""

@@ -43,9 +43,11 @@ def _trim(trim: CofferTrim, tell: Tell) -> Lines:
     yield tell(f"{ids}, mouth along the length", trim.mouth_length)
     yield tell(f"{ids}, mouth along the width", trim.mouth_width)
     for piece in trim.pieces:
-        name = _piece(piece)
+        name = piece_in_words(piece)
         yield tell(f"{name} for {ids}, long point", piece.long_point)
         yield tell(f"{name} for {ids}, short point", piece.short_point)
+    for nailer in trim.nailers:
+        yield tell(f"Nailer along the {nailer.along} for {ids}, length", nailer.length)
     if trim.running_length is not None:
         yield tell(f"Crown of one of {ids}", trim.running_length)
     if trim.frame_passes_mouth is not None:
@@ -53,9 +55,10 @@ def _trim(trim: CofferTrim, tell: Tell) -> Lines:
         yield f"The bench frame for {ids} {verdict} the mouth, lifted in level."
 
 
-def _piece(piece: MouldingPiece) -> str:
+def piece_in_words(piece: MouldingPiece) -> str:
     """A piece by what it is, where it lies and how its ends are cut."""
+    toward = f", toward {piece.toward[0]}" if piece.quantity == 1 else ""
     return (
-        f"{piece.moulding} along the {piece.along}, {piece.quantity} a coffer,"
+        f"{piece.moulding} along the {piece.along}, {piece.quantity} a coffer{toward},"
         f" left end {piece.left_end}, right end {piece.right_end},"
     ).removesuffix(",")

@@ -15,7 +15,8 @@ from lacunar.exchange import (
     survey_given,
 )
 from lacunar.exchange.answer_schema import Json, reference
-from lacunar.exchange.spec_schema import CeilingSchema, SpecSchema
+from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
 from lacunar.model import limits
 from lacunar.model.grid import WallKind

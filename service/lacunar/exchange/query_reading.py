@@ -19,8 +19,8 @@ from lacunar.exchange.fields import (
     wrong_type,
 )
 from lacunar.exchange.json_pointer import pointer_to, shown
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_json import faults_from
-from lacunar.exchange.spec_schema import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.faults import Fault, SpecRefused

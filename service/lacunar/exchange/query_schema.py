@@ -4,7 +4,7 @@ from enum import StrEnum
 from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
-from lacunar.exchange.spec_schema import SpecSchema
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.grid import Parity

@@ -10,9 +10,14 @@ from lacunar.exchange.json_pointer import pointer_to
 from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.exchange.survey_json import surveyed
 from lacunar.measure.units import Units
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import MeasuredCofferSpec, OpeningsSpec
+from lacunar.model.room import WALLS
 from lacunar.model.rules import check
 from lacunar.model.spec import (
     BeamsSpec,
@@ -31,7 +36,7 @@ from lacunar.model.spec import (
     StockSpec,
     WoodSpec,
 )
-from lacunar.model.survey import CrookedSpec, DiagonalsSpec, SurveySpec
+from lacunar.model.stations import LevelingSpec, StationSpec
 
 Parts = Mapping[str, Any]
 
@@ -126,6 +131,9 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         drawing=DrawingSpec(**parts.get("drawing", {})),
         crown=CrownSpec(**parts["crown"]) if "crown" in parts else None,
         flat_mouldings=tuple(FlatMouldingSpec(**each) for each in parts.get("flat_mouldings", ())),
+        measured_openings=(
+            _openings(parts["measured_openings"]) if "measured_openings" in parts else None
+        ),
         **plain,
     )
 
@@ -136,19 +144,21 @@ def _room(parts: Parts) -> RoomSpec:
         for member in parts.get("members", ())
     )
     joists = JoistsSpec(**parts["joists"]) if "joists" in parts else None
-    return RoomSpec(**{**parts, **_surveyed(parts), "members": members, "joists": joists})
-
-
-def _surveyed(parts: Parts) -> Parts:
-    """The survey of a room, and what is said of the grid in it."""
-    found: dict[str, Any] = {}
-    if "survey" in parts:
-        survey = parts["survey"]
-        diagonals = DiagonalsSpec(**survey["diagonals"]) if "diagonals" in survey else None
-        found["survey"] = SurveySpec(**{**survey, "diagonals": diagonals})
-    if "crooked" in parts:
-        found["crooked"] = CrookedSpec(**parts["crooked"])
-    return found
+    items = tuple(
+        ItemSpec(**{**item, "coffers": tuple(item.get("coffers", ()))})
+        for item in parts.get("ceiling_items", ())
+    )
+    features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
+    read = {
+        **surveyed(parts),
+        "members": members,
+        "joists": joists,
+        "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
+        "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
+        "ceiling_items": items,
+        "wall_features": features,
+    }
+    return RoomSpec(**{**parts, **read})
 
 
 def _fixing(parts: Parts) -> FixingSpec:
@@ -165,13 +175,14 @@ def _beams(parts: Parts) -> BeamsSpec:
         lengthwise=(crosswise or BoxSpec()) if lengthwise == SAME else _box(lengthwise),
         through=parts.get("through"),
         depth=parts.get("depth"),
+        look=LookSpec(**parts["look"]) if "look" in parts else None,
     )
 
 
 def _box(parts: Parts | None) -> BoxSpec | None:
     if parts is None:
         return None
-    return BoxSpec(**{name: part for name, part in parts.items() if name != "profile"})
+    return BoxSpec(**parts)
 
 
 def _panel(parts: Parts) -> PanelSpec:
@@ -186,3 +197,19 @@ def _run(parts: Parts) -> RunSpec:
     given = {name: part for name, part in parts.items() if name != "weights"}
     weights = tuple(parts["weights"]) if "weights" in parts else None
     return RunSpec(**{**given, "weights": weights, "fixed_beams": fixed})
+
+
+def _openings(parts: Parts) -> OpeningsSpec:
+    coffers = parts.get("coffers")
+    measured = None if coffers is None else tuple(_measured_coffer(each) for each in coffers)
+    return OpeningsSpec(**{**parts, "coffers": measured})
+
+
+def _measured_coffer(parts: Parts) -> MeasuredCofferSpec:
+    sides = parts.get("sides", {})
+    first, second, third, fourth = (sides.get(wall) for wall in WALLS)
+    return MeasuredCofferSpec(
+        coffer=parts.get("coffer"),
+        sides=(first, second, third, fourth),
+        **parts.get("diagonals", {}),
+    )

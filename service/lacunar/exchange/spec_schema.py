@@ -1,60 +1,24 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
-from collections.abc import Mapping
-from enum import StrEnum
-from typing import Any, ClassVar
-
-from marshmallow import EXCLUDE, Schema, ValidationError, validates_schema
-
-from lacunar.exchange import fields, panel_fields, shaped_fields, survey_fields
-from lacunar.exchange.known_names import unknown_name
+from lacunar.exchange import fields, panel_fields, shaped_fields
+from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
+from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
+from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.survey_schema import CrookedSchema, SurveySchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
-from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
+from lacunar.model.look import JointLook, SideLook, Splices
 from lacunar.model.moulding import CrownMethod, FlatPlace
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
-from lacunar.model.survey import Wall
+from lacunar.model.stations import PanelsTo
 from lacunar.model.woods import Species
-
-
-class ProfileKind(StrEnum):
-    """The kinds of beam a family can be built as."""
-
-    BOX = "box"
-
-
-class SpecSchema(Schema):
-    """An object of the spec: names it does not know are refused, with the nearest it does.
-
-    `needed` names what cannot be assumed.
-    """
-
-    needed: ClassVar[tuple[str, ...]] = ()
-
-    class Meta:
-        """Unknown names are left to `refuse_unknown_names`, which says more about them."""
-
-        unknown = EXCLUDE
-
-    @validates_schema(pass_original=True, skip_on_field_errors=False)
-    def refuse_unknown_names(
-        self, data: dict[str, Any], original: Mapping[str, Any], **_: object
-    ) -> None:
-        """Raise one fault for each name nothing is read from."""
-        del data
-        unknown = {
-            name: unknown_name(name, self.fields).messages
-            for name in original
-            if name not in self.fields
-        }
-        if unknown:
-            raise ValidationError(unknown)
 
 
 class MemberSchema(SpecSchema):
@@ -64,9 +28,21 @@ class MemberSchema(SpecSchema):
 
     name = fields.Text("What the member is called on the sheets.", limits.LABEL)
     on = fields.OneOf("The run its place is measured along.", RunName)
-    center = fields.Distance("Its centerline, from the datum as the room was measured.")
-    width = fields.Distance("Its width.")
-    drop = fields.Distance("How far it hangs below the finished ceiling.")
+    center = fields.Distance(
+        "Its centerline at its start, from the datum as the room was measured."
+    )
+    center_at_end = fields.Distance("Its centerline at its other end, where it runs out of square.")
+    width = fields.Distance("Its width, without what it is clad with.")
+    drop = fields.Distance("How far it hangs below the finished ceiling at its start.")
+    drop_at_end = fields.Distance("How far it hangs at its other end, where it is not level.")
+    starts_at = fields.Distance(
+        "Where along the other run it starts, if not at the wall; its casing goes on empty."
+    )
+    ends_at = fields.Distance("Where along the other run it ends, if not at the wall.")
+    cladding = fields.Distance("Thickness of what it is clad with already, each side and below.")
+    cleat = fields.Distance(
+        "Thickness of what each side of its casing is fixed to; 0 where that is done otherwise."
+    )
     casing = fields.OneOf("How its casing stands about it.", Casing)
     clearance = fields.Distance("Air kept between member and casing, each side and below.")
     cased_width = fields.Distance("The finished width wished for its casing.")
@@ -90,53 +66,39 @@ class JoistsSchema(SpecSchema):
     )
 
 
-class DiagonalsSchema(SpecSchema):
-    """What was measured from corner to corner."""
+class StationSchema(SpecSchema):
+    """A place on the ceiling and how high the finished ceiling lies there."""
 
-    rising = fields.Distance("From the corner of W4 and W1, the datum, to that of W2 and W3.")
-    falling = fields.Distance("From the corner of W1 and W2 to that of W3 and W4.")
+    needed = ("length", "width")
+
+    name = fields.Text("What the station is called on the sheets.", limits.LABEL)
+    length = fields.Distance("Along the length run, from the datum as the room was measured.")
+    width = fields.Distance("Along the width run, from the datum as the room was measured.")
+    height = fields.Distance("Finished floor to finished ceiling there.")
+    above_line = fields.Distance("Instead of height: a level line up to the finished ceiling.")
 
 
-class SurveySchema(SpecSchema):
-    """A room with four walls as it was measured: sides with diagonals or angles, or points."""
+class LevelingSchema(SpecSchema):
+    """What is leveled to what, where stations say that the ceiling is not flat."""
 
-    sides = survey_fields.WallLengths(
-        "The four sides [length], an object with W1 to W4. Alone they do not fix the shape: give a"
-        " diagonal, both, or the angles."
+    panels = fields.OneOf(
+        "Whether panels hang level, or follow the ceiling so that sides are scribed to it.",
+        PanelsTo,
     )
-    diagonals = fields.ObjectOf(
-        DiagonalsSchema, "Diagonals: one fixes the shape of four sides, a second one checks it."
-    )
-    angles = survey_fields.CornerAngles(
-        "The four corner angles inside the room [degrees], an object named by the walls that meet."
-    )
-    points = survey_fields.CornerPoints(
-        "The four corners by x and y [length], an object named by the walls that meet there."
-    )
-    bows = survey_fields.WallBows(
-        "How far the middle of a wall stands off the line between its ends [length], an object with"
-        " those walls that bow, each in or out."
-    )
-    tolerance = fields.Distance("The largest closing error that is shared out.")
-
-
-class CrookedSchema(SpecSchema):
-    """How the grid lies in a surveyed room."""
-
-    control = fields.OneOf("The wall the grid is square to.", Wall)
-    visible_taper = fields.Distance("From where on a taper at a wall is told as one that is seen.")
+    reach = fields.Distance("How far off a beam's face a station still counts for the beam.")
+    uneven = fields.Distance("By how much sides may differ along a beam before it is cautioned.")
 
 
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
-    needed = ("height",)
-
     length = fields.Distance(
         "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
     )
     width = fields.Distance("Up the plan, wall W4 to wall W2; needed unless there is a survey.")
-    height = fields.Distance("Finished floor to finished ceiling.")
+    height = fields.Distance(
+        "Finished floor to finished ceiling, at its lowest; may be left to stations with heights."
+    )
     measured_to = fields.OneOf("What the tape touched.", MeasuredTo)
     wall_finish = shaped_fields.WallFinish(
         "Thickness of the wall finish [length]: one for all walls, or an object with W1 to W4."
@@ -154,21 +116,62 @@ class RoomSchema(SpecSchema):
     )
     survey = fields.ObjectOf(SurveySchema, "A room that may not be square, as it was measured.")
     crooked = fields.ObjectOf(CrookedSchema, "How the grid lies in a surveyed room.")
+    stations = fields.ListOf(
+        fields.ObjectOf(StationSchema, "A place where the ceiling's height was measured."),
+        "Where the height of the ceiling was measured; the lowest is the reference plane.",
+        limits.STATIONS,
+    )
+    leveling = fields.ObjectOf(LevelingSchema, "What is leveled to what.")
+    ceiling_items = fields.ListOf(
+        fields.ObjectOf(ItemSchema, "A light, fan, vent, detector, sprinkler, speaker or hatch."),
+        "What is in or below the ceiling.",
+        limits.CEILING_ITEMS,
+    )
+    wall_features = fields.ListOf(
+        fields.ObjectOf(WallFeatureSchema, "A door, window, fireplace or cabinet."),
+        "What beams should meet well at the walls.",
+        limits.WALL_FEATURES,
+    )
 
 
 class BoxSchema(SpecSchema):
-    """One family's box beam."""
+    """One family of beams."""
 
-    profile = fields.OneOf("The kind of beam.", ProfileKind)
+    profile = fields.OneOf(
+        "box: hollow, of two sides and a bottom; flat: a board or two against the ceiling.",
+        FamilyProfile,
+    )
     sides = shaped_fields.StockPiece("Stock of the two sides: a trade name, or a real size.")
-    bottom = shaped_fields.StockPiece("Stock of the bottom.")
+    bottom = shaped_fields.StockPiece("Stock of the bottom; of a flat beam, of its face board.")
+    upper_board = shaped_fields.StockPiece(
+        "Flat only: stock of a board between the ceiling and the face board."
+    )
     backing = shaped_fields.StockPiece("Framing that decides the width from the inside out.")
     bottom_joint = fields.OneOf("How the bottom meets the sides.", BottomJoint)
-    reveal = fields.Distance("How far the bottom is set in or up.")
-    overhang = fields.Distance("How far a bottom under the sides is set out.")
+    reveal = fields.Distance("How far the bottom is set in or up, or in from the upper board.")
+    overhang = fields.Distance("How far a bottom under sides or an upper board is set out.")
     allowance = fields.Distance("Play between backing and both sides together.")
-    width = fields.Distance("Finished width between the side faces.")
-    drop = fields.Distance("Depth below the finished ceiling.")
+    width = fields.Distance(
+        "Finished width between the side faces; of a flat beam, of its wider board."
+    )
+    drop = fields.Distance("Box only: depth below the finished ceiling.")
+
+
+class LookSchema(SpecSchema):
+    """How beams look where they meet."""
+
+    sides = fields.OneOf(
+        "Whether sides run past a crossing, or every coffer has four of its own.", SideLook
+    )
+    corners = fields.OneOf(
+        "How sides meet in the corners of coffers, and wall beams in those of the room.", JointLook
+    )
+    bottoms = fields.OneOf("How bottoms meet where two beams cross.", JointLook)
+    splices = fields.OneOf(
+        "How a board longer than its stock may be parted: where a crossing hides the joint only, or"
+        " else with a scarf as well.",
+        Splices,
+    )
 
 
 class BeamsSchema(SpecSchema):
@@ -180,6 +183,7 @@ class BeamsSchema(SpecSchema):
     )
     through = fields.OneOf("Which family runs through at crossings.", Through)
     depth = fields.OneOf("Whether all beams take the deepest drop needed.", Depth)
+    look = fields.ObjectOf(LookSchema, "How beams look where they meet.")
 
 
 class FixedBeamSchema(SpecSchema):
@@ -341,6 +345,8 @@ class StockSchema(SpecSchema):
     """What is true of all stock."""
 
     kerf = fields.Distance("Width of the saw's cut.")
+    longest_board = fields.Distance("The longest board that beams are made of.")
+    longest_sheet = fields.Distance("The longest strip from a sheet that beams are made of.")
 
 
 class DrawingSchema(SpecSchema):
@@ -374,6 +380,9 @@ class CeilingSchema(SpecSchema):
         fields.ObjectOf(FlatMouldingSchema, "A flat moulding on the sides of the beams."),
         "Flat mouldings, at each place from the side outward: each lies on the one before it.",
         limits.FLAT_MOULDINGS,
+    )
+    measured_openings = fields.ObjectOf(
+        MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

@@ -1,14 +1,33 @@
-"""A decided survey as the part of a spec that says everything."""
+"""A survey out of the parts of a spec, and back as the part that says everything."""
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import WALLS
-from lacunar.model.survey import CORNERS, Crooked, Survey
+from lacunar.model.survey import (
+    CORNERS,
+    Crooked,
+    CrookedSpec,
+    DiagonalsSpec,
+    Survey,
+    SurveySpec,
+)
 
 Json = dict[str, Any]
 Write = Callable[[Length], str]
+
+
+def surveyed(parts: Mapping[str, Any]) -> Json:
+    """Turn the parts of a room into its survey, and what is said of the grid in it."""
+    found: Json = {}
+    if "survey" in parts:
+        survey = parts["survey"]
+        diagonals = DiagonalsSpec(**survey["diagonals"]) if "diagonals" in survey else None
+        found["survey"] = SurveySpec(**{**survey, "diagonals": diagonals})
+    if "crooked" in parts:
+        found["crooked"] = CrookedSpec(**parts["crooked"])
+    return found
 
 
 def survey_json(survey: Survey, write: Write) -> Json:

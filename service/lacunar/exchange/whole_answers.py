@@ -55,6 +55,19 @@ _RATIO = {
     "decimal": {"type": "number", "description": "The same, rounded to 6 decimals."},
 }
 
+_GRID_ID = {
+    "type": "string",
+    "pattern": "^[0-9a-f]{10}$",
+    "description": "Name of the grid, which measured openings must tell: the same for the"
+    " same coffers at the same places, whatever goes into them.",
+}
+
+_MEASURED = {
+    "anyOf": [reference("MeasuredOpenings"), {"type": "null"}],
+    "description": "Openings as measured, and what follows where they are not square; null"
+    " where nothing was measured.",
+}
+
 _ENGINE = {
     "type": "object",
     "description": "Names and versions of what computed and drew: the bytes of an answer depend on"
@@ -134,20 +147,13 @@ def _layout() -> Json:
         "beams": _list("Beam", "Beams along grid lines."),
         "wall_beams": _list("WallBeam", "Soffits and half or full beams at walls."),
         "coffers": _list("Coffer", "All coffers, by row and column."),
+        "grid_id": _GRID_ID,
         "profiles": _list("BeamProfile", "Cross-sections of the beams."),
         "panel": {**_panel(), "description": "What fills the coffers."},
         "sheet_rips": _list(
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
-        "mouldings": {
-            **reference("Mouldings"),
-            "description": "Crown and flat mouldings, seen openings and mouths.",
-        },
-        "headroom": _list("Clearance", "Heights under each profile."),
-        "heights": {**reference("Heights"), "description": "The stack above the floor."},
-        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
-        "marks": _list("RunMarks", "Running marks of both runs at both ends."),
-        "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        **_built_on_beams(),
         "crooked": {
             "anyOf": [reference("CrookedRoom"), {"type": "null"}],
             "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
@@ -162,6 +168,34 @@ def _layout() -> Json:
         **_engine(),
     }
     return _object(members, None, "Everything set out for one ceiling.")
+
+
+def _built_on_beams() -> Json:
+    """What is told of all that beams and coffers are built with, marked, fitted and met by."""
+    return {
+        "mouldings": {
+            **reference("Mouldings"),
+            "description": "Crown and flat mouldings, seen openings and mouths.",
+        },
+        "headroom": _list("Clearance", "Heights under each profile."),
+        "heights": {**reference("Heights"), "description": "The stack above the floor."},
+        "levels": {
+            "anyOf": [reference("Levels"), {"type": "null"}],
+            "description": "What stations tell of the ceiling; null where there are none.",
+        },
+        "backing": {**reference("Backing"), "description": "Joists, backing and weights."},
+        "marks": _list("RunMarks", "Running marks of both runs at both ends."),
+        "casing_choices": _list("CasingChoice", "What shifting each casing gives."),
+        "fitting": {**reference("Fitting"), "description": "The order of fitting."},
+        "crossings": _list("Crossing", "Each way in which beams meet or end, and where."),
+        "pieces": _list("CutPiece", "The boards that beams are cut from."),
+        "ceiling_items": {
+            **reference("ItemLayout"),
+            "description": "Ceiling items, what they meet, and where they would meet nothing.",
+        },
+        "wall_features": _list("WallFeatureCheck", "How beams end at wall features."),
+        "measured_openings": _MEASURED,
+    }
 
 
 def _panel() -> Json:

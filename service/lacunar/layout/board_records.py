@@ -107,7 +107,7 @@ class SheetRip:
     it gives one more.
     """
 
-    part: Literal["side", "bottom", "backing"]
+    part: Literal["side", "bottom", "backing", "upper_board"]
     stock: str
     profiles: tuple[str, ...]
     width: LengthFigure

@@ -5,8 +5,13 @@ from collections.abc import Iterator
 from lacunar.layout.backing.cautions import backing_cautions
 from lacunar.layout.beams.headroom_cautions import headroom_cautions
 from lacunar.layout.craft_cautions import craft_cautions
+from lacunar.layout.fitting.cautions import fitting_cautions
+from lacunar.layout.items.cautions import item_cautions
+from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
+from lacunar.layout.openings.cautions import opening_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
+from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
 from lacunar.model.grid import WallKind
@@ -16,6 +21,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     """Everything a careful hand would say about a layout, the gravest first."""
     yield from _structure(layout)
     yield from headroom_cautions(layout)
+    yield from level_cautions(layout)
     yield from backing_cautions(layout)
     yield from _standing()
     yield from _soffits(layout)
@@ -23,6 +29,10 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from craft_cautions(layout)
     yield from moulding_cautions(layout)
     yield from board_cautions(layout)
+    yield from seam_cautions(layout.panels)
+    yield from fitting_cautions(layout)
+    yield from item_cautions(layout)
+    yield from opening_cautions(layout)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:
@@ -55,7 +65,8 @@ def _standing() -> Iterator[Caution]:
     yield Caution(
         code="overhead_work",
         text="Beams overhead must be held by framing: find the joists, choose fasteners for the"
-        " weight, and have the fixing of heavy beams judged by a licensed engineer.",
+        " weight, and have heavy beams judged by a licensed engineer. Work in twos from a railed"
+        " platform; protect eyes and lungs.",
         figures={},
     )
     yield Caution(

@@ -6,6 +6,9 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.beams.board_ends import EndRules
+from lacunar.layout.beams.crossings import crossings
+from lacunar.layout.beams.cut_pieces import cut_pieces
 from lacunar.layout.beams.drops import Drops, DropTask, drops
 from lacunar.layout.beams.headroom import floor_faults, headroom
 from lacunar.layout.beams.heights import heights
@@ -16,17 +19,35 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.through import CrossedRun, pieces, stops, through_family
+from lacunar.layout.beams.standing_beams import standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.fitting.order import fitting
+from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.items.ceiling_items import ceiling_items
+from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.wall_features import WallSurroundings, check_features
+from lacunar.layout.joists import joist_lines
+from lacunar.layout.levels.ceiling_levels import levels
+from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
-from lacunar.layout.panel_stack import panel_stack
+from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
-from lacunar.layout.panels.sheet_goods import PanelRun, panels
+from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
 from lacunar.layout.panels.sheet_rips import sheet_rips
-from lacunar.layout.records import Beam, BeamPiece, Layout, PanelFit, Point, WallBeam
+from lacunar.layout.records import (
+    CasingChoice,
+    Clearance,
+    Coffer,
+    Layout,
+    PanelFit,
+    Point,
+    RunLayout,
+    RunMarks,
+)
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
 from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
@@ -34,12 +55,13 @@ from lacunar.layout.runs.frame import run_frame
 from lacunar.layout.runs.marks import run_marks
 from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.runs.run_faults import grid_faults
-from lacunar.layout.runs.run_records import DividedEnds, beam_record, run_layout, wall_beams
+from lacunar.layout.runs.run_records import DividedEnds, run_layout
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.layout.survey.crooked_room import crooked_room
 from lacunar.layout.survey.square_frame import SquareFrame, square_frame
 from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.length import ZERO
+from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
 
@@ -131,7 +153,7 @@ def _judge_boxes(
     ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
 ) -> None:
     """Find what is wrong with the beams themselves, though the runs could not be divided."""
-    stack = panel_stack(ceiling.panel)
+    stack = beam_stack(ceiling)
     none_cased: dict[RunName, tuple[FixedThing, ...]] = dict.fromkeys(RunName, ())
     depths = drops(DropTask(ceiling.beams.depth, list(families.values()), none_cased, stack))
     profile_book(family_orders(families, depths), stack, faults)
@@ -153,7 +175,7 @@ def _drops(set_out: _SetOut) -> Drops:
         name: [thing for thing in task.things if thing.member is not None]
         for name, task in set_out.tasks.items()
     }
-    stack = panel_stack(set_out.ceiling.panel)
+    stack = beam_stack(set_out.ceiling)
     depth = set_out.ceiling.beams.depth
     return drops(DropTask(depth, _used_families(set_out), casings, stack))
 
@@ -169,21 +191,20 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
-    return profile_book(orders, panel_stack(set_out.ceiling.panel), faults)
+    return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
 def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
-    clearances = headroom(ceiling.room, book.profiles)
-    refuse(list(floor_faults(clearances)))
-    divided = {name: ends[name].at_start for name in RunName}
-    found = coffers(divided[RunName.LENGTH], divided[RunName.WIDTH])
-    panel_runs = {name: PanelRun(divided[name], set_out.families[name].box) for name in RunName}
+    clearances = _clearances(set_out, book)
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
     runs = {name: run_layout(ends[name]) for name in RunName}
-    profiles = {profile.id: profile for profile in book.profiles}
-    beams = SetOutBeams(runs, tuple(_beams(set_out, book)), _wall_beams(ends, book), profiles)
-    fitted = panels(ceiling.panel, panel_runs, found)
-    boards = board_layout(ceiling.panel, panel_runs, found)
+    beams, ends_of = _standing(set_out, book, runs)
+    measured = as_measured(ceiling, found)
+    fitted, boards = _filled(set_out, found, measured)
+    trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
+    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
+    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(set_out),
@@ -192,28 +213,98 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
+        grid_id=grid_id(found),
         profiles=book.profiles,
         panels=fitted,
-        mouldings=mouldings(MouldingTask(ceiling, runs, book.profiles, found)),
+        mouldings=trim,
         boards=boards,
         sheet_rips=sheet_rips(book.profiles, ceiling.stock.kerf),
-        marks=tuple(
-            marks
-            for name in RunName
-            for marks in run_marks(ends[name], set_out.families[name].box, ceiling.mark_to)
-        ),
+        marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        backing=backing(ceiling, beams, tuple(_hung(fitted, boards))),
-        casing_choices=tuple(
-            choice
-            for name in RunName
-            for choice in casing_choices(set_out.tasks[name], set_out.plans[name], ends[name])
-        ),
+        levels=levels(ceiling, beams),
+        backing=framing,
+        casing_choices=tuple(_casing_choices(set_out)),
+        measured_openings=measured_outcome(ceiling, found, measured),
+        fitting=Fitting((), ()),
+        crossings=crossings(ends_of),
+        pieces=cut_pieces(ends_of, ceiling.stock),
+        items=ceiling_items(ceiling, built, set_out.tasks),
+        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams, book)),
         cautions=(),
         crooked=set_out.crooked,
     )
+    return _advised(layout)
+
+
+def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
+    """Headroom under each profile, of which none may reach the floor."""
+    clearances = headroom(set_out.ceiling.room, book.profiles)
+    refuse(list(floor_faults(clearances)))
+    return clearances
+
+
+def _standing(
+    set_out: _SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
+) -> tuple[SetOutBeams, EndRules]:
+    """The beams as they stand, and what decides how their boards end."""
+    asked = set_out.ceiling.beams
+    standing = standing_beams(set_out.ends, book, asked.through)
+    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
+    return beams, EndRules(standing.meeting, asked.look)
+
+
+def _advised(layout: Layout) -> Layout:
+    """The layout with what is said of it as a whole: order of fitting and cautions."""
+    layout = replace(layout, fitting=fitting(layout))
     return replace(layout, cautions=tuple(cautions(layout)))
+
+
+def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
+    """The box a run's family is built as, whose backing is marked; flat beams have none."""
+    built = set_out.families[name].built
+    return built if isinstance(built, Box) else None
+
+
+def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
+    """What panels are sized by along each run, with the joists that are met along it."""
+    joists, found = set_out.ceiling.room.joists, {}
+    for name in RunName:
+        divided = set_out.ends[name].at_start
+        span = set_out.tasks[name].frame.span.value
+        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        found[name] = PanelRun(divided, set_out.families[name].built, met)
+    return found
+
+
+def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+    for name in RunName:
+        yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
+
+
+def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+    for name in RunName:
+        yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurroundings:
+    """What wall features are held against."""
+    return WallSurroundings(
+        frames={run: task.frame for run, task in set_out.tasks.items()},
+        runs=beams.runs,
+        beams=beams.beams,
+        wall_beams=beams.wall_beams,
+        profiles=book.by_id,
+        height=set_out.ceiling.room.height,
+    )
+
+
+def _filled(
+    set_out: _SetOut, found: tuple[Coffer, ...], measured: AsMeasured
+) -> tuple[tuple[PanelFit, ...], BoardLayout | None]:
+    """What fills the coffers: sheet panels, or boards."""
+    panel, across = set_out.ceiling.panel, _panel_runs(set_out)
+    return panels(panel, across, found, measured), board_layout(panel, across, found, measured)
 
 
 def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[HungPanel]:
@@ -231,28 +322,3 @@ def _outline(set_out: _SetOut) -> tuple[Point, ...]:
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)
-
-
-def _wall_beams(ends: Mapping[RunName, DividedEnds], book: ProfileBook) -> tuple[WallBeam, ...]:
-    found = [beam for name in RunName for beam in wall_beams(ends[name], book.of)]
-    ids = list(book.of)
-    return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))
-
-
-def _beams(set_out: _SetOut, book: ProfileBook) -> Iterator[Beam]:
-    """Every beam with its pieces, which beams of a family that are stopped alike share."""
-    ends = set_out.ends
-    runs = {name: CrossedRun.of(name, ends[name].at_start) for name in RunName}
-    through = through_family(set_out.ceiling.beams.through, runs)
-    for name in RunName:
-        along = runs[name.other]
-        cut: dict[tuple[int, ...], tuple[BeamPiece, ...]] = {}
-        for beam in ends[name].beams:
-            stopping = tuple(
-                index
-                for index, crossing in enumerate(along.crossed)
-                if stops(crossing, beam[1], family_runs_through=through is name.other)
-            )
-            if stopping not in cut:
-                cut[stopping] = pieces(along, [along.crossed[index] for index in stopping])
-            yield beam_record(beam, name, book.of[beam[0]], cut[stopping])

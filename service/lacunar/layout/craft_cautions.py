@@ -3,8 +3,9 @@
 from collections.abc import Iterator
 from fractions import Fraction
 
+from lacunar.layout.crossing_records import BoardCut
 from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
-from lacunar.model.beams import Depth
+from lacunar.model.beams import Box, Depth
 from lacunar.model.room import RunName
 
 # A border less than half of what is next to it reads as a mistake: the tile setter's rule for edge
@@ -21,6 +22,30 @@ def craft_cautions(layout: Layout) -> Iterator[Caution]:
         yield from _openings(run)
     yield from _long_coffers(layout)
     yield from _ripped_sides(layout)
+    yield from _scarfs(layout)
+
+
+def _scarfs(layout: Layout) -> Iterator[Caution]:
+    scarfed = {
+        place.beam
+        for piece in layout.pieces
+        if BoardCut.SCARFED in (piece.start.cut, piece.end.cut)
+        for place in piece.places
+    }
+    if scarfed:
+        rules = layout.ceiling.stock
+        yield Caution(
+            code="boards_scarfed",
+            text="Boards of beams are longer than their stock, and no crossing hides a joint within"
+            " its length: they are scarfed, which is seen. Longer stock, or beams that cross there,"
+            " would avoid it.",
+            figures={
+                "beams": ", ".join(sorted(scarfed)),
+                "longest_board": rules.longest_board,
+                "longest_sheet": rules.longest_sheet,
+            },
+            pointer="/beams/look/splices",
+        )
 
 
 def _openings(run: RunLayout) -> Iterator[Caution]:
@@ -70,10 +95,11 @@ def _shape(coffer: Coffer) -> Fraction:
 def _ripped_sides(layout: Layout) -> Iterator[Caution]:
     """Families of unlike boards were brought to one depth, though none was asked for."""
     beams = layout.ceiling.beams
-    boxes = (beams.crosswise, beams.lengthwise)
-    if beams.depth is Depth.STEPPED or any(box.drop is not None for box in boxes):
+    crosswise, lengthwise = beams.crosswise, beams.lengthwise
+    if not isinstance(crosswise, Box) or not isinstance(lengthwise, Box):
         return
-    crosswise, lengthwise = boxes
+    if beams.depth is Depth.STEPPED or crosswise.drop is not None or lengthwise.drop is not None:
+        return
     built = {beam.on for beam in layout.beams} | {beam.on for beam in layout.wall_beams}
     if built == set(RunName) and crosswise.sides.width != lengthwise.sides.width:
         yield Caution(

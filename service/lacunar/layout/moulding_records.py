@@ -126,13 +126,15 @@ class PieceEnd(StrEnum):
 class MouldingPiece:
     """A piece of moulding in one coffer, cut `quantity` times.
 
-    `moulding` is "Crown" or a flat moulding's name; `along` the run it lies along. `long_point` is
-    its length at the edge on the beam, `short_point` at the edge that stands out furthest. A coped
-    end is first mitred: its long point is the miter's.
+    `moulding` is "Crown" or a flat moulding's name; `along` the run it lies along; `toward` the
+    walls toward which its sides of the coffer lie, one for each piece. `long_point` is its length
+    at the edge on the beam, `short_point` at the edge that stands out furthest. A coped end is
+    first mitred: its long point is the miter's.
     """
 
     moulding: str
     along: RunName
+    toward: tuple[str, ...]
     quantity: int
     left_end: PieceEnd
     right_end: PieceEnd
@@ -141,12 +143,22 @@ class MouldingPiece:
 
 
 @dataclass(frozen=True, slots=True)
+class NailerPiece:
+    """The strips behind the crown along one run of a coffer: how many, and how long."""
+
+    along: RunName
+    quantity: int
+    length: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
 class CofferTrim:
     """What goes into the coffers of one size with the same about them.
 
     `seen_length` and `seen_width` are what the mouldings at the ceiling leave to be seen,
     `mouth_length` and `mouth_width` what overhangs and mouldings at the lower edges leave to pass
-    things through. `running_length` is the crown of one coffer, long points end to end.
+    things through. `nailers` go up behind the crown, those of the longer way first.
+    `running_length` is the crown of one coffer, long points end to end.
     `frame_passes_mouth` says whether a bench frame can be lifted in level; None where there is no
     frame.
     """
@@ -157,6 +169,7 @@ class CofferTrim:
     mouth_length: LengthFigure
     mouth_width: LengthFigure
     pieces: tuple[MouldingPiece, ...]
+    nailers: tuple[NailerPiece, ...]
     running_length: LengthFigure | None
     frame_passes_mouth: bool | None
 

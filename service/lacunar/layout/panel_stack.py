@@ -1,9 +1,11 @@
 """What a sheet panel takes of a beam's height, by where it sits in the order of fitting."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.measure.length import ZERO, Length
+from lacunar.model.ceiling import Ceiling
 from lacunar.model.panel import Panel, PanelKind, Seat
+from lacunar.model.stations import side_rise
 
 
 @dataclass(frozen=True, slots=True)
@@ -12,11 +14,13 @@ class PanelStack:
 
     A panel fitted before the sides keeps them down from the ceiling; one fitted before the backing
     keeps that down too; one fitted between the sides covers their upper edge.
+    `rise` is how much taller sides are where the ceiling is highest than where it is lowest.
     """
 
     above_sides: Length = ZERO
     above_backing: Length = ZERO
     between_sides: Length = ZERO
+    rise: Length = ZERO
 
     @property
     def thickness(self) -> Length:
@@ -33,3 +37,9 @@ def panel_stack(panel: Panel) -> PanelStack:
     if panel.seat is Seat.BETWEEN_BACKING:
         return PanelStack(above_sides=panel.thickness)
     return PanelStack(above_sides=panel.thickness, above_backing=panel.thickness)
+
+
+def beam_stack(ceiling: Ceiling) -> PanelStack:
+    """What the panel takes of a beam's height, and how much taller sides are than at the lowest."""
+    room = ceiling.room
+    return replace(panel_stack(ceiling.panel), rise=side_rise(room.stations, room.leveling))

@@ -13,11 +13,16 @@ from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.crossing_records import Crossing, CutPiece
+from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
+from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
+from lacunar.layout.opening_records import MeasuredOpenings
 from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
-from lacunar.model.beams import BottomJoint
+from lacunar.model.beams import BottomJoint, FamilyProfile
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.faults import FigureValue
 from lacunar.model.grid import WallKind
@@ -94,7 +99,7 @@ class RunLayout:
 class ProfilePart:
     """One board of a beam profile: what it is, its thickness and width, and its stock."""
 
-    name: Literal["side", "bottom", "backing"]
+    name: Literal["side", "bottom", "backing", "upper_board"]
     thickness: LengthFigure
     width: LengthFigure
     stock: Stock | None
@@ -105,23 +110,26 @@ class ProfilePart:
 class BeamProfile:
     """A beam's cross-section, every dimension with its sum.
 
-    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it. `sides` is 2, or
-    1 for a wall beam. `finished_width` lies between finished side faces (for a wall beam: from the
-    wall to its face), `overall_width` between the outermost edges, `drop` from the finished ceiling
-    to the lowest edge, `inside_width` and `inside_depth` within the box, `girth` is the painted
-    surface across.
+    `id` such as `P1`; `used_by` the ids of the beams and wall beams that have it; `profile` how its
+    family is built. `sides` is 2, or 1 for a wall beam: side boards of a box, edges seen of a flat
+    beam. `finished_width` lies between finished side faces, or is that of a flat beam's wider board
+    (for a wall beam: from the wall to its face), `overall_width` between the outermost edges,
+    `drop` from the finished ceiling to the lowest edge, `inside_width` and `inside_depth` within
+    the box (None for a flat beam, which has no inside and no joint of its bottom), `girth` is the
+    painted surface across.
     """
 
     id: str
-    kind: Literal["box", "cased", "wall_half", "wall_full", "soffit"]
+    kind: Literal["box", "flat", "cased", "wall_half", "wall_full", "soffit"]
+    profile: FamilyProfile
     sides: int
-    bottom_joint: BottomJoint
+    bottom_joint: BottomJoint | None
     finished_width: LengthFigure
     overall_width: LengthFigure
     drop: LengthFigure
     exposed_side: LengthFigure
-    inside_width: LengthFigure
-    inside_depth: LengthFigure
+    inside_width: LengthFigure | None
+    inside_depth: LengthFigure | None
     girth: LengthFigure
     reveal: Length
     overhang: Length
@@ -140,12 +148,24 @@ class BeamPiece:
 
 @dataclass(frozen=True, slots=True)
 class CasedMember:
-    """The member inside a cased beam: its faces, its drop and how far the casing stands off it."""
+    """The member inside a cased beam: its faces, its drop and how far the casing stands off it.
+
+    It lies along the other run from `start` to `end`: `near`, `far`, `drop` and `drop_at_end` are
+    at these, and so is `clad`, what is on it already, on each side and below. `shift` is of the
+    casing's center off the middle of the member's, which wanders by `skew`; `cleat` is the
+    thickness of what each side of the casing is fixed to.
+    """
 
     name: str
+    start: LengthFigure
+    end: LengthFigure
     near: EndPositions
     far: EndPositions
     drop: Length
+    drop_at_end: Length
+    clad: Length
+    cleat: Length
+    skew: LengthFigure
     shift: LengthFigure
     shift_limit: LengthFigure
 
@@ -155,7 +175,8 @@ class Beam:
     """A beam along a grid line. `on` is the run its position is measured along.
 
     `through` says whether it runs wall to wall; if not it is cut between the beams it meets, and
-    `pieces` are the clear lengths from the start of the other run.
+    `pieces` are the clear lengths from the start of the other run. A beam that casings or deeper
+    beams stop is cut by them alone; those run on to the wall, through what else stands there.
     """
 
     id: str
@@ -173,7 +194,10 @@ class Beam:
 
 @dataclass(frozen=True, slots=True)
 class WallBeam:
-    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face)."""
+    """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face).
+
+    `pieces` are its clear lengths between the faces that part it and those at its ends.
+    """
 
     id: str
     wall: str
@@ -183,6 +207,7 @@ class WallBeam:
     far: EndPositions
     width: LengthFigure
     profile: str
+    pieces: tuple[BeamPiece, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +220,21 @@ class Coffer:
     corners: tuple[Point, Point, Point, Point]
     length: LengthFigure
     width: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class SeamBearing:
+    """A seam that lies along the joists, `place` from its panel's near edge, in the first coffer.
+
+    `offset` is how far beyond the nearest joist's center it lies, `bearing` what is left to that
+    joist's nearer edge; None between joists, where a strip of `backing` has to carry it.
+    """
+
+    along: RunName
+    place: LengthFigure
+    offset: LengthFigure
+    bearing: LengthFigure | None
+    backing: LengthFigure | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,6 +253,7 @@ class PanelFit:
     seams: CountFigure
     seams_along_length: tuple[LengthFigure, ...]
     seams_along_width: tuple[LengthFigure, ...]
+    seam_bearings: tuple[SeamBearing, ...]
 
 
 class MarkKind(StrEnum):
@@ -288,6 +329,7 @@ class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
     `crooked` is None where the room was not surveyed.
+    `grid_id` names its grid; `measured_openings` is None where nothing was measured.
     """
 
     ceiling: Ceiling
@@ -297,6 +339,7 @@ class Layout:
     beams: tuple[Beam, ...]
     wall_beams: tuple[WallBeam, ...]
     coffers: tuple[Coffer, ...]
+    grid_id: str
     profiles: tuple[BeamProfile, ...]
     panels: tuple[PanelFit, ...]
     mouldings: Mouldings
@@ -305,8 +348,15 @@ class Layout:
     marks: tuple[RunMarks, ...]
     headroom: tuple[Clearance, ...]
     heights: Heights
+    levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
+    fitting: Fitting
+    crossings: tuple[Crossing, ...]
+    pieces: tuple[CutPiece, ...]
+    items: ItemLayout
+    wall_features: tuple[WallFeatureCheck, ...]
+    measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
     crooked: CrookedRoom | None
 

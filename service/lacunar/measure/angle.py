@@ -9,6 +9,7 @@ billionth of a degree, of what the formula says. A figure of such a value is tol
 """
 
 import math
+from collections.abc import Iterable
 from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
@@ -152,6 +153,51 @@ def over_tangent(length: Length, angle: Angle) -> Length:
     Length(-2 in)
     """
     return _snapped(float(length.millimeters) * _cosine(angle) / _sine(angle))
+
+
+def over_tangents(parts: Iterable[tuple[Length, Angle]]) -> Length:
+    """Turn widths [length], each with an angle [deg], into how far their miters run along [length].
+
+    Formula: L1 / tan A1 + L2 / tan A2 + ..., as `over_tangent`. The sum is snapped, not its parts.
+
+    >>> two, half = Length.of_inches(2), Angle.of_degrees(45)
+    >>> over_tangents([(two, half), (two, half)])
+    Length(4 in)
+    """
+    return _snapped(
+        sum(float(length.millimeters) * _cosine(angle) / _sine(angle) for length, angle in parts)
+    )
+
+
+def corner_of_triangles(triangles: Iterable[tuple[Length, Length, Length]]) -> Angle:
+    """Turn triangles [length] side by side into the corner [deg] that they make up together.
+
+    Formula: acos((a^2 + b^2 - c^2) / 2ab) of each, the law of cosines, added up; `a` and `b` start
+    at the corner and `c` lies across from it. For sides of which no two are shorter than the third.
+    The cosine is exact, so that a right angle is; the sum is snapped, not its parts.
+
+    >>> inch = Length.of_inches
+    >>> corner_of_triangles([(inch(3), inch(4), inch(5))])
+    Angle(90 deg)
+    """
+    return _snapped_angle(sum(math.acos(float(_cosine_across(*each))) for each in triangles))
+
+
+def _cosine_across(one: Length, other: Length, across: Length) -> Fraction:
+    a, b, c = one.inches, other.inches, across.inches
+    return (a * a + b * b - c * c) / (2 * a * b)
+
+
+def side_across(one: Length, other: Length, corner: Angle) -> Length:
+    """Turn two sides [length] and the angle between them [deg] into the third side [length].
+
+    Formula: sqrt(a^2 + b^2 - 2ab cos C), the law of cosines. Snapped.
+
+    >>> side_across(Length.of_inches(5), Length.of_inches(8), Angle.of_degrees(60))
+    Length(7 in)
+    """
+    a, b = float(one.millimeters), float(other.millimeters)
+    return _snapped(math.sqrt(max(a * a + b * b - 2 * a * b * _cosine(corner), 0.0)))
 
 
 def hypotenuse(one: Length, other: Length) -> Length:

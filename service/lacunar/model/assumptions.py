@@ -1,14 +1,14 @@
 """Decides everything a spec leaves open, and lists what it decided and why."""
 
 from collections.abc import Iterable
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from itertools import count
 
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming
 from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
-from lacunar.model.ceiling import Assumption, Ceiling, StockRules
+from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
 from lacunar.model.drawing import Drawing
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
@@ -24,7 +24,9 @@ from lacunar.model.grid import (
     WallKind,
     WishedOpening,
 )
+from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
+from lacunar.model.opening_assumptions import decide_openings
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -35,6 +37,9 @@ from lacunar.model.spec import (
     MemberSpec,
     RunSpec,
 )
+from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
+from lacunar.model.stations import greatest_rise
+from lacunar.model.stock_length import decide_stock
 from lacunar.model.survey_assumptions import decide_crooked, decide_survey, nominal_sizes
 
 
@@ -66,9 +71,10 @@ def resolve(spec: CeilingSpec) -> Resolution:
     longer = RunName.WIDTH if room.width > room.length else RunName.LENGTH
     beams = decide_beams(spec.beams, BeamSurroundings(room, grid, units), assuming)
     panel = decide_panel(spec.panel, longer, usual, assuming)
-    fixing = decide_fixing(
-        spec.fixing, FixingSurroundings(room.joists, beams, panel), usual.fixing, assuming
-    )
+    room = replace(room, leveling=decide_leveling(spec.room, panel, units, assuming))
+    around = FixingSurroundings(room.joists, beams, panel, greatest_rise(room.stations))
+    fixing = decide_fixing(spec.fixing, around, usual.fixing, assuming)
+    crown = decide_crown(spec.crown, units, assuming)
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -78,12 +84,11 @@ def resolve(spec: CeilingSpec) -> Resolution:
         grid=grid,
         panel=panel,
         fixing=fixing,
-        stock=StockRules(
-            assuming.settle(spec.stock.kerf, "/stock/kerf", usual.kerf, "a usual saw blade")
-        ),
+        stock=decide_stock(spec.stock, beams, usual, assuming),
         drawing=_drawing(spec.drawing, usual, assuming),
-        crown=decide_crown(spec.crown, units, assuming),
+        crown=crown,
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
+        measured_openings=decide_openings(spec.measured_openings, crown, units, assuming),
     )
     return Resolution(ceiling, assuming.made)
 
@@ -118,7 +123,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
     return Room(
         length=_stated(length, "/room/length"),
         width=_stated(width, "/room/width"),
-        height=_stated(room.height, "/room/height"),
+        height=decide_height(room, assuming),
         measured_to=measured_to,
         wall_finish=wall_finish,
         headroom=assuming.settle(
@@ -133,6 +138,9 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
         survey=decide_survey(room, spec.units or Units.INCH, assuming),
         crooked=decide_crooked(room, spec.units or Units.INCH, assuming),
+        ceiling_items=decide_items(room.ceiling_items, assuming),
+        wall_features=decide_wall_features(room.wall_features, assuming),
+        stations=decide_stations(room, assuming),
     )
 
 
@@ -151,12 +159,14 @@ def _member(
 ) -> Member:
     if member.on is None:
         raise ValueError(f"{place}/on is open: the spec has not passed the rules")
+    center = _stated(member.center, f"{place}/center")
+    drop = _stated(member.drop, f"{place}/drop")
     return Member(
         name=names.settle(member.name, place, assuming),
         on=member.on,
-        center=_stated(member.center, f"{place}/center"),
+        center=center,
         width=_stated(member.width, f"{place}/width"),
-        drop=_stated(member.drop, f"{place}/drop"),
+        drop=drop,
         casing=assuming.settle(
             member.casing, f"{place}/casing", Casing.CENTERED, "the casing stands about the middle"
         ),
@@ -167,6 +177,23 @@ def _member(
             "air for a member that is not straight",
         ),
         cased_width=member.cased_width,
+        center_at_end=assuming.settle(
+            member.center_at_end, f"{place}/center_at_end", center, "it runs square to the walls"
+        ),
+        drop_at_end=assuming.settle(
+            member.drop_at_end, f"{place}/drop_at_end", drop, "it hangs level"
+        ),
+        starts_at=member.starts_at,
+        ends_at=member.ends_at,
+        cladding=assuming.settle(
+            member.cladding, f"{place}/cladding", ZERO, "nothing is on it yet"
+        ),
+        cleat=assuming.settle(
+            member.cleat,
+            f"{place}/cleat",
+            usual.cleat,
+            "each side of the casing is fixed to a board on edge beside the member",
+        ),
     )
 
 

@@ -5,11 +5,13 @@ from dataclasses import dataclass
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming
-from lacunar.model.beams import Beams, BottomJoint, Box, Depth, Through
+from lacunar.model.beams import Beams, BottomJoint, Box, Depth, FamilyBeam, FamilyProfile, Through
 from lacunar.model.box_outline import BoxOutline, outline_of
 from lacunar.model.defaults import DEFAULTS, Defaults
 from lacunar.model.families import BothFamilies, FamilyNeeds, lengthwise_as_meant, taken_over
+from lacunar.model.flat_assumptions import decide_flat
 from lacunar.model.grid import Grid
+from lacunar.model.look_assumptions import decide_look
 from lacunar.model.room import Room, RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec
 from lacunar.model.stock import (
@@ -36,28 +38,39 @@ def decide_beams(beams: BeamsSpec, around: BeamSurroundings, assuming: Assuming)
     through = assuming.settle(
         beams.through, "/beams/through", Through.LONGER, "the longer beams run through at crossings"
     )
-    depth = assuming.settle(beams.depth, "/beams/depth", Depth.EQUAL, "all beams hang equally deep")
+    depth = _depth(beams, assuming)
+    look = decide_look(beams.look, assuming)
     families = _families(beams, depth, around)
-    crosswise = _Family(
-        "/beams/crosswise",
-        families.said[RunName.LENGTH],
-        families.needs_of(RunName.LENGTH),
-        around.units,
-        assuming,
-    ).decided()
+    crosswise = _decided("/beams/crosswise", RunName.LENGTH, families, around.units, assuming)
     if beams.lengthwise is None:
         assuming.note("/beams/lengthwise", "same", "both families are built alike")
     if families.alike:
-        return Beams(crosswise, crosswise, through, depth)
+        return Beams(crosswise, crosswise, through, depth, look)
     _note_taken_over(beams, assuming)
-    lengthwise = _Family(
-        "/beams/lengthwise",
-        families.said[RunName.WIDTH],
-        families.needs_of(RunName.WIDTH),
-        around.units,
-        assuming,
-    ).decided()
-    return Beams(crosswise, lengthwise, through, depth)
+    lengthwise = _decided("/beams/lengthwise", RunName.WIDTH, families, around.units, assuming)
+    return Beams(crosswise, lengthwise, through, depth, look)
+
+
+def _depth(beams: BeamsSpec, assuming: Assuming) -> Depth:
+    """Whether all beams hang equally deep: not where one family is flat and the other is not."""
+    flats = {(beams.crosswise or BoxSpec()).flat, lengthwise_as_meant(beams).flat}
+    if True in flats:
+        reason = "a flat beam is as deep as its boards"
+        return assuming.settle(beams.depth, "/beams/depth", Depth.STEPPED, reason)
+    return assuming.settle(beams.depth, "/beams/depth", Depth.EQUAL, "all beams hang equally deep")
+
+
+def _decided(
+    place: str, run: RunName, families: BothFamilies, units: Units, assuming: Assuming
+) -> FamilyBeam:
+    said = families.said[run]
+    profile = assuming.settle(
+        said.profile, f"{place}/profile", FamilyProfile.BOX, "beams are hollow boxes"
+    )
+    needs = families.needs_of(run)
+    if profile is FamilyProfile.FLAT:
+        return decide_flat(place, said, needs.widths, units, assuming)
+    return _Family(place, said, needs, units, assuming).decided()
 
 
 def _families(beams: BeamsSpec, depth: Depth, around: BeamSurroundings) -> BothFamilies:
@@ -78,7 +91,7 @@ def _families(beams: BeamsSpec, depth: Depth, around: BeamSurroundings) -> BothF
 
 def _note_taken_over(beams: BeamsSpec, assuming: Assuming) -> None:
     crosswise = beams.crosswise or BoxSpec()
-    for name in taken_over(beams.lengthwise or BoxSpec()):
+    for name in taken_over(beams.lengthwise or BoxSpec(), crosswise):
         if (taken := getattr(crosswise, name)) is not None:
             assuming.note(f"/beams/lengthwise/{name}", taken, "as the crosswise beams")
 

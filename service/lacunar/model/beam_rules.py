@@ -6,8 +6,12 @@ from lacunar.measure.length import ZERO
 from lacunar.model.beams import BottomJoint
 from lacunar.model.families import lengthwise_as_meant
 from lacunar.model.faults import Fault
+from lacunar.model.panel import Seat
+from lacunar.model.room import RunName
 from lacunar.model.rule_case import RuleCase
 from lacunar.model.spec import BoxSpec
+
+_ONLY_BOXES = ("sides", "backing", "bottom_joint", "allowance", "drop")
 
 
 def _boxes(case: RuleCase, *names: str) -> Iterator[tuple[str, BoxSpec]]:
@@ -37,7 +41,7 @@ def mitred_bottoms_have_no_reveal(case: RuleCase) -> Iterator[Fault]:
 def only_bottoms_under_the_sides_overhang(case: RuleCase) -> Iterator[Fault]:
     """A bottom can stand out past the sides only where it lies under them."""
     for place, box in _boxes(case, "bottom_joint", "overhang"):
-        if box.bottom_joint in (None, BottomJoint.UNDER):
+        if box.flat or box.bottom_joint in (None, BottomJoint.UNDER):
             continue
         if (box.overhang or ZERO) > ZERO:
             yield Fault(
@@ -121,7 +125,91 @@ def sheets_name_their_short_edge_first(case: RuleCase) -> Iterator[Fault]:
         )
 
 
+def _said(case: RuleCase) -> Iterator[tuple[str, BoxSpec]]:
+    """Each family as it was described itself, without what it takes over."""
+    beams = case.spec.beams
+    families = (("/beams/crosswise", beams.crosswise), ("/beams/lengthwise", beams.lengthwise))
+    for place, said in families:
+        if said is not None and case.sound(f"{place}/profile", "/beams/crosswise/profile"):
+            yield place, said
+
+
+def families_have_boards_of_their_profile(case: RuleCase) -> Iterator[Fault]:
+    """A flat beam has no sides, joint, backing, play or drop of its own; a box no upper board."""
+    flat_of = {
+        "/beams/crosswise": (case.spec.beams.crosswise or BoxSpec()).flat,
+        "/beams/lengthwise": lengthwise_as_meant(case.spec.beams).flat,
+    }
+    for place, said in _said(case):
+        flat = flat_of[place]
+        for name in _ONLY_BOXES if flat else ("upper_board",):
+            if getattr(said, name) is not None and case.sound(f"{place}/{name}"):
+                yield Fault(
+                    code="not_of_this_profile",
+                    pointer=f"{place}/{name}",
+                    message=f"{'Flat' if flat else 'Box'} beams have no {name.replace('_', ' ')}"
+                    " of their own.",
+                    remedy=f"Leave {name} out, or set the family's profile to"
+                    f' "{"box" if flat else "flat"}".',
+                    figures={"profile": "flat" if flat else "box"},
+                )
+
+
+def edges_need_two_boards(case: RuleCase) -> Iterator[Fault]:
+    """One flat board has nothing to be set in from or out past."""
+    for place, box in _boxes(case, "profile", "upper_board", "reveal", "overhang"):
+        for name, offset in (("reveal", box.reveal), ("overhang", box.overhang)):
+            if box.flat and box.upper_board is None and offset:
+                yield Fault(
+                    code="edge_of_lone_board",
+                    pointer=f"{place}/{name}",
+                    message=f"A flat beam of one board has no {name}.",
+                    remedy=f"Leave {name} out, or give an upper_board.",
+                    figures={name: offset},
+                )
+
+
+def members_are_cased_by_boxes(case: RuleCase) -> Iterator[Fault]:
+    """A flat board hides no member that hangs below the ceiling."""
+    beams = case.spec.beams
+    if not case.sound("/beams/crosswise/profile", "/beams/lengthwise/profile"):
+        return
+    flat = {
+        RunName.LENGTH: (beams.crosswise or BoxSpec()).flat,
+        RunName.WIDTH: lengthwise_as_meant(beams).flat,
+    }
+    for position, member in enumerate(case.spec.room.members):
+        if member.on is not None and flat[member.on]:
+            yield Fault(
+                code="flat_beam_hides_no_member",
+                pointer=f"/room/members/{position}/on",
+                message="The member hangs below the ceiling, and the beams of its family are flat.",
+                remedy='Set the profile of the beams that divide this run to "box".',
+                figures={"on": str(member.on)},
+            )
+
+
+def seats_behind_sides_need_boxes(case: RuleCase) -> Iterator[Fault]:
+    """A panel that goes up between backing and sides needs both."""
+    beams, panel = case.spec.beams, case.spec.panel
+    flat = (beams.crosswise or BoxSpec()).flat or lengthwise_as_meant(beams).flat
+    if panel is None or panel.seat is not Seat.BETWEEN_BACKING or not case.sound("/panel/seat"):
+        return
+    if flat and case.sound("/beams/crosswise/profile", "/beams/lengthwise/profile"):
+        yield Fault(
+            code="seat_needs_backing",
+            pointer="/panel/seat",
+            message="Panels are to go up between backing and sides, and flat beams have neither.",
+            remedy='Set the seat to "above_backing" or "between_sides".',
+            figures={"seat": str(panel.seat)},
+        )
+
+
 BEAM_RULES = (
+    families_have_boards_of_their_profile,
+    edges_need_two_boards,
+    members_are_cased_by_boxes,
+    seats_behind_sides_need_boxes,
     mitred_bottoms_have_no_reveal,
     only_bottoms_under_the_sides_overhang,
     bottoms_go_in_or_out,

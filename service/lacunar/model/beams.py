@@ -1,10 +1,18 @@
-"""Beam families: what a box beam is built of and how its bottom meets its sides."""
+"""Beam families: what a beam is built of, as a box or as boards flat against the ceiling."""
 
 from dataclasses import dataclass
 from enum import StrEnum
 
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.look import Look
 from lacunar.model.stock import Stock
+
+
+class FamilyProfile(StrEnum):
+    """How a family is built: as hollow boxes, or of boards lying flat against the ceiling."""
+
+    BOX = "box"
+    FLAT = "flat"
 
 
 class BottomJoint(StrEnum):
@@ -52,10 +60,36 @@ class Box:
 
 
 @dataclass(frozen=True, slots=True)
+class Flat:
+    """One family's flat beam: a face board against the ceiling, or on an upper board that is.
+
+    `bottom` is the face board. `reveal` sets its edges in from those of the upper board, `overhang`
+    out past them; without an upper board both are zero. `width` is that of the wider board (None:
+    as the stock gives). A flat beam is as deep as its boards are thick.
+    """
+
+    bottom: Stock
+    upper_board: Stock | None
+    reveal: Length
+    overhang: Length
+    width: Length | None
+
+    @property
+    def thickness(self) -> Length:
+        """Both boards together [length]."""
+        upper = self.upper_board.thickness if self.upper_board else ZERO
+        return upper + self.bottom.thickness
+
+
+FamilyBeam = Box | Flat
+
+
+@dataclass(frozen=True, slots=True)
 class Beams:
     """Both families: crosswise beams divide the length run, lengthwise ones the width run."""
 
-    crosswise: Box
-    lengthwise: Box
+    crosswise: FamilyBeam
+    lengthwise: FamilyBeam
     through: Through
     depth: Depth
+    look: Look

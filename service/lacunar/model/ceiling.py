@@ -10,6 +10,7 @@ from lacunar.model.drawing import Drawing
 from lacunar.model.fixing import Fixing
 from lacunar.model.grid import Grid
 from lacunar.model.moulding import Crown, FlatMoulding
+from lacunar.model.openings import Openings
 from lacunar.model.panel import Panel
 from lacunar.model.room import Room
 
@@ -25,9 +26,11 @@ class Assumption:
 
 @dataclass(frozen=True, slots=True)
 class StockRules:
-    """What is true of all stock: the saw's kerf."""
+    """What is true of all stock: the saw's kerf, and how long boards and sheets are."""
 
     kerf: Length
+    longest_board: Length
+    longest_sheet: Length
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,3 +52,4 @@ class Ceiling:
     drawing: Drawing
     crown: Crown | None
     flat_mouldings: tuple[FlatMoulding, ...]
+    measured_openings: Openings | None

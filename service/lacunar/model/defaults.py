@@ -31,6 +31,7 @@ class Defaults:
     wall_finish: Length
     headroom: Length
     clearance: Length
+    cleat: Length
     sides: Stock
     bottom: Stock
     width_step: Length
@@ -45,6 +46,7 @@ class Defaults:
     board_thickness: Length
     board_gap: Length
     kerf: Length
+    longest_board: Length
     paper: Paper
     fixing: "FixingDefaults"
 
@@ -72,13 +74,15 @@ def _millimeters(amount: str) -> Length:
 
 
 # Everything here is common practice, no source, but for the headroom: the least ceiling height in
-# the International Residential Code, section R305 (from memory), which local codes change; and for
-# the board in inches, which is that of `board_tables`.
+# the International Residential Code, section R305 (from memory), which local codes change; for
+# the board in inches, which is that of `board_tables`; and for the cleat, which is a dressed board
+# of nominal 1 in (American Softwood Lumber Standard, PS 20: 3/4 in).
 _INCHES = Defaults(
     mark_to=Step.read("1/16", Units.INCH),
     wall_finish=_inches("1/2"),
     headroom=_inches("84"),
     clearance=_inches("1/4"),
+    cleat=_inches("3/4"),
     sides=read_stock("1x6"),
     bottom=read_stock("1x6"),
     width_step=_inches("1/4"),
@@ -93,6 +97,7 @@ _INCHES = Defaults(
     board_thickness=_inches("3/4"),
     board_gap=_inches("1/8"),
     kerf=_inches("1/8"),
+    longest_board=_inches("192"),
     paper=Paper.TABLOID,
     fixing=FixingDefaults(
         joist_spacing=_inches("16"),
@@ -110,6 +115,7 @@ _MILLIMETERS = Defaults(
     wall_finish=_millimeters("12.5"),
     headroom=_millimeters("2134"),
     clearance=_millimeters("6"),
+    cleat=_millimeters("18"),
     sides=actual_stock(_millimeters("18"), _millimeters("140"), Units.MILLIMETER),
     bottom=actual_stock(_millimeters("18"), _millimeters("120"), Units.MILLIMETER),
     width_step=_millimeters("10"),
@@ -124,6 +130,7 @@ _MILLIMETERS = Defaults(
     board_thickness=_millimeters("18"),
     board_gap=_millimeters("3"),
     kerf=_millimeters("3"),
+    longest_board=_millimeters("4800"),
     paper=Paper.A3,
     fixing=FixingDefaults(
         joist_spacing=_millimeters("400"),

@@ -13,8 +13,9 @@ from lacunar.model.spec import BeamsSpec, BoxSpec
 # What is taken over is taken over together: a joint with its reveal and overhang, a size with the
 # stock that makes it. Half of one family's detail beside half of the other's would be neither.
 TAKEN_TOGETHER = (
+    ("profile",),
     ("bottom_joint", "reveal", "overhang"),
-    ("sides", "bottom", "backing", "width", "drop"),
+    ("sides", "bottom", "upper_board", "backing", "width", "drop"),
     ("allowance",),
 )
 
@@ -41,12 +42,17 @@ def lengthwise_as_meant(beams: BeamsSpec) -> BoxSpec:
         return crosswise
     return replace(
         beams.lengthwise,
-        **{name: getattr(crosswise, name) for name in taken_over(beams.lengthwise)},
+        **{name: getattr(crosswise, name) for name in taken_over(beams.lengthwise, crosswise)},
     )
 
 
-def taken_over(box: BoxSpec) -> tuple[str, ...]:
-    """The fields of a family that it takes from the other one."""
+def taken_over(box: BoxSpec, other: BoxSpec) -> tuple[str, ...]:
+    """The fields of a family that it takes from the other one.
+
+    None where it is told to be built in another way: boards of a box make no flat beam.
+    """
+    if box.profile is not None and box.flat is not other.flat:
+        return ()
     return tuple(
         name
         for group in TAKEN_TOGETHER
@@ -93,9 +99,7 @@ class BothFamilies:
         return FamilyNeeds(
             hidden=max((self._drop_about(member) for member in deep), default=ZERO),
             drop=other if self.equal else ZERO,
-            insides=tuple(
-                member.width + member.clearance * 2 for member in members if not member.cased_width
-            ),
+            insides=tuple(member.room_inside for member in members if not member.cased_width),
             widths=(
                 *(member.cased_width for member in members if member.cased_width),
                 *(beam.width for beam in fixed if beam.width),
@@ -103,4 +107,5 @@ class BothFamilies:
         )
 
     def _drop_about(self, member: Member) -> Length:
-        return self.outlines[member.on].drop_about(member.drop + member.clearance)
+        depth = member.deepest + member.cladding + member.clearance
+        return self.outlines[member.on].drop_about(depth)

@@ -9,8 +9,12 @@ from types import MappingProxyType
 
 from lacunar.model.fault_meaning import FaultMeaning
 from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
+from lacunar.model.item_fault_meanings import ITEM_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
+from lacunar.model.opening_fault_meanings import OPENING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
+from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
+from lacunar.model.station_fault_meanings import STATION_FAULTS
 from lacunar.model.survey_fault_meanings import SURVEY_FAULTS
 
 _DOCUMENT = {
@@ -357,9 +361,13 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **_BEAMS,
         **_GRID,
         **FIXING_FAULTS,
+        **ITEM_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
         **SURVEY_FAULTS,
+        **PROFILE_FAULTS,
+        **OPENING_FAULTS,
+        **STATION_FAULTS,
         **_QUERIES,
         **_SHEETS,
     }

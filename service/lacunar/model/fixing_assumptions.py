@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.assuming import Assuming
-from lacunar.model.beams import Beams
+from lacunar.model.beams import Beams, Box, FamilyBeam, Flat
 from lacunar.model.defaults import FixingDefaults
 from lacunar.model.fasteners import USUAL_SIZE, FastenerKind
 from lacunar.model.fixing import BetweenJoists, Fixing, Service, Wood
@@ -26,11 +26,12 @@ _PLACE = "/room/joists"
 
 @dataclass(frozen=True, slots=True)
 class FixingSurroundings:
-    """The decided parts of the ceiling that its fixing must suit."""
+    """The decided parts of the ceiling that its fixing must suit, and how far it rises."""
 
     joists: Joists | None
     beams: Beams
     panel: Panel
+    rise: Length = ZERO
 
 
 def decide_joists(
@@ -174,7 +175,14 @@ def _fasteners(
             usual.least_penetration,
             "a usual depth into framing",
         ),
-        shim=noted.settle(said.shim, "/fixing/shim", ZERO, "the ceiling is taken to be flat"),
+        shim=noted.settle(
+            said.shim,
+            "/fixing/shim",
+            around.rise,
+            "as much as the highest station needs"
+            if around.rise
+            else "the ceiling is taken to be flat",
+        ),
         between=_between(said, around.joists, noted),
         service=noted.settle(
             said.service, "/fixing/service", Service.DRY, "a heated room keeps the wood dry"
@@ -187,7 +195,10 @@ def _block_through(
     said: FixingSpec, beams: Beams, usual: FixingDefaults, assuming: Assuming
 ) -> Length:
     """What is passed through of a block; noted where a family has no backing of a named stock."""
-    blocks = any(box.backing is None for box in (beams.crosswise, beams.lengthwise))
+    blocks = any(
+        isinstance(built, Box) and built.backing is None
+        for built in (beams.crosswise, beams.lengthwise)
+    )
     return (assuming if blocks else Assuming()).settle(
         said.block_through,
         "/fixing/block_through",
@@ -198,12 +209,18 @@ def _block_through(
 
 def _passed_through(around: FixingSurroundings, block_through: Length) -> Length:
     """The most a fastener passes through before it reaches the framing, but for shims."""
-    boxes = (around.beams.crosswise, around.beams.lengthwise)
-    backing = max(box.backing.thickness if box.backing else block_through for box in boxes)
+    built = (around.beams.crosswise, around.beams.lengthwise)
+    backing = max(_through_beam(each, block_through) for each in built)
     finish = around.joists.existing_finish if around.joists else ZERO
     panel = around.panel
     above = panel.kind is not PanelKind.EXISTING and panel.seat is Seat.ABOVE_BACKING
     return backing + finish + (panel.thickness if above else ZERO)
+
+
+def _through_beam(built: FamilyBeam, block_through: Length) -> Length:
+    if isinstance(built, Flat):
+        return built.thickness
+    return built.backing.thickness if built.backing else block_through
 
 
 def _between(said: FixingSpec, joists: Joists | None, noted: Assuming) -> BetweenJoists:

@@ -28,8 +28,13 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
+CEILING_ITEMS = 100
+# With all patterns written out: one in each coffer, and some more.
+ITEMS_IN_ALL = 1000
+WALL_FEATURES = 40
 COFFERS_PER_RUN = 60
 COFFERS_IN_ALL = 900
 # Two borders and one coffer between them.
@@ -44,6 +49,7 @@ WEIGHT = 1000
 # no shorter, because offices use longer ones.
 CEILING_NAME = 80
 LABEL = 24
+COFFER_ID = 6
 MOULDING_NAME = 24
 DOCUMENT_NUMBER = 32
 REVISION = 4
@@ -52,6 +58,8 @@ PERSON = 40
 STOCK_NAME = 24
 CODE_EDITION = 80
 FASTENER_SIZE = 8
+GRID_ID = 16
+COFFER_ID = 8
 
 
 # Ratios. Balsa to the heaviest hardwoods and fiber boards; wood soaked through holds its dry weight
@@ -96,7 +104,12 @@ HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
 POSITION = _inches("0", "3600", "places are measured from the datum into the room")
 MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
 MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")
+STATION_LINE = _inches("0", "720", "a level line lies below the ceiling")
+LEVEL_REACH = _inches("0", "36", "a station over 3 ft off a beam tells nothing of it")
+UNEVEN = _inches("1/64", "6", "sides that differ by over 6 in read uneven to anyone")
 CLEARANCE = _inches("0", "12", "more air than 12 in about a member is no casing")
+CLADDING = _inches("0", "6", "more than 6 in on a member is part of it")
+CLEAT = _inches("0", "4", "a cleat thicker than 4 in is framing")
 BEAM_WIDTH = _inches("1", "120", "a box beam is from 1 in to 10 ft wide")
 BEAM_DROP = _inches("1/2", "360", "a beam lower than 1/2 in is no beam")
 SMALL_OFFSET = _inches("0", "6", "a reveal or overhang of over 6 in is no detail of a beam")
@@ -121,6 +134,13 @@ SHIM = _inches("0", "12", "packing of over 12 in is framing")
 BLOCK_THROUGH = _inches("1/4", "12", "a fastener passes through 1/4 in to 12 in of a block")
 BLOCK_SPACING = _inches("6", "240", "what carries a beam stands 6 in to 20 ft apart")
 END_DISTANCE = _inches("0", "24", "the outer fasteners are within 2 ft of a piece's end")
+STOCK_LENGTH = _inches("24", "720", "boards and sheets are from 2 ft to 60 ft long")
+ITEM_SIZE = _inches("1/2", "240", "an item is from 1/2 in to 20 ft large")
+ITEM_CLEARANCE = _inches("0", "240", "no more than 20 ft is kept free about an item")
+ITEM_DROP = _inches("0", "720", "an item hangs above the floor")
+ITEM_PITCH = _inches("1", "3600", "items of a grid are from 1 in to the room apart")
+FEATURE_WIDTH = _inches("1", "3600", "a feature is no wider than its wall")
+FEATURE_HEAD = _inches("1", "720", "a feature ends between floor and ceiling")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
 CROWN_FACE = _inches("1/2", "24", "crown is from 1/2 in to 2 ft wide")
 CROWN_LEG = _inches("1/8", "24", "crown drops and projects from 1/8 in to 2 ft")
@@ -128,6 +148,10 @@ MOULDING_THICKNESS = _inches("1/16", "6", "mouldings are from 1/16 in to 6 in th
 MOULDING_WIDTH = _inches("1/4", "24", "mouldings are from 1/4 in to 2 ft wide")
 FIT = _inches("0", "1", "a frame fitted with more than 1 in of play is no fit")
 LAND = _inches("1/16", "6", "the flats of crown are from 1/16 in to 6 in wide")
+DIAGONAL = _inches("1", "5100", "a diagonal is from 1 in to that of the largest room")
+OUT_OF_SQUARE = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is out of all square")
+CLOSING = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is no reading")
+DIFFERENCE = _inches("0", "24", "beams set more than 2 ft off are another ceiling")
 SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
 
 

@@ -9,6 +9,8 @@ from enum import StrEnum
 from fractions import Fraction
 
 from lacunar.measure.length import Length
+from lacunar.model.ceiling_items import Item, WallFeature
+from lacunar.model.stations import Leveling, Station
 from lacunar.model.survey import Crooked, Survey
 from lacunar.model.woods import Species
 
@@ -46,11 +48,15 @@ class Casing(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Member:
-    """A structural member hanging below the ceiling, running wall to wall, to be cased.
+    """A structural member hanging below the ceiling, to be cased.
 
-    `on` is the run its place is measured along; `center` from the datum as the room was measured;
-    `drop` below the finished ceiling; `clearance` to be kept on each side and below; `cased_width`
-    is the finished width asked for its casing (None: as its family, or as wide as it must be).
+    `on` is the run its place is measured along, from the datum as the room was measured. It lies
+    along the other run from `starts_at` to `ends_at` (None: from wall to wall): at its start it has
+    `center` and `drop` below the finished ceiling, at its end `center_at_end` and `drop_at_end`.
+    `cladding` is what is on it already, on each side and below; `clearance` is kept outside that;
+    `cleat` is the thickness of what each side of the casing is fixed to, zero where that is done
+    otherwise. `cased_width` is the finished width asked for its casing (None: as its family, or as
+    wide as it must be).
     """
 
     name: str
@@ -61,6 +67,35 @@ class Member:
     casing: Casing
     clearance: Length
     cased_width: Length | None
+    center_at_end: Length
+    drop_at_end: Length
+    starts_at: Length | None
+    ends_at: Length | None
+    cladding: Length
+    cleat: Length
+
+    @property
+    def skew(self) -> Length:
+        """How far its center wanders along the run between its ends [length]."""
+        return abs(self.center_at_end - self.center)
+
+    @property
+    def deepest(self) -> Length:
+        """The lower end's drop, without cladding [length]."""
+        return max(self.drop, self.drop_at_end)
+
+    @property
+    def room_inside(self) -> Length:
+        """The least width inside its casing [length].
+
+        Formula: width + 2 cladding + 2 clearance + 2 cleats + skew.
+        """
+        return self.width + (self.cladding + self.clearance + self.cleat) * 2 + self.skew
+
+    @property
+    def partial(self) -> bool:
+        """Whether it ends short of a wall, so that its casing goes on as an empty box."""
+        return self.starts_at is not None or self.ends_at is not None
 
 
 class JoistKind(StrEnum):
@@ -109,6 +144,8 @@ class Room:
     `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
     where that was not told; `joists` are None where nothing is known of them. In a surveyed room
     `length` and `width` are its sides W4 and W1 in round terms; `survey` has what holds.
+    where that was not told; `joists` are None where nothing is known of them. `height` is that of
+    the ceiling at its lowest; `leveling` is None where no `stations` are known.
     """
 
     length: Length
@@ -120,5 +157,9 @@ class Room:
     code_edition: str
     members: tuple[Member, ...]
     joists: Joists | None
+    ceiling_items: tuple[Item, ...]
+    wall_features: tuple[WallFeature, ...]
+    stations: tuple[Station, ...] = ()
+    leveling: Leveling | None = None
     survey: Survey | None = None
     crooked: Crooked | None = None

@@ -10,12 +10,23 @@ from lacunar.model.spec import MemberSpec
 
 
 def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
-    """Length, width (or a survey) and height are all a spec needs; none of them can be assumed."""
+    """Length and width, or a survey, are all a small spec needs beside a height.
+
+    None of them can be assumed. The height may be left to stations that tell it.
+    """
     room = case.spec.room
     surveyed = room.survey is not None or not case.sound("/room/survey")
-    for name in ("height",) if surveyed else ("length", "width", "height"):
-        if getattr(room, name) is None and case.sound(f"/room/{name}"):
+    for name, size in (("length", room.length), ("width", room.width)):
+        if size is None and not surveyed and case.sound(f"/room/{name}"):
             yield missing(f"/room/{name}", f"The {name} of the room")
+    told = room.height is not None or any(station.height for station in room.stations)
+    if not told and case.sound("/room/height", "/room/stations"):
+        yield Fault(
+            code="height_missing",
+            pointer="/room/height",
+            message="The height of the room is not given, and cannot be assumed.",
+            remedy="Give height, or stations that each have one.",
+        )
 
 
 def members_are_described(case: RuleCase) -> Iterator[Fault]:
@@ -40,8 +51,9 @@ def _member_outside(case: RuleCase, place: str, member: MemberSpec) -> Iterator[
     span = room.width if member.on is RunName.WIDTH else room.length
     if member.on is None or member.center is None or member.width is None or span is None:
         return
-    near = member.center - member.width / 2
-    far = member.center + member.width / 2
+    end = member.center if member.center_at_end is None else member.center_at_end
+    near = min(member.center, end) - member.width / 2
+    far = max(member.center, end) + member.width / 2
     if near < ZERO or far > span:
         yield Fault(
             code="member_outside_room",
@@ -111,7 +123,31 @@ def _names(case: RuleCase) -> Iterator[tuple[str, str]]:
                 yield f"/grid/{run}/fixed_beams/{position}/name", beam.name
 
 
+def members_start_before_they_end(case: RuleCase) -> Iterator[Fault]:
+    """A member that ends short of the walls lies between them, and its start comes first."""
+    room = case.spec.room
+    for position, member in enumerate(room.members):
+        place = f"/room/members/{position}"
+        if member.on is None or not case.sound(place, "/room/length", "/room/width"):
+            continue
+        span = room.length if member.on is RunName.WIDTH else room.width
+        start = member.starts_at or ZERO
+        end = span if member.ends_at is None else member.ends_at
+        if span is None or end is None or ZERO <= start < end <= span:
+            continue
+        name = "starts_at" if member.starts_at is not None else "ends_at"
+        yield Fault(
+            code="member_extent_outside_room",
+            pointer=f"{place}/{name}",
+            message=f"The member's start and end do not lie in order along the {member.on.other}"
+            " run.",
+            remedy="Measure both from the datum, or leave out the one at a wall.",
+            figures={"starts_at": start, "ends_at": end, "span": span},
+        )
+
+
 ROOM_RULES = (
+    members_start_before_they_end,
     room_has_its_three_sizes,
     members_are_described,
     members_lie_in_the_room,

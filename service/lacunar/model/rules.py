@@ -10,12 +10,15 @@ from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
+from lacunar.model.item_rules import ITEM_RULES
 from lacunar.model.moulding_rules import MOULDING_RULES
+from lacunar.model.opening_rules import OPENING_RULES
 from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.spec_lengths import lengths_in
+from lacunar.model.station_rules import STATION_RULES
 from lacunar.model.survey_rules import SURVEY_RULES
 
 
@@ -42,11 +45,14 @@ RULES: tuple[Rule, ...] = (
     lengths_lie_within_bounds,
     *ROOM_RULES,
     *SURVEY_RULES,
+    *STATION_RULES,
     *BEAM_RULES,
     *GRID_RULES,
     *PANEL_RULES,
     *FIXING_RULES,
     *MOULDING_RULES,
+    *ITEM_RULES,
+    *OPENING_RULES,
 )
 
 

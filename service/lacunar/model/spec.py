@@ -10,7 +10,7 @@ from fractions import Fraction
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
-from lacunar.model.beams import BottomJoint, Depth, Through
+from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import (
     BoardName,
     BoardRun,
@@ -20,13 +20,17 @@ from lacunar.model.boards import (
     Fastening,
     Moisture,
 )
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
+from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 from lacunar.model.survey import CrookedSpec, SurveySpec
 from lacunar.model.woods import Species
@@ -44,6 +48,12 @@ class MemberSpec:
     casing: Casing | None = None
     clearance: Length | None = None
     cased_width: Length | None = None
+    center_at_end: Length | None = None
+    drop_at_end: Length | None = None
+    starts_at: Length | None = None
+    ends_at: Length | None = None
+    cladding: Length | None = None
+    cleat: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -105,11 +115,15 @@ class RoomSpec:
     joists: JoistsSpec | None = None
     survey: SurveySpec | None = None
     crooked: CrookedSpec | None = None
+    stations: tuple[StationSpec, ...] = ()
+    leveling: LevelingSpec | None = None
+    ceiling_items: tuple[ItemSpec, ...] = ()
+    wall_features: tuple[WallFeatureSpec, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
 class BoxSpec:
-    """A box beam family; see `model.beams.Box`."""
+    """A family of beams; see `model.beams.Box` and `model.beams.Flat`."""
 
     sides: Stock | None = None
     bottom: Stock | None = None
@@ -120,6 +134,13 @@ class BoxSpec:
     allowance: Length | None = None
     width: Length | None = None
     drop: Length | None = None
+    profile: FamilyProfile | None = None
+    upper_board: Stock | None = None
+
+    @property
+    def flat(self) -> bool:
+        """Whether it is to be flat; a family is of boxes unless it is told otherwise."""
+        return self.profile is FamilyProfile.FLAT
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,6 +151,7 @@ class BeamsSpec:
     lengthwise: BoxSpec | None = None
     through: Through | None = None
     depth: Depth | None = None
+    look: LookSpec | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -208,9 +230,11 @@ class PanelSpec:
 
 @dataclass(frozen=True, slots=True)
 class StockSpec:
-    """What is true of all stock: the saw's kerf."""
+    """What is true of all stock; see `model.ceiling.StockRules`."""
 
     kerf: Length | None = None
+    longest_board: Length | None = None
+    longest_sheet: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -243,3 +267,4 @@ class CeilingSpec:
     drawing: DrawingSpec = DrawingSpec()
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
+    measured_openings: OpeningsSpec | None = None

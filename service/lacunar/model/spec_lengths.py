@@ -5,9 +5,11 @@ from dataclasses import dataclass
 
 from lacunar.measure.length import Length
 from lacunar.model import limits
+from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
+from lacunar.model.openings import OpeningsSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -20,6 +22,7 @@ from lacunar.model.spec import (
     RoomSpec,
     RunSpec,
 )
+from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
 from lacunar.model.survey import CORNERS, CrookedSpec, DiagonalsSpec, SurveySpec
 
@@ -39,6 +42,13 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     for position, member in enumerate(spec.room.members):
         yield from _in_member(f"/room/members/{position}", member)
     yield from _in_joists(spec.room.joists or JoistsSpec())
+    for position, item in enumerate(spec.room.ceiling_items):
+        yield from _in_item(f"/room/ceiling_items/{position}", item)
+    for position, feature in enumerate(spec.room.wall_features):
+        yield from _in_feature(f"/room/wall_features/{position}", feature)
+    for position, station in enumerate(spec.room.stations):
+        yield from _in_station(f"/room/stations/{position}", station)
+    yield from _in_leveling(spec.room.leveling or LevelingSpec())
     yield from _in_box("/beams/crosswise", spec.beams.crosswise or BoxSpec())
     yield from _in_box("/beams/lengthwise", spec.beams.lengthwise or BoxSpec())
     for name in RunName:
@@ -46,9 +56,12 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     yield from _in_panel(spec.panel or PanelSpec())
     yield from _in_fixing(spec.fixing or FixingSpec())
     yield BoundLength("/stock/kerf", spec.stock.kerf, limits.KERF)
+    yield BoundLength("/stock/longest_board", spec.stock.longest_board, limits.STOCK_LENGTH)
+    yield BoundLength("/stock/longest_sheet", spec.stock.longest_sheet, limits.STOCK_LENGTH)
     yield from _in_crown(spec.crown or CrownSpec())
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
+    yield from _in_openings(spec.measured_openings or OpeningsSpec())
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -89,6 +102,24 @@ def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/drop", member.drop, limits.MEMBER_DROP)
     yield BoundLength(f"{place}/clearance", member.clearance, limits.CLEARANCE)
     yield BoundLength(f"{place}/cased_width", member.cased_width, limits.BEAM_WIDTH)
+    yield BoundLength(f"{place}/center_at_end", member.center_at_end, limits.POSITION)
+    yield BoundLength(f"{place}/drop_at_end", member.drop_at_end, limits.MEMBER_DROP)
+    yield BoundLength(f"{place}/starts_at", member.starts_at, limits.POSITION)
+    yield BoundLength(f"{place}/ends_at", member.ends_at, limits.POSITION)
+    yield BoundLength(f"{place}/cladding", member.cladding, limits.CLADDING)
+    yield BoundLength(f"{place}/cleat", member.cleat, limits.CLEAT)
+
+
+def _in_station(place: str, station: StationSpec) -> Iterator[BoundLength]:
+    yield BoundLength(f"{place}/length", station.length, limits.POSITION)
+    yield BoundLength(f"{place}/width", station.width, limits.POSITION)
+    yield BoundLength(f"{place}/height", station.height, limits.ROOM_HEIGHT)
+    yield BoundLength(f"{place}/above_line", station.above_line, limits.STATION_LINE)
+
+
+def _in_leveling(leveling: LevelingSpec) -> Iterator[BoundLength]:
+    yield BoundLength("/room/leveling/reach", leveling.reach, limits.LEVEL_REACH)
+    yield BoundLength("/room/leveling/uneven", leveling.uneven, limits.UNEVEN)
 
 
 def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
@@ -97,6 +128,30 @@ def _in_joists(joists: JoistsSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/first", joists.first, limits.POSITION)
     yield BoundLength(f"{place}/width", joists.width, limits.JOIST_WIDTH)
     yield BoundLength(f"{place}/existing_finish", joists.existing_finish, limits.EXISTING_FINISH)
+
+
+_ITEM_BOUNDS = {
+    **dict.fromkeys(("x", "y"), limits.POSITION),
+    **dict.fromkeys(("diameter", "length", "width"), limits.ITEM_SIZE),
+    "clearance": limits.ITEM_CLEARANCE,
+    "drop": limits.ITEM_DROP,
+    **dict.fromkeys(("length_pitch", "width_pitch"), limits.ITEM_PITCH),
+}
+_FEATURE_BOUNDS = {
+    "center": limits.POSITION,
+    "width": limits.FEATURE_WIDTH,
+    "head": limits.FEATURE_HEAD,
+}
+
+
+def _in_item(place: str, item: ItemSpec) -> Iterator[BoundLength]:
+    for name, bounds in _ITEM_BOUNDS.items():
+        yield BoundLength(f"{place}/{name}", getattr(item, name), bounds)
+
+
+def _in_feature(place: str, feature: WallFeatureSpec) -> Iterator[BoundLength]:
+    for name, bounds in _FEATURE_BOUNDS.items():
+        yield BoundLength(f"{place}/{name}", getattr(feature, name), bounds)
 
 
 def _in_fixing(fixing: FixingSpec) -> Iterator[BoundLength]:
@@ -112,6 +167,7 @@ def _in_box(place: str, box: BoxSpec) -> Iterator[BoundLength]:
     yield from _in_stock(f"{place}/sides", box.sides)
     yield from _in_stock(f"{place}/bottom", box.bottom)
     yield from _in_stock(f"{place}/backing", box.backing)
+    yield from _in_stock(f"{place}/upper_board", box.upper_board)
     yield BoundLength(f"{place}/reveal", box.reveal, limits.SMALL_OFFSET)
     yield BoundLength(f"{place}/overhang", box.overhang, limits.SMALL_OFFSET)
     yield BoundLength(f"{place}/allowance", box.allowance, limits.ALLOWANCE)
@@ -174,3 +230,18 @@ def _in_crown(crown: CrownSpec) -> Iterator[BoundLength]:
 def _in_flat_moulding(place: str, moulding: FlatMouldingSpec) -> Iterator[BoundLength]:
     yield BoundLength(f"{place}/thickness", moulding.thickness, limits.MOULDING_THICKNESS)
     yield BoundLength(f"{place}/width", moulding.width, limits.MOULDING_WIDTH)
+
+
+def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
+    place = "/measured_openings"
+    for number, measured in enumerate(openings.coffers or ()):
+        at = f"{place}/coffers/{number}"
+        for wall, side in zip(WALLS, measured.sides, strict=True):
+            yield BoundLength(f"{at}/sides/{wall}", side, limits.OPENING)
+        yield BoundLength(f"{at}/diagonals/rising", measured.rising, limits.DIAGONAL)
+        yield BoundLength(f"{at}/diagonals/falling", measured.falling, limits.DIAGONAL)
+    yield BoundLength(
+        f"{place}/out_of_square_limit", openings.out_of_square_limit, limits.OUT_OF_SQUARE
+    )
+    yield BoundLength(f"{place}/closing_limit", openings.closing_limit, limits.CLOSING)
+    yield BoundLength(f"{place}/difference_limit", openings.difference_limit, limits.DIFFERENCE)

@@ -27,7 +27,7 @@ def small_layout() -> dict[str, object]:
             *(_beam(name, "length", faces) for name, faces in CROSSWISE.items()),
             *(_beam(name, "width", faces) for name, faces in LENGTHWISE.items()),
         ],
-        "wall_beams": [{"id": "WB-1", "wall": "W4", "on": "width", **_faces(WALL_BEAM)}],
+        "wall_beams": [_wall_beam()],
         "coffers": [
             {
                 "id": f"{' AB'[row]}{column}",
@@ -69,6 +69,11 @@ def _faces(faces: tuple[Fraction, Fraction]) -> dict[str, object]:
     return {"near": _both(faces[0]), "far": _both(faces[1])}
 
 
+def _wall_beam() -> dict[str, object]:
+    pieces = [{"start": _length(ZERO), "end": _length(LENGTH)}]
+    return {"id": "WB-1", "wall": "W4", "on": "width", **_faces(WALL_BEAM), "pieces": pieces}
+
+
 def _beam(name: str, on: str, faces: tuple[Fraction, Fraction]) -> dict[str, object]:
     pieces = [(WALL_BEAM[1], WIDTH)] if on == "length" else COLUMNS
     return {
@@ -77,8 +82,12 @@ def _beam(name: str, on: str, faces: tuple[Fraction, Fraction]) -> dict[str, obj
         **_faces(faces),
         "center": _both(sum(faces, ZERO) / 2),
         "pieces": [{"start": _length(start), "end": _length(end)} for start, end in pieces],
-        "member": {"name": "S1", **_faces(MEMBER)} if name == "XB-1" else None,
+        "member": _member() if name == "XB-1" else None,
     }
+
+
+def _member() -> dict[str, object]:
+    return {"name": "S1", "start": _length(ZERO), "end": _length(WIDTH), **_faces(MEMBER)}
 
 
 def _marks(run: str) -> list[dict[str, object]]:

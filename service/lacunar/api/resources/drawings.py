@@ -42,7 +42,7 @@ OPERATIONS = (
             " Nothing is stored."
         ),
         media=tuple(_MEDIA.values()),
-        statuses=(400, 406, 413, 415, 422, 503),
+        statuses=(400, 406, 409, 413, 415, 422, 503),
         answer=draw,
         query=DrawingQuery(),
         chosen=_chosen,

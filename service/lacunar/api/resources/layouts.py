@@ -26,7 +26,7 @@ OPERATIONS = (
             " for all the spec leaves open. Nothing is stored."
         ),
         media=(Media(JSON, {"$ref": "#/components/schemas/Layout"}, "The layout."),),
-        statuses=(400, 406, 413, 415, 422),
+        statuses=(400, 406, 409, 413, 415, 422),
         answer=lay_out,
         query=LayoutQuery(),
         document="CeilingSpec",

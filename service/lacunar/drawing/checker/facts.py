@@ -52,6 +52,16 @@ class CofferFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class ItemFacts:
+    """A ceiling item: what it is, and its center along the length run and along the width run."""
+
+    id: str
+    kind: str
+    x: Fraction
+    y: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class SeenFacts:
     """What crown leaves to be seen of a coffer, along the length run and along the width run."""
 
@@ -68,6 +78,16 @@ class MarkFacts:
     of: str
     side: str
     mark: Fraction
+
+
+@dataclass(frozen=True, slots=True)
+class OpeningFacts:
+    """A side, by its wall, or a diagonal of a coffer, as planned and as measured."""
+
+    coffer: str
+    what: str
+    planned: Fraction
+    measured: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +110,8 @@ class LayoutFacts:
     seen: tuple[SeenFacts, ...]
     marks: Mapping[str, tuple[MarkFacts, ...]]
     direction: str
+    openings: tuple[OpeningFacts, ...] = ()
+    items: tuple[ItemFacts, ...] = ()
 
 
 @lru_cache(maxsize=4096)
@@ -125,7 +147,32 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             if marks["end"].text == "start"
         },
         direction=_direction(ceiling),
+        openings=tuple(_openings(root)),
+        items=tuple(_items(root)),
     )
+
+
+def _openings(root: "_Node") -> Iterator[OpeningFacts]:
+    """All that was measured; nothing where the layout says nothing of it."""
+    if not root.has("measured_openings") or not root["measured_openings"].given:
+        return
+    for opening in root["measured_openings"]["openings"]:
+        for names, parts in (("toward", "sides"), ("name", "diagonals")):
+            for part in opening[parts]:
+                if part["measured"].given:
+                    yield OpeningFacts(
+                        opening["coffer"].text,
+                        part[names].text,
+                        part["planned"].length,
+                        part["measured"].length,
+                    )
+
+
+def _items(root: "_Node") -> Iterator[ItemFacts]:
+    """All ceiling items; nothing where the layout says nothing of them."""
+    if root.has("ceiling_items"):
+        for item in root["ceiling_items"]["items"]:
+            yield ItemFacts(item["id"].text, item["kind"].text, item["x"].length, item["y"].length)
 
 
 def _direction(ceiling: "_Node") -> str:
@@ -188,14 +235,24 @@ def _beam(node: _Node) -> BeamFacts:
         _line(node["near"]),
         _line(node["far"]),
         _line(node["center"]),
-        pieces=tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"]),
+        pieces=_pieces(node),
     )
+
+
+def _pieces(node: _Node) -> tuple[tuple[Fraction, Fraction], ...]:
+    return tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"])
 
 
 def _wall_beam(node: _Node) -> BeamFacts:
     near, far = _line(node["near"]), _line(node["far"])
     return BeamFacts(
-        node["id"].text, node["on"].text, near, far, _middle(near, far), node["wall"].text
+        node["id"].text,
+        node["on"].text,
+        near,
+        far,
+        _middle(near, far),
+        node["wall"].text,
+        _pieces(node),
     )
 
 
@@ -206,7 +263,14 @@ def _middle(near: Line, far: Line) -> Line:
 def _member(beam: _Node) -> BeamFacts:
     node = beam["member"]
     near, far = _line(node["near"]), _line(node["far"])
-    return BeamFacts(node["name"].text, beam["on"].text, near, far, _middle(near, far))
+    return BeamFacts(
+        node["name"].text,
+        beam["on"].text,
+        near,
+        far,
+        _middle(near, far),
+        pieces=((node["start"].length, node["end"].length),),
+    )
 
 
 def _coffer(node: _Node) -> CofferFacts:

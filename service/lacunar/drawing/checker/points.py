@@ -12,8 +12,10 @@ from lacunar.drawing.checker import (
     document,
     figures,
     geometry,
+    items,
     labels,
     legibility,
+    openings_table,
     placement,
     scales,
     tables,
@@ -70,12 +72,15 @@ POINTS = (
     Point(43, "Lines and letters are black", legibility.ink_is_black),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
+    Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
 SET_POINTS = (
     SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
     SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
+    SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
+    SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 
 

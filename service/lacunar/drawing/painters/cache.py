@@ -4,8 +4,11 @@ A folder appears by renaming a finished one, so two processes that start at once
 other: the second finds the name taken by the same content and uses that.
 """
 
+import contextlib
+import errno
 import os
 import shutil
+import stat
 import sys
 import tempfile
 from collections.abc import Callable, Iterator
@@ -23,8 +26,8 @@ def cached_folder(folder_name: str, fill: Callable[[Path, Path], None]) -> Path:
 
     The cache is the folder that the environment variable LACUNAR_CACHE names; without it the first
     of these that can be written: `var/lacunar` in the Python environment, `lacunar` in the user's
-    cache folder, `lacunar` in the folder for temporary files. Raises `DrawingUnavailable` where
-    none can be written.
+    cache folder, one of the user's own in the folder for temporary files. Raises
+    `DrawingUnavailable` where none can be written.
     """
     failures: list[str] = []
     for place in _places():
@@ -50,10 +53,33 @@ def _places() -> Iterator[Path]:
     home = Path("~").expanduser()
     if home.is_absolute():
         yield home / ".cache" / "lacunar"
-    yield Path(tempfile.gettempdir(), "lacunar")
+    yield _temporary_place()
+
+
+def _temporary_place() -> Path:
+    """A folder by the user's number: others write in the folder for temporary files, too."""
+    user = f"-{os.getuid()}" if hasattr(os, "getuid") else ""
+    return Path(tempfile.gettempdir(), f"lacunar{user}")
+
+
+def _claim(place: Path) -> None:
+    """Make the temporary place, for this user alone; raises OSError where somebody else has it.
+
+    Whoever makes a folder of that name first could otherwise give us fonts to read.
+    """
+    if not hasattr(os, "getuid"):
+        return  # there the folder for temporary files is the user's own
+    with contextlib.suppress(FileExistsError):
+        place.mkdir(mode=0o700, parents=True)
+    found = place.lstat()
+    private = stat.S_ISDIR(found.st_mode) and not found.st_mode & 0o077
+    if found.st_uid != os.getuid() or not private:
+        raise PermissionError(errno.EPERM, "not a folder of this user alone", str(place))
 
 
 def _written(place: Path, folder_name: str, fill: Callable[[Path, Path], None]) -> Path:
+    if place == _temporary_place():
+        _claim(place)
     target = place / folder_name
     if target.is_dir():
         return target

@@ -1,6 +1,6 @@
 """The blocks beside the plan: legend as used, notes and cautions."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -10,22 +10,42 @@ from lacunar.drawing.annotation import (
     Tag,
     heading,
     paragraph_block,
+    rectangle,
     wrapped,
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
-from lacunar.drawing.sheets.board_notes import board_notes
+from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
+from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
+from lacunar.drawing.views.reflected_ceiling_plan.items import HEAD, item_sign
+from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
 from lacunar.measure.units import Units
+from lacunar.model.ceiling_items import ItemKind
 from lacunar.model.room import RunName
 
 SYMBOL_WIDTH = 16.0
 LISTED = 4
+# More sizes than these are a list, which belongs in a table.
+LISTED_SIZES = 3
+
+
+ITEM_WORDS = {
+    ItemKind.LIGHT: "Light",
+    ItemKind.FAN: "Fan",
+    ItemKind.DIFFUSER: "Diffuser, supply air",
+    ItemKind.RETURN: "Return air",
+    ItemKind.DETECTOR: "Detector: its place is set by the local code",
+    ItemKind.SPRINKLER: "Sprinkler: its place is set by a licensed designer",
+    ItemKind.SPEAKER: "Speaker",
+    ItemKind.HATCH: "Hatch",
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,8 +78,20 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
     if direction_of(layout) is not None:
         what = "Boards lie" if layout.boards else "Sheets' grain lies"
         entries.append(LegendEntry("direction", f"{what} this way, in all coffers"))
+    if layout.levels is not None:
+        entries.append(
+            LegendEntry("station", "Station of the ceiling; one under an id is in the table alone")
+        )
+    entries.extend(_item_entries(layout))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
+
+
+def _item_entries(layout: Layout) -> Iterator[LegendEntry]:
+    for kind in dict.fromkeys(item.kind for item in layout.items.items):
+        yield LegendEntry(f"item-{kind}", ITEM_WORDS[kind])
+    if layout.wall_features:
+        yield LegendEntry("wall-feature", "Door, window, fireplace or cabinet in its wall")
 
 
 def legend(layout: Layout, width: float, typeface: Typeface) -> Block:
@@ -101,6 +133,19 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
         return (Polyline(corner, style.WALL), Circle(at, 1.6, style.LEADER, Fill.NONE))
+    return _sign(name, middle, layout, typeface)
+
+
+def _sign(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
+    """A symbol that the plan has for one place: a cross, an arrow, a tag."""
+    if name == "station":
+        return (cross(middle),)
+    if name == "wall-feature":
+        return (rectangle(middle.x - 5.0, middle.y - 1.25, 10.0, 2.5),)
+    for item in layout.items.items:
+        if name == f"item-{item.kind}":
+            size = HEAD if item.kind is ItemKind.SPRINKLER else 5.0
+            return item_sign(item.kind, Box.about(middle, size, size), rounded=item.round)
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
@@ -136,6 +181,7 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         "do not add up segments.",
         "Finished beam width governs; backing is worked back from it.",
         f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
+        *level_notes(layout.levels, wording),
     ]
     texts.extend(_opening_notes(layout, wording))
     through = [beam.id for beam in layout.beams if beam.through]
@@ -146,7 +192,20 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
     if layout.boards:
         texts.extend(board_notes(layout.boards, wording))
     texts.extend(_casing_notes(layout, wording))
+    texts.extend(_measured_notes(layout, wording))
     return texts
+
+
+def _measured_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
+    """That coffers were measured, and where boards taper for it."""
+    if layout.measured_openings is None:
+        return
+    yield (
+        "The plan is dimensioned as planned. Trim, panels and boards of coffers that were measured"
+        " follow the table of openings as measured; in it, R is the diagonal that rises to the"
+        " right on the plan, F the one that falls."
+    )
+    yield from tapered_notes(layout.measured_openings.boards, wording)
 
 
 def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:
@@ -177,11 +236,14 @@ def listed(ids: Sequence[str]) -> str:
 def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
     """One sentence a panel size: how large, in how many coffers, with how many seams."""
     texts = []
-    for panel in layout.panels:
+    for panel in layout.panels[:LISTED_SIZES]:
         size = f"{wording.length(panel.length.value)} x {wording.length(panel.width.value)}"
         seams = panel.seams.value
         joined = "without a seam" if not seams else f"with {seams} seam{'s' if seams > 1 else ''}"
         texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
+    more = len(layout.panels) - LISTED_SIZES
+    if more > 0:
+        texts.append(f"Panels of {more} more sizes: see the layout's figures.")
     return texts
 
 

@@ -1,12 +1,15 @@
 """What a sheet says of the boards in its coffers."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.board_records import BoardField, BoardLayout
+from lacunar.layout.opening_records import TaperedField
 from lacunar.model.boards import BoardRun, CenteredOn
 
 LISTED = 3
+# More sizes than these are a list, which belongs in a table.
+LISTED_SIZES = 3
 
 
 def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
@@ -18,8 +21,11 @@ def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
         f"Boards of {wording.size(boards.cover)} cover along the {boards.parallel_to} run, {how}:"
         f" {boards.boards.value} in all. Measure the cover on the boards that come."
     )
-    for field in boards.fields:
+    for field in boards.fields[:LISTED_SIZES]:
         yield _field_note(field, wording)
+    more = len(boards.fields) - LISTED_SIZES
+    if more > 0:
+        yield f"Fields of {more} more sizes: see the layout's figures."
 
 
 def _field_note(field: BoardField, wording: SheetWording) -> str:
@@ -38,3 +44,17 @@ def _field_note(field: BoardField, wording: SheetWording) -> str:
         f" {wording.length(laid.edge.value)}, the first ripped to"
         f" {wording.length(laid.first_rip.value)} with its tongue."
     )
+
+
+def tapered_notes(fields: Sequence[TaperedField], wording: SheetWording) -> Iterator[str]:
+    """A sentence a coffer whose boards taper: what its edge boards show at both ends."""
+    for field in fields[:LISTED_SIZES]:
+        edges = "; ".join(
+            f"toward {edge.toward} {wording.length(edge.start.value)} to"
+            f" {wording.length(edge.end.value)}"
+            for edge in field.edges
+        )
+        yield f"Boards of {field.coffer} taper. Faces of its edge boards, start to end: {edges}."
+    more = len(fields) - LISTED_SIZES
+    if more > 0:
+        yield f"Boards of {more} more coffers taper: see the layout's figures."

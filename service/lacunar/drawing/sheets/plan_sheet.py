@@ -15,7 +15,11 @@ from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
+from lacunar.drawing.sheets.item_notes import item_notes
+from lacunar.drawing.sheets.item_tables import item_tables
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
+from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -37,10 +41,16 @@ from lacunar.drawing.sheets.tables import (
     rows_that_fit,
 )
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
 from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
-from lacunar.drawing.views.reflected_ceiling_plan import PlanView, reflected_ceiling_plan
+from lacunar.drawing.views.reflected_ceiling_plan import (
+    MeasuredPlan,
+    PlanView,
+    measured_plan,
+    reflected_ceiling_plan,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Beam, BeamProfile, Layout
 from lacunar.measure.length import Length
@@ -101,78 +111,111 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     Errors: `PaperTooSmall` where no standard scale makes the plan fit and stay legible.
     """
     beside_blocks = _blocks(sheets)
-    plans = tuple(_plans(sheets))
-    whole = _largest(sheets, plans, beside_blocks, continued=False)
-    parted = _largest(sheets, plans, beside_blocks, continued=True)
+    plans = PlanScales(sheets)
+    whole = _largest(plans, beside_blocks, continued=False)
+    parted = _largest(plans, beside_blocks, continued=True)
     if whole and (parted is None or whole[0].scale.ratio <= WHOLE_WORTH * parted[0].scale.ratio):
         return _pages(sheets, *whole)
-    parted = parted or _over_band(sheets, plans, beside_blocks)
+    parted = parted or _over_band(plans, beside_blocks)
     if parted:
         return _pages(sheets, *parted)
     raise PaperTooSmall(sheets.size.text)
 
 
-def _over_band(
-    sheets: PlanSheets, plans: Sequence[PlanView], blocks: Sequence[Block]
-) -> tuple[PlanView, Arrangement] | None:
+class PlanScales:
+    """The plan at every standard scale at which it is smaller than the frame, largest first.
+
+    Plans are measured at once, and drawn only where they would be taken: each scale at most once,
+    however many arrangements it is tried in.
+    """
+
+    def __init__(self, sheets: PlanSheets) -> None:
+        self.sheets = sheets
+        self.measured = tuple(_measured(sheets))
+        self._drawn: dict[int, PlanView | None] = {}
+
+    def drawn(self, plan: MeasuredPlan) -> PlanView | None:
+        """The plan drawn; None where its ids do not fit at this scale."""
+        ratio = plan.scale.ratio
+        if ratio not in self._drawn:
+            try:
+                self._drawn[ratio] = reflected_ceiling_plan(plan, self.sheets.typeface)
+            except TagsDoNotFit:
+                self._drawn[ratio] = None
+        return self._drawn[ratio]
+
+    def first(
+        self, arrangements: Sequence[Arrangement], *, continued: bool
+    ) -> tuple[PlanView, Arrangement] | None:
+        """The largest plan that fits one of the arrangements with its title, and that one."""
+        for plan in self.measured:
+            under = _under(self.sheets, plan, continued=continued)
+            width, height = _titled_size(plan, under)
+            for arrangement in arrangements:
+                area = arrangement.plan_area
+                if width <= area.width and height <= area.height:
+                    view = self.drawn(plan)
+                    if view is None:
+                        break
+                    return _titled(view, under), arrangement
+        return None
+
+
+def _over_band(plans: PlanScales, blocks: Sequence[Block]) -> tuple[PlanView, Arrangement] | None:
     """The largest plan that fits over a band no higher than the title block; None if none does.
 
     The last resort: a plan as wide as the paper has its blocks on continuation sheets.
     """
+    sheets = plans.sheets
     title = title_block(sheets.fields, column_width(sheets.size), sheets.typeface)
     band = band_below(frame_box(sheets.size), title.height, blocks, title)
-    for plan in plans:
-        view = _titled(sheets, plan, continued=True)
-        if _fits(view, band):
-            return view, band
-    return None
-
-
-def _fits(view: PlanView, arrangement: Arrangement) -> bool:
-    area = arrangement.plan_area
-    return view.block.width <= area.width and view.block.height <= area.height
+    return plans.first((band,), continued=True)
 
 
 def _largest(
-    sheets: PlanSheets, plans: Sequence[PlanView], blocks: Sequence[Block], *, continued: bool
+    plans: PlanScales, blocks: Sequence[Block], *, continued: bool
 ) -> tuple[PlanView, Arrangement] | None:
     """The plan at the largest scale that fits the page, and how its blocks stand; None if none."""
-    arrangements = tuple(_arrangements(sheets, blocks, continued))
-    for plan in plans:
-        view = _titled(sheets, plan, continued=continued)
-        for arrangement in arrangements:
-            if _fits(view, arrangement):
-                return view, arrangement
-    return None
+    arrangements = tuple(_arrangements(plans.sheets, blocks, continued))
+    return plans.first(arrangements, continued=continued)
 
 
-def _plans(sheets: PlanSheets) -> Iterator[PlanView]:
-    """The plan at every standard scale at which it is legible, largest first."""
+def _measured(sheets: PlanSheets) -> Iterator[MeasuredPlan]:
+    """The plan's size at every standard scale at which its figures are legible, largest first."""
     frame = frame_box(sheets.size)
-    units = sheets.wording.units
-    for scale in scales(units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
+    for scale in scales(sheets.wording.units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
         try:
-            view = reflected_ceiling_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
-        except (StringsDoNotFit, TagsDoNotFit):
+            plan = measured_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
+        except StringsDoNotFit:
             continue
-        if view.block.width <= frame.width and view.block.height <= frame.height:
-            yield view
+        if plan.width <= frame.width and plan.height <= frame.height:
+            yield plan
 
 
-def _titled(sheets: PlanSheets, view: PlanView, *, continued: bool) -> PlanView:
-    """The plan over its title and scale bar; `continued` tells where to look for the rest."""
+def _under(sheets: PlanSheets, plan: MeasuredPlan, *, continued: bool) -> Block:
+    """The plan's title and scale bar; `continued` tells where to look for the rest."""
     notes = [sheets.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR"]
     if continued:
         notes.append(f"CAUTIONS, MARKS AND NOTES: SEE {sheets.fields.sheet}-2")
-    title = view_title(1, "REFLECTED CEILING PLAN", view.scale, tuple(notes), sheets.typeface)
-    bar = scale_bar(1, view.scale.ratio, sheets.wording.units, 80.0)
+    title = view_title(1, "REFLECTED CEILING PLAN", plan.scale, tuple(notes), sheets.typeface)
+    bar = scale_bar(1, plan.scale.ratio, sheets.wording.units, 80.0)
     joists = sheets.layout.ceiling.room.joists
     if joists:
         arrow = joist_arrow(joists, sheets.wording, sheets.typeface)
-        bar = _side_by_side(arrow, bar, view.block.width - title.width - BAR_GAP) or stacked(
+        bar = _side_by_side(arrow, bar, plan.width - title.width - BAR_GAP) or stacked(
             (arrow, bar), TITLE_GAP
         )
-    under = _side_by_side(title, bar, view.block.width) or stacked((title, bar), 2.0)
+    return _side_by_side(title, bar, plan.width) or stacked((title, bar), 2.0)
+
+
+def _titled_size(plan: MeasuredPlan, under: Block) -> tuple[float, float]:
+    """Width and height of the plan over its title, padding included [mm]."""
+    lower = stacked((Block(plan.width, plan.height, ()), under), TITLE_GAP)
+    return lower.width + 2 * PLAN_PAD, lower.height + 2 * PLAN_PAD
+
+
+def _titled(view: PlanView, under: Block) -> PlanView:
+    """The drawn plan over its title and scale bar, with room about them."""
     lower = stacked((view.block, under), TITLE_GAP)
     return replace(
         view,
@@ -219,6 +262,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     width = column_width(sheets.size) - FRAME_PAD
     frame = frame_box(sheets.size)
     most = rows_that_fit(frame.height - 2 * FRAME_PAD)
+    space = TableSpace(width, most, typeface)
     tables = tuple(
         marks_table(part, width, wording)
         for marks in layout.marks
@@ -229,9 +273,24 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *_openings(sheets, width, most),
+        *level_tables(layout.levels, space, wording),
+        *item_tables(layout, space, wording),
         side_blocks.cautions(layout, width, typeface),
         side_blocks.legend(layout, width, typeface),
         side_blocks.notes(layout, width, wording, typeface),
+        *item_notes(layout, width, wording, typeface),
+    )
+
+
+def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
+    found = sheets.layout.measured_openings
+    if found is None:
+        return ()
+    return (
+        *openings_tables(found.openings, width, most, sheets.wording),
+        *corner_tables(found.crown, width, most),
     )
 
 
@@ -240,7 +299,7 @@ def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
     number = 2
     trim = SectionTrim(sheets.layout.mouldings.crown, sheets.layout.ceiling.flat_mouldings)
     for profile in sheets.layout.profiles:
-        if profile.kind in ("box", "cased"):
+        if profile.kind in ("box", "flat", "cased"):
             for beams in _cut_alike(sheets.layout, profile):
                 of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel, trim)
                 yield _section(sheets, of, width)

@@ -2,11 +2,13 @@
 
 from lacunar.layout.backing.forms import backing_forms
 from lacunar.layout.backing.holds import HoldTask, holds
-from lacunar.layout.backing.joists import joist_lines
 from lacunar.layout.backing.lines import LineTask, SetOutBeams, backing_lines
 from lacunar.layout.backing.weights import HungPanel, weights
 from lacunar.layout.backing_records import Backing, Hold
+from lacunar.layout.joists import joist_lines
+from lacunar.model.beams import Flat
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.room import RunName
 
 
 def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[HungPanel, ...]) -> Backing:
@@ -17,7 +19,9 @@ def backing(ceiling: Ceiling, beams: SetOutBeams, panels: tuple[HungPanel, ...])
     """
     joists, fixing = ceiling.room.joists, ceiling.fixing
     lines = None if joists is None else joist_lines(joists, beams.span(joists.on))
-    forms = backing_forms(beams.runs)
+    built = {RunName.LENGTH: ceiling.beams.crosswise, RunName.WIDTH: ceiling.beams.lengthwise}
+    flats = [run for run, family in built.items() if isinstance(family, Flat)]
+    forms = backing_forms(beams.runs, flats)
     if fixing is None:
         return Backing(lines, (), forms, None, ())
     weighed = weights(beams, fixing, ceiling.panel, panels)

@@ -1,11 +1,11 @@
 """Backing counted as forms: what stands at every node of the grid, and between nodes."""
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 
 from lacunar.layout.backing_records import Forms
 from lacunar.layout.records import ElementKind, RunElement, RunLayout
-from lacunar.measure.figure import Rule
+from lacunar.measure.figure import CountFigure, Rule
 from lacunar.model.room import RunName
 
 CROSSES = Rule("crosses: where two beams meet", "crosswise * lengthwise")
@@ -43,15 +43,16 @@ class _Counted:
     soffits: int
 
 
-def backing_forms(runs: Mapping[RunName, RunLayout]) -> Forms:
+def backing_forms(runs: Mapping[RunName, RunLayout], flats: Collection[RunName] = ()) -> Forms:
     """Count the forms of a grid from what stands in its runs and at its walls.
 
     With m x n coffers and beams at all walls: (m-1)(n-1) crosses, 2(m-1) + 2(n-1) tees, 4 ells,
     (m+1)n + (n+1)m middle pieces; with none at the walls 2(m-1) + 2(n-1) wall ends and
     (m-1)n + (n-1)m middle pieces. A casing counts as a beam. A beam on the face of a soffit is a
-    beam at that wall.
+    beam at that wall. Beams of the runs named in `flats` are flat and have no backing: they count
+    as none, and where other beams end at one of them at a wall that wall counts as bare.
     """
-    along, across = (_counted(runs[name]) for name in (RunName.LENGTH, RunName.WIDTH))
+    along, across = (_counted(runs[name], backed=name not in flats) for name in RunName)
     beams = {"crosswise": along.beams, "lengthwise": across.beams}
     walls = {"wall_beams_along": along.wall_beams, "wall_beams_across": across.wall_beams}
     crosswise, lengthwise = along.beams + along.wall_beams, across.beams + across.wall_beams
@@ -81,26 +82,32 @@ def backing_forms(runs: Mapping[RunName, RunLayout]) -> Forms:
         rows=across.coffers,
         columns=along.coffers,
     )
-    counted = {
-        "crosses": crosses,
-        "tees": tees,
-        "ells": ells,
-        "wall_ends": wall_ends,
-        "soffit_ends": soffit_ends,
-        "mid_spans": mid_spans,
-    }
+    return _in_all(
+        {
+            "crosses": crosses,
+            "tees": tees,
+            "ells": ells,
+            "wall_ends": wall_ends,
+            "soffit_ends": soffit_ends,
+            "mid_spans": mid_spans,
+        }
+    )
+
+
+def _in_all(counted: Mapping[str, CountFigure]) -> Forms:
     values = {name: figure.value for name, figure in counted.items()}
     return Forms(**counted, in_all=FORMS.gives(sum(values.values()), **values))
 
 
-def _counted(run: RunLayout) -> _Counted:
+def _counted(run: RunLayout, *, backed: bool) -> _Counted:
     kinds = [element.kind for element in run.elements]
     walls = [_at_wall(run.elements), _at_wall(run.elements[::-1])]
     return _Counted(
         coffers=kinds.count(ElementKind.COFFER),
-        beams=sum(kind in _BEAMS for kind in kinds),
-        wall_beams=walls.count(ElementKind.WALL_BEAM),
-        bare=walls.count(ElementKind.COFFER),
+        beams=sum(kind in _BEAMS for kind in kinds) if backed else 0,
+        wall_beams=walls.count(ElementKind.WALL_BEAM) if backed else 0,
+        bare=walls.count(ElementKind.COFFER)
+        + (0 if backed else walls.count(ElementKind.WALL_BEAM)),
         soffits=walls.count(ElementKind.SOFFIT),
     )
 

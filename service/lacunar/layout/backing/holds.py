@@ -16,6 +16,7 @@ from lacunar.layout.records import BeamProfile
 from lacunar.measure.figure import LengthFigure, NumberFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.roots import square_root
+from lacunar.model.beams import FamilyProfile
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.fasteners import SIZES, FastenerKind, FastenerSize
 from lacunar.model.fixing import Fixing, Service
@@ -194,8 +195,11 @@ def _pull_through(task: HoldTask, size: FastenerSize, through: Length) -> Number
 def passed_through(profile: BeamProfile, fixing: Fixing) -> Length:
     """How much of a profile's backing a fastener passes through [length].
 
-    The backing's thickness where it is of a named stock; what is told for blocks and cleats else.
+    The backing's thickness where it is of a named stock; what is told for blocks and cleats else;
+    all boards of a flat beam, which is fixed straight through.
     """
+    if profile.profile is FamilyProfile.FLAT:
+        return sum((part.thickness.value for part in profile.parts), ZERO)
     backing = next((part for part in profile.parts if part.name == "backing"), None)
     if backing is None or backing.stock is None:
         return fixing.block_through

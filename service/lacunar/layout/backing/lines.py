@@ -4,7 +4,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Literal
 
-from lacunar.layout.backing.joists import among_joists
 from lacunar.layout.backing.pieces import Clear, added, crossing_piece, even_piece
 from lacunar.layout.backing_records import (
     BackingLine,
@@ -12,21 +11,20 @@ from lacunar.layout.backing_records import (
     JoistLines,
     JoistRelation,
 )
+from lacunar.layout.joists import among_joists
 from lacunar.layout.records import Beam, BeamPiece, BeamProfile, RunLayout, WallBeam
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
+from lacunar.model.beams import FamilyProfile
 from lacunar.model.fixing import BetweenJoists, Fixing
 from lacunar.model.grid import WallKind
 from lacunar.model.room import START_WALL, RunName
 
 AT_START_WALL = Rule("middle of the backing at a start wall", "near + backing / 2")
 AT_END_WALL = Rule("middle of the backing at an end wall", "far - backing / 2")
-NEAR_CLEAT = Rule(
-    "cleat of a casing: midway between its side and the member", "(near + side + member) / 2"
-)
-FAR_CLEAT = Rule(
-    "cleat of a casing: midway between the member and its side", "(member + far - side) / 2"
-)
+FLAT_MIDDLE = Rule("middle of a flat beam at a wall", "(near + far) / 2")
+NEAR_CLEAT = Rule("middle of a casing's cleat, which lies on its side", "near + side + cleat / 2")
+FAR_CLEAT = Rule("middle of a casing's cleat, which lies on its side", "far - side - cleat / 2")
 
 Side = Literal["middle", "near", "far"]
 
@@ -45,11 +43,8 @@ class SetOutBeams:
         return self.runs[run].span.at_start.value
 
     def clears(self, beam: Beam | WallBeam) -> tuple[Clear, ...]:
-        """The clear lengths of a beam: its pieces; at a wall, from what is at one wall to other."""
-        if isinstance(beam, Beam):
-            return tuple(_clear(piece) for piece in beam.pieces)
-        zones = self.runs[beam.on.other].zones
-        return (Clear(zones[0].start, zones[-1].end),)
+        """The clear lengths of a beam: its pieces."""
+        return tuple(_clear(piece) for piece in beam.pieces)
 
     @property
     def backed(self) -> Iterator[Beam | WallBeam]:
@@ -85,7 +80,9 @@ def backing_lines(task: LineTask) -> Iterator[BackingLine]:
 
 def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Side, LengthFigure]]:
     near, far = beam.near.at_start.value, beam.far.at_start.value
-    if isinstance(beam, WallBeam):
+    if isinstance(beam, WallBeam) and profile.profile is FamilyProfile.FLAT:
+        yield "middle", FLAT_MIDDLE.gives((near + far) / 2, near=near, far=far)
+    elif isinstance(beam, WallBeam):
         backing = next(part for part in profile.parts if part.name == "backing").width.value
         if beam.wall == START_WALL[beam.on]:
             yield "middle", AT_START_WALL.gives(near + backing / 2, near=near, backing=backing)
@@ -94,14 +91,14 @@ def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Si
     elif beam.member is None:
         yield "middle", beam.center.at_start
     else:
-        side = profile.parts[0].thickness.value
-        member = beam.member.near.at_start.value
-        yield (
-            "near",
-            NEAR_CLEAT.gives((near + side + member) / 2, near=near, side=side, member=member),
-        )
-        member = beam.member.far.at_start.value
-        yield "far", FAR_CLEAT.gives((member + far - side) / 2, member=member, far=far, side=side)
+        side, cleat = profile.parts[0].thickness.value, beam.member.cleat
+        if cleat:
+            at = near + side + cleat / 2
+            yield "near", NEAR_CLEAT.gives(at, near=near, side=side, cleat=cleat)
+            at = far - side - cleat / 2
+            yield "far", FAR_CLEAT.gives(at, far=far, side=side, cleat=cleat)
+        if any(part.name == "backing" for part in profile.parts):
+            yield "middle", beam.center.at_start
 
 
 def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) -> BackingLine:
@@ -111,7 +108,8 @@ def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) 
     found = None
     if joists is not None and not across:
         found = among_joists(position.value, joists, task.beams.span(beam.on))
-    pieces = tuple(_piece(task, clear, across=across) for clear in task.beams.clears(beam))
+    clears = _beside_member(task.beams.clears(beam), beam, side)
+    pieces = tuple(_piece(task, clear, across=across) for clear in clears)
     carried_by = fixing.between_joists if found is not None and found.bay else None
     blocks = None
     if carried_by is BetweenJoists.BLOCKING:
@@ -130,6 +128,24 @@ def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) 
         blocks=blocks,
         pieces=pieces,
     )
+
+
+def _beside_member(clears: tuple[Clear, ...], beam: Beam | WallBeam, side: Side) -> Iterator[Clear]:
+    """The stretches of a line: cleats as far as the member goes, the backing of a casing beyond."""
+    member = beam.member if isinstance(beam, Beam) else None
+    if member is None:
+        yield from clears
+        return
+    for clear in clears:
+        start, end = clear.start, clear.end
+        stretches = [(member.start, member.end)]
+        if side == "middle":
+            stretches = [(start, member.start), (member.end, end)]
+        for near, far in stretches:
+            first = max(start, near, key=lambda each: each.value)
+            last = min(end, far, key=lambda each: each.value)
+            if first.value < last.value:
+                yield Clear(first, last)
 
 
 def _relation(joists: JoistLines | None, *, across: bool, in_bay: bool) -> JoistRelation:

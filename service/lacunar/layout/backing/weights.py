@@ -164,7 +164,9 @@ def _beam_weight(
     if block is not None:
         parts["backing"] = _part(1, (fixing.block_through, block.width.value), backing)
     none = NO_PART.gives(Fraction(0))
-    sides, bottom, behind = (parts.get(name, none) for name in ("side", "bottom", "backing"))
+    sides = parts.get("side", none)
+    bottom = parts.get("bottom", none)
+    behind = parts.get("backing", parts.get("upper_board", none))
     per_foot = sides.value + bottom.value + behind.value
     return BeamWeight(
         profile=profile.id,

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import Length
+from lacunar.model.faults import FigureValue
 
 # How deep beams may be by the height of the ceiling before they look heavy, from heights of 8, 9,
 # 10 and 11 ft up: 4, 8, 10 and 12 in (a beam maker's advice to its customers; a matter of looks).
@@ -23,8 +24,10 @@ def headroom_cautions(layout: Layout) -> Iterator[Caution]:
             text="There is less headroom below beams than the limit in the spec. The model code"
             " (International Residential Code, section R305.1) asks for 7 ft in habitable rooms;"
             " what beams may project below that differs by edition."
-            f"{_edition(layout)} The local code governs.",
+            f"{_edition(layout)} Older model-code text let beams at least 48 in on center hang"
+            " up to 6 in below the height required. The local code governs.",
             figures={
+                **_on_center(layout),
                 "clear_height": lowest.clear_height.value,
                 "limit": lowest.limit,
                 "profiles": ", ".join(clear.profile for clear in low),
@@ -38,6 +41,15 @@ def _edition(layout: Layout) -> str:
     """What the limit in the spec was taken from, where that was told."""
     edition = layout.ceiling.room.code_edition
     return f" The limit is taken from: {edition}." if edition else ""
+
+
+def _on_center(layout: Layout) -> dict[str, FigureValue]:
+    """The least between centers of neighboring beams in each run that has two."""
+    return {
+        f"on_center_{gap.run}": gap.centers.value
+        for gap in layout.heights.gaps
+        if gap.centers is not None
+    }
 
 
 def _deep_for_height(layout: Layout) -> Iterator[Caution]:

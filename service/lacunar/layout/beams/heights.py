@@ -12,7 +12,7 @@ from lacunar.model.room import RunName
 
 JOISTS = Rule("underside of the joists: the ceiling and what is on them", "height + finish")
 PANEL = Rule("underside of the panels, seen in the coffers", "height - panel")
-MEMBER = Rule("underside of a structural member", "height - drop")
+MEMBER = Rule("underside of a structural member at its lower end", "height - drop - cladding")
 MOST_DROP = Rule("the most a beam can hang and leave the headroom asked for", "height - headroom")
 SPARE = Rule("what is left between the lowest place and the headroom", "lowest - headroom")
 CENTERS = Rule("from one beam's center to the next", "far_center - near_center")
@@ -64,8 +64,8 @@ def _above_beams(ceiling: Ceiling) -> Iterator[Level]:
     if panel:
         yield Level("panel", "panel", PANEL.gives(height - panel, height=height, panel=panel))
     for member in room.members:
-        drop = member.drop
-        under = MEMBER.gives(height - drop, height=height, drop=drop)
+        drop, cladding = member.deepest, member.cladding
+        under = MEMBER.gives(height - drop - cladding, height=height, drop=drop, cladding=cladding)
         yield Level("member", member.name, under)
 
 

@@ -30,6 +30,11 @@ class ProfileBook:
     profiles: tuple[BeamProfile, ...]
     of: Mapping[str, str]
 
+    @property
+    def by_id(self) -> dict[str, BeamProfile]:
+        """The profiles by their ids."""
+        return {profile.id: profile for profile in self.profiles}
+
 
 def profile_book(
     orders: list[tuple[str, ProfileOrder]], stack: PanelStack, faults: FaultGathering
@@ -64,8 +69,13 @@ def beam_orders(
 
 def _beam_order(beam: BeamStretch, family: Family, drops: Drops) -> ProfileOrder:
     if beam.thing is not None and beam.thing.member is not None:
-        return ProfileOrder("cased", family, beam.width, drops.casings[beam.thing.pointer])
-    return ProfileOrder("box", family, beam.width, drops.families[family.run])
+        drop, partial = drops.casings[beam.thing.pointer], beam.thing.member.partial
+        return ProfileOrder("cased", family, beam.width, drop, partial)
+    return ProfileOrder(_free_kind(family), family, beam.width, drops.families[family.run])
+
+
+def _free_kind(family: Family) -> ProfileKind:
+    return "flat" if family.flat else "box"
 
 
 def wall_order(strip: WallStrip, family: Family, drops: Drops) -> ProfileOrder:
@@ -79,6 +89,9 @@ def family_orders(
 ) -> list[tuple[str, ProfileOrder]]:
     """The plain beam of each family, to be judged where the runs could not be divided."""
     return [
-        (str(family.run), ProfileOrder("box", family, family.width, drops.families[family.run]))
+        (
+            str(family.run),
+            ProfileOrder(_free_kind(family), family, family.width, drops.families[family.run]),
+        )
         for family in families.values()
     ]

@@ -36,7 +36,7 @@ def shape_faults(order: ProfileOrder, stack: PanelStack) -> Iterator[Fault]:
         )
         return
     yield from _bottom_faults(order)
-    if order.kind != "cased":
+    if order.kind != "cased" or order.partial:
         yield from _backing_faults(order, stack)
 
 

@@ -8,7 +8,7 @@ from lacunar.layout.panel_stack import PanelStack
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.model.beams import BottomJoint, Box
 
-ProfileKind = Literal["box", "cased", "wall_half", "wall_full", "soffit"]
+ProfileKind = Literal["box", "flat", "cased", "wall_half", "wall_full", "soffit"]
 
 INSIDE_TWO_SIDES = Rule("width inside a box: its width less both sides", "width - 2 * side")
 INSIDE_ONE_SIDE = Rule("width inside a wall beam: its width less its side", "width - side")
@@ -51,12 +51,16 @@ GIRTH = Rule(
 
 @dataclass(frozen=True, slots=True)
 class ProfileOrder:
-    """What profile is wanted: its kind, its family, its finished width and its drop."""
+    """What profile is wanted: its kind, its family, its finished width and its drop.
+
+    A `partial` casing goes on as an empty box where its member ends.
+    """
 
     kind: ProfileKind
     family: Family
     width: LengthFigure
     drop: LengthFigure
+    partial: bool = False
 
     @property
     def box(self) -> Box:
@@ -66,12 +70,12 @@ class ProfileOrder:
     @property
     def sides(self) -> int:
         """How many sides it has: one where it stands at a wall."""
-        return 2 if self.kind in ("box", "cased") else 1
+        return 2 if self.kind in ("box", "flat", "cased") else 1
 
     @property
     def key(self) -> tuple[object, ...]:
         """Equal for profiles that are the same on the bench."""
-        return self.kind, self.box, self.width.value, self.drop.value
+        return self.kind, self.family.built, self.width.value, self.drop.value, self.partial
 
 
 def inside_width(order: ProfileOrder) -> LengthFigure:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from lacunar.layout.beams.flat_profiles import build_flat
 from lacunar.layout.beams.profile_faults import shape_faults
 from lacunar.layout.beams.profile_sizes import (
     ProfileOrder,
@@ -20,6 +21,7 @@ from lacunar.layout.panel_stack import PanelStack
 from lacunar.layout.records import BeamProfile, ProfilePart
 from lacunar.measure.figure import given
 from lacunar.measure.length import ZERO
+from lacunar.model.beams import FamilyProfile
 
 
 def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
@@ -30,10 +32,13 @@ def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
     and no more.
     """
     soffit = order.kind == "soffit"
+    if order.family.flat is not None:
+        return build_flat(order, order.family.flat, stack)
     refuse([] if soffit else list(shape_faults(order, stack)))
     return BeamProfile(
         id="",
         kind=order.kind,
+        profile=FamilyProfile.BOX,
         sides=order.sides,
         bottom_joint=order.box.bottom_joint,
         finished_width=order.width,
@@ -51,16 +56,21 @@ def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
 
 
 def _parts(order: ProfileOrder, stack: PanelStack) -> tuple[ProfilePart, ...]:
-    """The boards, from stock that can make them. A cased beam has its member for a backing."""
+    """The boards, from stock that can make them. A cased beam has its member for a backing.
+
+    Where its member ends, a casing is an empty box on backing of its own.
+    """
     box, pointer = order.box, order.family.pointer
     own_width = order.width.value == order.family.width.value
     side, bottom = side_width(order, stack), bottom_width(order)
     wider = order.kind in ("cased", "wall_full") or not (own_width or order.kind == "wall_half")
     stocks = [
-        PartStock("side", f"{pointer}/sides", box.sides, side.value, order.kind == "cased"),
+        PartStock(
+            "side", f"{pointer}/sides", box.sides, side.value + stack.rise, order.kind == "cased"
+        ),
         PartStock("bottom", f"{pointer}/bottom", box.bottom, bottom.value, wider),
     ]
-    if box.backing is not None and order.kind != "cased":
+    if box.backing is not None and (order.kind != "cased" or order.partial):
         width = backing_width(order).value
         stocks.append(PartStock("backing", f"{pointer}/backing", box.backing, width, wider))
     refuse([fault for stock in stocks for fault in stock_faults(stock)])
@@ -76,7 +86,7 @@ def _backing(
     order: ProfileOrder, stack: PanelStack, stocks: list[PartStock]
 ) -> Iterator[ProfilePart]:
     """The backing laid flat, or blocks as high as the inside where no stock for it is named."""
-    if order.kind == "cased":
+    if order.kind == "cased" and not order.partial:
         return
     if stocks:
         taken = stocks[0].taken

@@ -1,27 +1,33 @@
 """Sets out crown and flat mouldings in every coffer: the one function of these that others call."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.coffer_surroundings import SidePair, Surroundings, surroundings
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.moulding_records import CofferTrim, MouldingPiece, Mouldings, SideCover
 from lacunar.layout.mouldings.crown import crown_section
 from lacunar.layout.mouldings.faults import bearing_faults, cover_faults, room_faults, spring_faults
+from lacunar.layout.mouldings.measured_pieces import fitting, measured_pieces
 from lacunar.layout.mouldings.pieces import (
+    TOWARD,
+    CofferPieces,
     CrownInCoffers,
     crown_pieces,
     flat_pieces,
     flats_at,
     left_by_flats,
+    nailer_pieces,
     openings,
     standing_out,
 )
+from lacunar.layout.opening_records import MeasuredOpening
 from lacunar.layout.records import BeamProfile, Coffer, RunLayout
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.moulding import Crown, CrownMethod, FlatPlace
+from lacunar.model.openings import OutOfSquare
 from lacunar.model.room import RunName
 
 SEEN_IN_FRAME = Rule(
@@ -38,6 +44,7 @@ MOUTH = Rule(
 RUNNING_LENGTH = Rule(
     "crown of one coffer: its long points end to end", "2 * along_length + 2 * along_width"
 )
+RUNNING_ROUND = Rule("crown of one coffer: its long points end to end", "w1 + w2 + w3 + w4")
 SIDE_LEFT = Rule(
     "side left to be seen between the mouldings above and the mouldings at the lower edge",
     "exposed_side - max(crown_drop, behind_width) - edge_width",
@@ -46,12 +53,13 @@ SIDE_LEFT = Rule(
 
 @dataclass(frozen=True, slots=True)
 class MouldingTask:
-    """A ceiling's beams and coffers: what mouldings are fitted into."""
+    """A ceiling's beams and coffers: what mouldings are fitted into, as planned or as measured."""
 
     ceiling: Ceiling
     runs: Mapping[RunName, RunLayout]
     profiles: Sequence[BeamProfile]
     coffers: tuple[Coffer, ...]
+    measured: tuple[MeasuredOpening, ...] = ()
 
 
 def mouldings(task: MouldingTask) -> Mouldings:
@@ -97,16 +105,59 @@ def _cover(task: MouldingTask, crown: CrownInCoffers | None, profile: BeamProfil
 
 
 def _trims(task: MouldingTask, crown: CrownInCoffers | None) -> Iterator[CofferTrim]:
-    """Coffers of one size with the same about them together, in the order of the first of each."""
+    """Coffers of one size with the same about them together, in the order of the first of each.
+
+    A coffer that was measured stands by itself.
+    """
+    measured = {opening.coffer: opening for opening in task.measured}
     profile_of = {user: profile for profile in task.profiles for user in profile.used_by}
     groups: dict[tuple[object, ...], list[Surroundings]] = {}
     for around in surroundings(task.runs, profile_of, task.coffers):
         coffer = around.coffer
-        key = (coffer.length.value, coffer.width.value, around.length, around.width)
+        key: tuple[object, ...] = (coffer.id,)
+        if coffer.id not in measured:
+            key = (coffer.length.value, coffer.width.value, around.length, around.width)
         groups.setdefault(key, []).append(around)
     for group in groups.values():
+        opening = measured.get(group[0].coffer.id)
+        if opening is not None:
+            yield _measured_trim(task.ceiling, crown, group[0], opening)
+            continue
         ids = tuple(around.coffer.id for around in group)
         yield _trim(task.ceiling, crown, group[0], ids)
+
+
+def _measured_trim(
+    ceiling: Ceiling,
+    crown: CrownInCoffers | None,
+    around: Surroundings,
+    opening: MeasuredOpening,
+) -> CofferTrim:
+    """The trim of a coffer that was measured; out of square, its crown goes in another way."""
+    fitted = replace(around.coffer, length=opening.fit_length, width=opening.fit_width)
+    as_built = replace(around, coffer=fitted)
+    way = None
+    if crown is not None and ceiling.measured_openings is not None:
+        way = fitting(opening, crown, ceiling.measured_openings.out_of_square)
+    if crown is not None and way is OutOfSquare.COPED_IN_PLACE:
+        coped = replace(crown.asked, method=CrownMethod.COPED_IN_PLACE)
+        crown = replace(crown, asked=coped)
+    pieces = measured_pieces(as_built, opening, crown, way, ceiling.flat_mouldings)
+    return _trim(ceiling, crown, as_built, (opening.coffer,), pieces)
+
+
+def _planned_pieces(
+    ceiling: Ceiling,
+    crown: CrownInCoffers | None,
+    around: Surroundings,
+    left: dict[RunName, LengthFigure],
+) -> CofferPieces:
+    upper, lower = (flats_at(place, ceiling.flat_mouldings) for place in FlatPlace)
+    return CofferPieces(
+        upper=tuple(flat_pieces(around, upper)),
+        crown=() if crown is None else crown_pieces(crown, left),
+        lower=tuple(flat_pieces(around, lower)),
+    )
 
 
 def _trim(
@@ -114,6 +165,7 @@ def _trim(
     crown: CrownInCoffers | None,
     around: Surroundings,
     coffers: tuple[str, ...],
+    measured: CofferPieces | None = None,
 ) -> CofferTrim:
     """The trim of coffers that are alike."""
     upper, lower = (flats_at(place, ceiling.flat_mouldings) for place in FlatPlace)
@@ -126,16 +178,19 @@ def _trim(
         run: _mouth(openings(around)[run], around.across(run), standing_out(lower))
         for run in RunName
     }
-    framed = () if crown is None else crown_pieces(crown, left)
+    pieces = measured or _planned_pieces(ceiling, crown, around, left)
     return CofferTrim(
         coffers=coffers,
         seen_length=seen[RunName.LENGTH],
         seen_width=seen[RunName.WIDTH],
         mouth_length=mouth[RunName.LENGTH],
         mouth_width=mouth[RunName.WIDTH],
-        pieces=(*flat_pieces(around, upper), *framed, *flat_pieces(around, lower)),
-        running_length=_running_length(framed),
-        frame_passes_mouth=_frame_passes(ceiling.crown, framed, mouth),
+        pieces=(*pieces.upper, *pieces.crown, *pieces.lower),
+        nailers=() if crown is None else nailer_pieces(crown, left),
+        running_length=_running_length(pieces.crown),
+        frame_passes_mouth=_frame_passes(
+            None if crown is None else crown.asked, pieces.crown, mouth
+        ),
     )
 
 
@@ -176,6 +231,13 @@ def _mouth(opening: LengthFigure, sides: SidePair, standing: Length) -> LengthFi
 def _running_length(pieces: tuple[MouldingPiece, ...]) -> LengthFigure | None:
     if not pieces:
         return None
+    by_wall = {wall: piece.long_point for piece in pieces for wall in piece.toward}
+    unlike = {run: {by_wall[wall].value for wall in TOWARD[run]} for run in RunName}
+    if any(len(sizes) > 1 for sizes in unlike.values()):
+        told = {f"w{wall[1]}": by_wall[wall].value for wall in sorted(by_wall)}
+        approximate = any(figure.approximate for figure in by_wall.values())
+        gives = RUNNING_ROUND.approximates if approximate else RUNNING_ROUND.gives
+        return gives(sum(told.values(), ZERO), **told)
     along, across = (
         next(piece.long_point.value for piece in pieces if piece.along is run) for run in RunName
     )
@@ -185,7 +247,13 @@ def _running_length(pieces: tuple[MouldingPiece, ...]) -> LengthFigure | None:
 def _frame_passes(
     crown: Crown | None, pieces: tuple[MouldingPiece, ...], mouth: Mapping[RunName, LengthFigure]
 ) -> bool | None:
-    """Whether every long point of a bench frame is within the mouth."""
+    """Whether a bench frame is within the mouth, each way by the shorter of its long points.
+
+    Where these differ the frame is mitred to the coffer's corners, and the mouth tapers with it.
+    """
     if crown is None or crown.method is not CrownMethod.BENCH_FRAME:
         return None
-    return all(piece.long_point.value <= mouth[piece.along].value for piece in pieces)
+    return all(
+        min(piece.long_point.value for piece in pieces if piece.along is run) <= mouth[run].value
+        for run in RunName
+    )

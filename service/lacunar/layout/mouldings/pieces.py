@@ -4,7 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from lacunar.layout.coffer_surroundings import Surroundings
-from lacunar.layout.moulding_records import CrownSection, MouldingPiece, PieceEnd
+from lacunar.layout.moulding_records import CrownSection, MouldingPiece, NailerPiece, PieceEnd
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import Crown, CrownMethod, FlatMoulding, FlatPlace
@@ -31,7 +31,33 @@ FLAT_SHORT_POINT = Rule(
     "long_point - ends * thickness",
 )
 
+NAILER_WHOLE = Rule("nailer along the longer way: from side to side", "opening")
+NAILER_BETWEEN = Rule("nailer between the other two: less the depth of both", "opening - 2 * depth")
+
 CROWN = "Crown"
+
+# The walls toward which the sides along a run lie.
+TOWARD = {RunName.LENGTH: ("W4", "W2"), RunName.WIDTH: ("W1", "W3")}
+# Whoever goes round a coffer to the right, facing its sides, comes to them in this order.
+TO_THE_RIGHT = ("W4", "W1", "W2", "W3")
+
+
+@dataclass(frozen=True, slots=True)
+class CofferPieces:
+    """All pieces of one coffer: flat ones at the ceiling, crown, flat ones at the lower edge."""
+
+    upper: tuple[MouldingPiece, ...]
+    crown: tuple[MouldingPiece, ...]
+    lower: tuple[MouldingPiece, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Cut:
+    """Where a piece goes and how it is cut."""
+
+    along: RunName
+    toward: tuple[str, ...]
+    ends: tuple[PieceEnd, PieceEnd]
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,24 +101,24 @@ def crown_pieces(
     """
     if crown.asked.method is CrownMethod.BENCH_FRAME:
         ends = (PieceEnd.MITRED, PieceEnd.MITRED)
-        return tuple(_crown_piece(crown, run, left[run], ends, 2) for run in RunName)
+        return tuple(_crown_piece(crown, left[run], Cut(run, TOWARD[run], ends)) for run in RunName)
+    return tuple(_crown_piece(crown, left[cut.along], cut) for cut in coped_cuts(left))
+
+
+def coped_cuts(left: dict[RunName, LengthFigure]) -> tuple[Cut, ...]:
+    """The four pieces of coped crown in the order they go up, by the openings they go into."""
     first = max(RunName, key=lambda run: left[run].value)
     square, coped = PieceEnd.SQUARE, PieceEnd.COPED
-    return (
-        _crown_piece(crown, first, left[first], (square, square), 1),
-        _crown_piece(crown, first.other, left[first.other], (coped, square), 1),
-        _crown_piece(crown, first, left[first], (coped, square), 1),
-        _crown_piece(crown, first.other, left[first.other], (coped, coped), 1),
+    ends = ((square, square), (coped, square), (coped, square), (coped, coped))
+    begins = TO_THE_RIGHT.index(TOWARD[first][0])
+    order = (*TO_THE_RIGHT[begins:], *TO_THE_RIGHT[:begins])
+    return tuple(
+        Cut(first if number % 2 == 0 else first.other, (wall,), ends[number])
+        for number, wall in enumerate(order)
     )
 
 
-def _crown_piece(
-    crown: CrownInCoffers,
-    along: RunName,
-    opening: LengthFigure,
-    ends: tuple[PieceEnd, PieceEnd],
-    quantity: int,
-) -> MouldingPiece:
+def _crown_piece(crown: CrownInCoffers, opening: LengthFigure, cut: Cut) -> MouldingPiece:
     asked, projection = crown.asked, crown.section.projection
     if asked.method is CrownMethod.BENCH_FRAME:
         long_point = FRAME_LONG_POINT.gives(
@@ -104,7 +130,7 @@ def _crown_piece(
             opening=opening.value,
             sprung_allowance=asked.sprung_allowance,
         )
-    slanted = sum(end is not PieceEnd.SQUARE for end in ends)
+    slanted = sum(end is not PieceEnd.SQUARE for end in cut.ends)
     gives = CROWN_SHORT_POINT.approximates if projection.approximate else CROWN_SHORT_POINT.gives
     short_point = gives(
         long_point.value - projection.value * slanted,
@@ -112,7 +138,31 @@ def _crown_piece(
         ends=slanted,
         projection=projection.value,
     )
-    return MouldingPiece(CROWN, along, quantity, *ends, long_point, short_point)
+    quantity = len(cut.toward)
+    return MouldingPiece(CROWN, cut.along, cut.toward, quantity, *cut.ends, long_point, short_point)
+
+
+def nailer_pieces(
+    crown: CrownInCoffers, left: dict[RunName, LengthFigure]
+) -> tuple[NailerPiece, ...]:
+    """Turn the openings crown goes into [length] into the nailers behind it.
+
+    Formula: two along the longer way from side to side, two between them: the opening less two
+    depths of the nailer. None where there is no room for a nailer behind the crown, or between.
+    """
+    nailer = crown.section.nailer
+    if nailer is None:
+        return ()
+    first = max(RunName, key=lambda run: left[run].value)
+    whole, opening = left[first], left[first.other].value
+    between = opening - nailer.depth.value * 2
+    if between <= ZERO:
+        return ()
+    gives = NAILER_BETWEEN.approximates if nailer.depth.approximate else NAILER_BETWEEN.gives
+    return (
+        NailerPiece(first, 2, NAILER_WHOLE.gives(whole.value, opening=whole.value)),
+        NailerPiece(first.other, 2, gives(between, opening=opening, depth=nailer.depth.value)),
+    )
 
 
 def flat_pieces(around: Surroundings, flats: tuple[FlatMoulding, ...]) -> Iterator[MouldingPiece]:
@@ -127,7 +177,7 @@ def flat_pieces(around: Surroundings, flats: tuple[FlatMoulding, ...]) -> Iterat
             if flat.at is FlatPlace.CEILING:
                 opening = left_by_flats(openings(around)[run], behind)
                 ends = (PieceEnd.MITRED, PieceEnd.MITRED)
-                yield _flat_piece(flat, run, opening, ends, 2)
+                yield _flat_piece(flat, opening, Cut(run, TOWARD[run], ends))
             else:
                 yield from _edge_pieces(around, flat, run, behind)
 
@@ -155,26 +205,22 @@ def _edge_pieces(
     # The plan lies as the floor does. Who faces W4 from inside has the length run's far end at the
     # left hand; who faces W1 has the width run's far end at the right hand.
     ways = [(far, near), (near, far)] if run is RunName.LENGTH else [(near, far), (far, near)]
-    found: dict[tuple[PieceEnd, PieceEnd], int] = {}
-    for side, ends in zip((on.near, on.far), ways, strict=True):
+    found: dict[tuple[PieceEnd, PieceEnd], tuple[str, ...]] = {}
+    for side, wall, ends in zip((on.near, on.far), TOWARD[run], ways, strict=True):
         if side.beam:
-            found[ends] = found.get(ends, 0) + 1
-    for ends, quantity in found.items():
-        yield _flat_piece(flat, run, opening, ends, quantity)
+            found[ends] = (*found.get(ends, ()), wall)
+    for ends, walls in found.items():
+        yield _flat_piece(flat, opening, Cut(run, walls, ends))
 
 
-def _flat_piece(
-    flat: FlatMoulding,
-    along: RunName,
-    opening: LengthFigure,
-    ends: tuple[PieceEnd, PieceEnd],
-    quantity: int,
-) -> MouldingPiece:
-    mitred = sum(end is PieceEnd.MITRED for end in ends)
+def _flat_piece(flat: FlatMoulding, opening: LengthFigure, cut: Cut) -> MouldingPiece:
+    mitred = sum(end is PieceEnd.MITRED for end in cut.ends)
     short_point = FLAT_SHORT_POINT.gives(
         opening.value - flat.thickness * mitred,
         long_point=opening.value,
         ends=mitred,
         thickness=flat.thickness,
     )
-    return MouldingPiece(flat.name, along, quantity, *ends, opening, short_point)
+    return MouldingPiece(
+        flat.name, cut.along, cut.toward, len(cut.toward), *cut.ends, opening, short_point
+    )

@@ -3,14 +3,22 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from lacunar.layout.board_records import BoardField, BoardLayout
+from lacunar.layout.board_records import BoardField, BoardLayout, Courses
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panels.courses import board_foot_factor, lay_courses, lineal_factor
-from lacunar.layout.panels.sheet_goods import PanelRun, gap_faults, panel_sizes
+from lacunar.layout.panels.sheet_goods import (
+    NOTHING_MEASURED,
+    AsMeasured,
+    PanelRun,
+    gap_faults,
+    measured_sizes,
+    panel_sizes,
+)
+from lacunar.layout.panels.tapered_boards import tapered_boards
 from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Coffer, ElementKind
 from lacunar.layout.runs.run_division import BeamStretch, Stretch
-from lacunar.layout.runs.run_records import member_faces
+from lacunar.layout.runs.run_records import member_reach
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.board_tables import PUBLISHED_BOARDS
@@ -45,13 +53,25 @@ class _Size:
     across: LengthFigure
 
 
+@dataclass(frozen=True, slots=True)
+class _Laid:
+    """Boards of one length, and their courses."""
+
+    length: LengthFigure
+    courses: Courses
+
+
 def board_layout(
-    panel: Panel, runs: Mapping[RunName, PanelRun], coffers: Sequence[Coffer]
+    panel: Panel,
+    runs: Mapping[RunName, PanelRun],
+    coffers: Sequence[Coffer],
+    measured: AsMeasured = NOTHING_MEASURED,
 ) -> BoardLayout | None:
     """Turn coffers into fields of boards, those of one size together; None without boards.
 
     Per coffer a field is as large as a sheet panel of the same seat. Through boards reach from wall
-    to wall, but for soffits, at which they end, and members, at which they are parted.
+    to wall, but for soffits, at which they end, and members, at which they are parted. A coffer
+    that was measured is a field by itself; where it tapers, boards are as cut from square.
 
     Raises SpecRefused where gaps leave no field.
     """
@@ -60,7 +80,7 @@ def board_layout(
         return None
     spans = {name: _spans(panel, boards, run) for name, run in runs.items()}
     refuse(gap_faults(panel, [span.size for each in spans.values() for span in each]))
-    fields = tuple(_fields(boards, spans, coffers))
+    fields = tuple(_with_measured(panel, boards, _fields(boards, spans, coffers), measured))
     published = PUBLISHED_BOARDS[boards.nominal] if boards.nominal else None
     widest = max(field.courses.across.value for field in fields)
     movement = boards.movement
@@ -108,7 +128,7 @@ def _through(stretches: Sequence[Stretch], gap: Length) -> Iterator[_Span]:
             yield _span(near, stretch.near, gap, coffers)
             return
         elif isinstance(stretch, BeamStretch) and stretch.kind is ElementKind.CASED_BEAM:
-            before, after = member_faces(stretch)
+            before, after = member_reach(stretch)
             yield _span(near, before, gap, coffers)
             near, coffers = after, []
     yield _span(near, stretches[-1].far, gap, coffers)
@@ -139,18 +159,52 @@ def _fields(
         yield _field(boards, laid, inside, len(group))
 
 
+def _with_measured(
+    panel: Panel, boards: Boards, fields: Iterator[BoardField], measured: AsMeasured
+) -> Iterator[BoardField]:
+    """The fields with those of measured coffers taken out of them, and following by themselves."""
+    if boards.run is BoardRun.THROUGH:
+        yield from fields
+        return
+    taken = measured_sizes(panel, measured)
+    for field in fields:
+        rest = tuple(coffer for coffer in field.coffers if coffer not in taken)
+        if rest:
+            yield _filled(boards, _Laid(field.length, field.courses), rest, len(rest))
+    if taken:
+        refuse(gap_faults(panel, [size for pair in taken.values() for size in pair]))
+    tapered = {each.coffer: (each, laid) for each, laid in tapered_boards(panel, measured.openings)}
+    for coffer, (length, width) in taken.items():
+        if coffer in tapered:
+            each, laid = tapered[coffer]
+            cut_from = [course.cut_from for course in each.courses]
+            longest = max(cut_from, key=lambda figure: figure.value)
+            yield _filled(boards, _Laid(longest, laid), (coffer,), 1)
+            continue
+        lies_along = boards.parallel_to is RunName.LENGTH
+        size = _Size(length, width) if lies_along else _Size(width, length)
+        yield _field(boards, size, (coffer,), 1)
+
+
 def _field(boards: Boards, size: _Size, coffers: tuple[str, ...], fields: int) -> BoardField:
     laid = lay_courses(size.across, boards.cover, boards.tongue, boards.centered_on)
-    length, across = size.length.value, size.across.value
-    count = fields * laid.courses.value
+    return _filled(boards, _Laid(size.length, laid), coffers, fields)
+
+
+def _filled(boards: Boards, laid: _Laid, coffers: tuple[str, ...], fields: int) -> BoardField:
+    length, across = laid.length.value, laid.courses.across.value
+    count = fields * laid.courses.courses.value
+    approximate = laid.length.approximate
     return BoardField(
         coffers=coffers,
         fields=FIELDS.gives(fields, fields=fields),
-        length=size.length,
-        courses=laid,
-        boards=BOARDS.gives(count, fields=fields, courses=laid.courses.value),
-        lineal=LINEAL.gives(length * count, boards=count, length=length),
-        coverage=COVERAGE.gives(
+        length=laid.length,
+        courses=laid.courses,
+        boards=BOARDS.gives(count, fields=fields, courses=laid.courses.courses.value),
+        lineal=(LINEAL.approximates if approximate else LINEAL.gives)(
+            length * count, boards=count, length=length
+        ),
+        coverage=(COVERAGE.approximates if approximate else COVERAGE.gives)(
             length * (across / boards.cover) * fields,
             fields=fields,
             length=length,
@@ -164,7 +218,8 @@ def _in_all(name: str, parts: Sequence[LengthFigure]) -> LengthFigure:
     """Lengths of several fields added up, each under its number."""
     numbered = {f"field_{number}": part.value for number, part in enumerate(parts, start=1)}
     rule = Rule(f"{name}, in all", " + ".join(numbered))
-    return rule.gives(sum(numbered.values(), ZERO), **numbered)
+    gives = rule.approximates if any(part.approximate for part in parts) else rule.gives
+    return gives(sum(numbered.values(), ZERO), **numbered)
 
 
 def _boards_in_all(counts: Sequence[int]) -> CountFigure:

@@ -1,5 +1,6 @@
 """Courses of boards across an opening: how many, and what the two edge boards are ripped to."""
 
+from collections.abc import Callable
 from math import ceil
 
 from lacunar.layout.board_records import Courses
@@ -51,11 +52,11 @@ def lay_courses(
     (9, 'board', Length(3 in))
     """
     count = _count(across.value, cover, centered_on)
-    edge = _edge(across.value, cover, count.value)
-    last = LAST_RIP.gives(edge.value, edge=edge.value)
+    edge = _edge(across, cover, count.value)
+    last = _gives(LAST_RIP, across)(edge.value, edge=edge.value)
     first = last
     if count.value > 1:
-        first = FIRST_RIP.gives(edge.value + tongue, edge=edge.value, tongue=tongue)
+        first = _gives(FIRST_RIP, across)(edge.value + tongue, edge=edge.value, tongue=tongue)
     return Courses(
         across=across,
         courses=count,
@@ -77,11 +78,16 @@ def _count(across: Length, cover: Length, centered_on: CenteredOn | None) -> Cou
     return OTHER_COURSES.gives(fewest + 1, across=across, cover=cover)
 
 
-def _edge(across: Length, cover: Length, courses: int) -> LengthFigure:
+def _gives(rule: Rule, across: LengthFigure) -> Callable[..., LengthFigure]:
+    """The rule, whose figures are approximate where what is across is."""
+    return rule.approximates if across.approximate else rule.gives
+
+
+def _edge(across: LengthFigure, cover: Length, courses: int) -> LengthFigure:
     if courses == 1:
-        return ONLY_BOARD.gives(across, across=across)
-    left = across - cover * (courses - 2)
-    return EDGE.gives(left / 2, across=across, courses=courses, cover=cover)
+        return _gives(ONLY_BOARD, across)(across.value, across=across.value)
+    left = across.value - cover * (courses - 2)
+    return _gives(EDGE, across)(left / 2, across=across.value, courses=courses, cover=cover)
 
 
 def lineal_factor(cover: Length) -> NumberFigure:

@@ -1,9 +1,12 @@
 """Where a panel larger than its sheet is parted, and which way its sheets are turned."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from math import ceil
 
+from lacunar.layout.backing_records import JoistLines
+from lacunar.layout.panels.joist_seams import SeamTask, on_joists, seam_bearings
+from lacunar.layout.records import SeamBearing
 from lacunar.measure.figure import CountFigure, LengthFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.panel import Panel, SeamPlaces, SheetSize
@@ -30,24 +33,56 @@ class SheetLay:
     seams: CountFigure
     along_length: tuple[LengthFigure, ...]
     along_width: tuple[LengthFigure, ...]
+    bearings: tuple[SeamBearing, ...]
+
+    @property
+    def alike(self) -> tuple[object, ...]:
+        """What two lays have in common that are cut alike and lie alike to the joists."""
+        seams = (*self.along_length, *self.along_width)
+        return (
+            tuple(seam.value for seam in seams),
+            tuple(bearing.offset.value for bearing in self.bearings),
+        )
 
 
-def lay_sheets(size: tuple[Length, Length], panel: Panel) -> SheetLay:
+@dataclass(frozen=True, slots=True)
+class JoistsAbove:
+    """Where a panel starts along a run [length], and the joists met along it, if there are any."""
+
+    start: Length
+    joists: JoistLines | None
+
+
+def lay_sheets(
+    size: tuple[Length, Length], panel: Panel, above: Mapping[RunName, JoistsAbove] | None = None
+) -> SheetLay:
     """Turn a panel's sizes along both runs [length] into how its sheets lie.
 
     Without a grain the sheet is turned so that there are fewer seams, and lies along the length run
-    where both ways give as many.
+    where both ways give as many. Seams along the joists are put on them where sheets as many reach
+    from joist to joist, each as near as can be to where it would lie; else they lie as asked for.
     """
     length, width = size
     sheet = panel.sheet
     long_edge = panel.grain or _better_turn(size, sheet)
     edges = (sheet.length, sheet.width)
     along, up = edges if long_edge is RunName.LENGTH else edges[::-1]
+    found: dict[RunName, tuple[LengthFigure, ...]] = {}
+    bearings: list[SeamBearing] = []
+    for run, panel_size, edge in ((RunName.LENGTH, length, along), (RunName.WIDTH, width, up)):
+        found[run] = tuple(_places(panel_size, edge, panel.seams))
+        met = above[run] if above else None
+        if met is not None and met.joists is not None:
+            seam_task = SeamTask(run, panel_size, edge, met.start, met.joists)
+            found[run] = on_joists(seam_task, found[run])
+            across = width if run is RunName.LENGTH else length
+            bearings += seam_bearings(seam_task, found[run], across)
     return SheetLay(
         long_edge=long_edge,
         seams=seams(size, sheet, panel.grain),
-        along_length=tuple(_places(length, along, panel.seams)),
-        along_width=tuple(_places(width, up, panel.seams)),
+        along_length=found[RunName.LENGTH],
+        along_width=found[RunName.WIDTH],
+        bearings=tuple(bearings),
     )
 
 

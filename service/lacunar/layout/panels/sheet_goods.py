@@ -4,14 +4,17 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import chain
 
+from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.panels.seams import lay_sheets
+from lacunar.layout.opening_records import MeasuredOpening, TaperedPanel
+from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
+from lacunar.layout.panels.tapered_panels import follows_measured
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch
-from lacunar.layout.runs.run_records import member_faces
+from lacunar.layout.runs.run_records import member_reach
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.beams import Box
+from lacunar.model.beams import Box, FamilyBeam
 from lacunar.model.faults import Fault
 from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.room import RunName
@@ -27,14 +30,29 @@ PANEL_PAST_SIDES = Rule(
 
 @dataclass(frozen=True, slots=True)
 class PanelRun:
-    """A run divided, and the box of the family that divides it."""
+    """A run divided, the box of the family that divides it, and the joists met, if told."""
 
     divided: DividedRun
-    box: Box
+    box: FamilyBeam
+    joists: JoistLines | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class AsMeasured:
+    """What was measured that panels and boards go into, and the panels that are no rectangles."""
+
+    openings: tuple[MeasuredOpening, ...] = ()
+    tapered: tuple[TaperedPanel, ...] = ()
+
+
+NOTHING_MEASURED = AsMeasured()
 
 
 def panels(
-    panel: Panel, runs: Mapping[RunName, PanelRun], coffers: Sequence[Coffer]
+    panel: Panel,
+    runs: Mapping[RunName, PanelRun],
+    coffers: Sequence[Coffer],
+    measured: AsMeasured = NOTHING_MEASURED,
 ) -> tuple[PanelFit, ...]:
     """Turn coffers into sheet panels, those of one size together, in the order of their coffers.
 
@@ -43,37 +61,65 @@ def panels(
     face to the middle of the beam, where it meets the next panel; up to the wall behind a wall
     beam; up to the member in a cased beam. At a bare wall or soffit it ends there.
 
+    A panel that goes in after the sides of a coffer that was measured follows what was measured.
+
     Raises SpecRefused where gaps leave no panel.
     """
     if panel.kind is not PanelKind.SHEET_GOODS:
         return ()
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
-    refuse(gap_faults(panel, [*lengths, *widths]))
-    groups: dict[tuple[Length, Length], list[Coffer]] = {}
+    taken = measured_sizes(panel, measured)
+    planned = {
+        coffer.id: (lengths[coffer.column - 1], widths[coffer.row - 1]) for coffer in coffers
+    }
+    sizes = {**planned, **taken}
+    refuse(gap_faults(panel, [size for pair in sizes.values() for size in pair]))
+    starts = {name: panel_starts(panel, run) for name, run in runs.items()}
+    groups: dict[tuple[object, ...], tuple[SheetLay, list[Coffer]]] = {}
     for coffer in coffers:
-        size = lengths[coffer.column - 1].value, widths[coffer.row - 1].value
-        groups.setdefault(size, []).append(coffer)
-    return tuple(_fit(panel, size, group, (lengths, widths)) for size, group in groups.items())
+        length, width = (size.value for size in sizes[coffer.id])
+        at = {RunName.LENGTH: coffer.column - 1, RunName.WIDTH: coffer.row - 1}
+        above = {name: JoistsAbove(starts[name][at[name]], runs[name].joists) for name in RunName}
+        lay = lay_sheets((length, width), panel, above)
+        key = (coffer.id,) if coffer.id in taken else (length, width, lay.alike)
+        groups.setdefault(key, (lay, []))[1].append(coffer)
+    return tuple(_fit(lay, group, sizes[group[0].id]) for lay, group in groups.values())
+
+
+def measured_sizes(
+    panel: Panel, measured: AsMeasured
+) -> dict[str, tuple[LengthFigure, LengthFigure]]:
+    """The sizes of what goes into coffers that were measured: what fits, less a gap at each edge.
+
+    Of a tapered panel, the rectangle it is cut from. None where panels went in before the sides.
+    """
+    if not follows_measured(panel):
+        return {}
+    found = {
+        opening.coffer: (
+            _size(panel, opening.fit_length.value, (ZERO, ZERO)),
+            _size(panel, opening.fit_width.value, (ZERO, ZERO)),
+        )
+        for opening in measured.openings
+    }
+    return found | {each.coffer: (each.length, each.width) for each in measured.tapered}
 
 
 def _fit(
-    panel: Panel,
-    size: tuple[Length, Length],
-    group: Sequence[Coffer],
-    sizes: tuple[Sequence[LengthFigure], Sequence[LengthFigure]],
+    lay: SheetLay, group: Sequence[Coffer], sizes: tuple[LengthFigure, LengthFigure]
 ) -> PanelFit:
-    """The panel of coffers of one size, with its sheets and their seams."""
-    lay = lay_sheets(size, panel)
-    lengths, widths = sizes
+    """The panel of coffers of one size and with one set of seams."""
+    length, width = sizes
     return PanelFit(
         coffers=tuple(coffer.id for coffer in group),
-        length=lengths[group[0].column - 1],
-        width=widths[group[0].row - 1],
+        length=length,
+        width=width,
         long_edge=lay.long_edge,
         seams=lay.seams,
         seams_along_length=lay.along_length,
         seams_along_width=lay.along_width,
+        seam_bearings=lay.bearings,
     )
 
 
@@ -102,6 +148,15 @@ def panel_sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
     ]
 
 
+def panel_starts(panel: Panel, run: PanelRun) -> list[Length]:
+    """Where panels start along a run, from the datum [length], in each of its coffers in order."""
+    coffers = (each for each in run.divided.stretches if each.kind is ElementKind.COFFER)
+    return [
+        coffer.near.value - past[0] + panel.gap
+        for coffer, past in zip(coffers, _pasts(panel.seat, run), strict=True)
+    ]
+
+
 def _size(panel: Panel, opening: Length, past: tuple[Length, Length]) -> LengthFigure:
     gap = panel.gap
     if panel.seat is Seat.BETWEEN_SIDES:
@@ -123,17 +178,17 @@ def _pasts(seat: Seat, run: PanelRun) -> Iterator[tuple[Length, Length]]:
             )
 
 
-def _past(seat: Seat, beside: Stretch | None, box: Box, *, near_side: bool) -> Length:
+def _past(seat: Seat, beside: Stretch | None, box: FamilyBeam, *, near_side: bool) -> Length:
     """How far a panel reaches past a face; `near_side` if that is the beam's side to the datum."""
     if beside is None or beside.kind is ElementKind.SOFFIT or seat is Seat.BETWEEN_SIDES:
         return ZERO
     at_wall = beside.kind is ElementKind.WALL_BEAM
-    if seat is Seat.BETWEEN_BACKING:
+    if seat is Seat.BETWEEN_BACKING and isinstance(box, Box):
         return box.sides.thickness + (box.allowance if at_wall else box.allowance / 2)
     whole = beside.far.value - beside.near.value
     if at_wall:
         return whole
     if isinstance(beside, BeamStretch) and beside.kind is ElementKind.CASED_BEAM:
-        near, far = member_faces(beside)
+        near, far = member_reach(beside)
         return near.value - beside.near.value if near_side else beside.far.value - far.value
     return whole / 2

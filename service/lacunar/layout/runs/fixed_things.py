@@ -15,12 +15,17 @@ from lacunar.model.grid import FixedBeam
 from lacunar.model.room import Casing, Member
 
 CASED_WIDTH = Rule(
-    "width of a cased beam: as its family, or as the member, its clearances and both sides need",
-    "max(beam_width, member + 2 * clearance + 2 * side)",
+    "width of a cased beam: as its family, or as the clad member, its skew, air, cleats and both"
+    " sides need",
+    "max(beam_width, member + 2 * (cladding + clearance + cleat + side) + skew)",
+)
+MEMBER_MIDDLE = Rule(
+    "center a casing stands about: midway between the centers at the member's two ends",
+    "(at_start + at_end) / 2",
 )
 SHIFT_LIMIT = Rule(
-    "how far a casing may stand off its member: half the room inside it, less the clearance",
-    "(width - 2 * side - member) / 2 - clearance",
+    "how far a casing may stand off its member: half the room inside it, less all that is beside",
+    "(width - 2 * side - member - skew) / 2 - cladding - clearance - cleat",
 )
 
 
@@ -29,7 +34,8 @@ class FixedThing:
     """A beam with a given place: its center or its member's, its finished width, and its play.
 
     `shift_limit` is how far the beam may stand to either side of `center`; nothing for a beam that
-    lines up with something. `shifts` says whether it was asked to.
+    lines up with something. `shifts` says whether it was asked to. `member_ends` are the centers of
+    the member at its start and at its end, from the datum.
     """
 
     kind: ElementKind
@@ -40,6 +46,7 @@ class FixedThing:
     shift_limit: LengthFigure
     shifts: bool
     member: Member | None
+    member_ends: tuple[LengthFigure, LengthFigure] | None = None
 
 
 def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[FixedThing, ...]:
@@ -63,29 +70,50 @@ def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[Fix
 
 
 def _cased(member: Member, pointer: str, frame: RunFrame, family: Family) -> FixedThing:
-    side, clearance = family.box.sides.thickness, member.clearance
+    side = family.box.sides.thickness
     width = _cased_width(member, family)
     limit = SHIFT_LIMIT.gives(
-        (width.value - side * 2 - member.width) / 2 - clearance,
+        (width.value - side * 2 - member.room_inside) / 2,
         width=width.value,
         side=side,
-        member=member.width,
-        clearance=clearance,
+        **_beside(member),
     )
     return FixedThing(
         kind=ElementKind.CASED_BEAM,
         name=member.name,
         pointer=pointer,
-        center=frame.place(member.center),
+        center=_middle(member, frame),
         width=width,
         shift_limit=limit,
         shifts=member.casing is Casing.SHIFT_TO_EQUAL,
         member=member,
+        member_ends=(frame.place(member.center), frame.place(member.center_at_end)),
     )
 
 
+def _middle(member: Member, frame: RunFrame) -> LengthFigure:
+    start = frame.place(member.center)
+    if not member.skew:
+        return start
+    end = frame.place(member.center_at_end)
+    return MEMBER_MIDDLE.gives(
+        (start.value + end.value) / 2, at_start=start.value, at_end=end.value
+    )
+
+
+def _beside(member: Member) -> dict[str, Length]:
+    """All that must find room between the sides of a casing, by name."""
+    return {
+        "member": member.width,
+        "skew": member.skew,
+        "cladding": member.cladding,
+        "clearance": member.clearance,
+        "cleat": member.cleat,
+    }
+
+
 def _needed(member: Member, family: Family) -> Length:
-    return member.width + member.clearance * 2 + family.box.sides.thickness * 2
+    return member.room_inside + family.box.sides.thickness * 2
 
 
 def _cased_width(member: Member, family: Family) -> LengthFigure:
@@ -94,9 +122,8 @@ def _cased_width(member: Member, family: Family) -> LengthFigure:
     return CASED_WIDTH.gives(
         max(family.width.value, _needed(member, family)),
         beam_width=family.width.value,
-        member=member.width,
-        clearance=member.clearance,
         side=family.box.sides.thickness,
+        **_beside(member),
     )
 
 
@@ -106,14 +133,13 @@ def _casing_too_narrow(member: Member, pointer: str, family: Family) -> Iterator
         yield Fault(
             code="casing_too_narrow",
             pointer=f"{pointer}/cased_width",
-            message="The casing does not go round the member with its clearance and both sides.",
+            message="The casing does not go round the member with what is on and beside it.",
             remedy="Leave cased_width out to have the casing as wide as it must be, or give at"
             " least the width needed.",
             figures={
                 "cased_width": member.cased_width,
                 "needed": needed,
-                "member": member.width,
-                "clearance": member.clearance,
+                **_beside(member),
                 "side": family.box.sides.thickness,
             },
         )
@@ -133,7 +159,7 @@ def _lined_up(beam: FixedBeam, pointer: str, frame: RunFrame, family: Family) ->
 
 
 def _fixed_too_narrow(beam: FixedBeam, pointer: str, family: Family) -> Iterator[Fault]:
-    sides = family.box.sides.thickness * 2
+    sides = ZERO if family.flat else family.box.sides.thickness * 2
     if beam.width is not None and beam.width <= sides:
         yield Fault(
             code="beam_too_narrow",

@@ -35,6 +35,7 @@ WALL_BACKING_FAR = Rule(
 )
 
 Side = Literal["near", "far", "at"]
+End = Literal["start", "end"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,16 +54,19 @@ def run_marks(ends: DividedEnds, box: Box | None, step: Step) -> tuple[RunMarks,
     Parameters: `ends`; `box` of the family that divides the run, None where only the width of its
     beams is known and nothing of their backing; `step` marks are rounded to. Each mark is the exact
     place rounded once, a tie away from the datum; from framing, the exact place from there rounded
-    once. A cased beam's member is marked in place of backing.
+    once. A cased beam's member is marked in place of backing, at the ends of the run where it
+    reaches the wall.
     """
     ids = [beam_id for beam_id, _, _ in ends.beams]
     frame = ends.frame
-    start = _marks(frame, _from_wall(frame, _places(frame, ends.at_start, (box, ids)), 0), step)
+    one = _places(frame, (ends.at_start, "start"), (box, ids))
+    start = _marks(frame, _from_wall(frame, one, 0), step)
     end = start
-    if ends.at_end is not ends.at_start or frame.unlike_ends:
-        end = _marks(frame, _from_wall(frame, _places(frame, ends.at_end, (box, ids)), 1), step)
-    name = frame.name
-    return RunMarks(name, "start", start), RunMarks(name, "end", end)
+    unlike = ends.at_end is not ends.at_start or any(map(_differs, ends.at_end.beams))
+    if unlike or frame.unlike_ends:
+        other = _places(frame, (ends.at_end, "end"), (box, ids))
+        end = _marks(frame, _from_wall(frame, other, 1), step)
+    return RunMarks(frame.name, "start", start), RunMarks(frame.name, "end", end)
 
 
 def _from_wall(frame: RunFrame, places: Iterator[_Place], end: Literal[0, 1]) -> Iterator[_Place]:
@@ -80,6 +84,12 @@ def _from_wall(frame: RunFrame, places: Iterator[_Place], end: Literal[0, 1]) ->
         tell = FROM_WALL.approximates if rough else FROM_WALL.gives
         figure = tell(exact.value + before.value, from_clear=exact.value, before=before.value)
         yield replace(place, exact=figure)
+
+
+def _differs(beam: BeamStretch) -> bool:
+    """Whether a beam's member is not at one place at both walls."""
+    member = beam.thing.member if beam.thing else None
+    return member is not None and (member.partial or bool(member.skew))
 
 
 def _marks(frame: RunFrame, places: Iterator[_Place], step: Step) -> tuple[Mark, ...]:
@@ -104,9 +114,9 @@ def _mark(frame: RunFrame, place: _Place, step: Step) -> Mark:
 
 
 def _places(
-    frame: RunFrame, divided: DividedRun, beams: tuple[Box | None, list[str]]
+    frame: RunFrame, at: tuple[DividedRun, End], beams: tuple[Box | None, list[str]]
 ) -> Iterator[_Place]:
-    box, ids = beams
+    (divided, end), (box, ids) = at, beams
     middle = divided.zones[0].start.value
     yield _Place(MarkKind.WALL, START_WALL[frame.name], "at", datum())
     beam_ids = iter(ids)
@@ -114,7 +124,7 @@ def _places(
         if isinstance(stretch, WallStretch):
             yield from _at_wall(stretch, box, at_start=stretch.far.value <= middle)
         elif isinstance(stretch, BeamStretch):
-            yield from _of_beam(next(beam_ids), stretch, box)
+            yield from _of_beam(next(beam_ids), (stretch, end), box)
     yield _Place(MarkKind.WALL, END_WALL[frame.name], "at", frame.span)
 
 
@@ -143,12 +153,15 @@ def _wall_backing(stretch: WallStretch, box: Box, *, at_start: bool) -> _Place:
     return _Place(MarkKind.BACKING, of, "far" if at_start else "near", edge)
 
 
-def _of_beam(of: str, beam: BeamStretch, box: Box | None) -> Iterator[_Place]:
+def _of_beam(of: str, at: tuple[BeamStretch, End], box: Box | None) -> Iterator[_Place]:
+    beam, end = at
+    member = beam.thing.member if beam.thing else None
+    short = None if member is None else member.starts_at if end == "start" else member.ends_at
     yield _Place(MarkKind.FACE, of, "near", beam.near)
     yield _Place(MarkKind.CENTER, of, "at", beam.center)
     yield _Place(MarkKind.FACE, of, "far", beam.far)
-    if beam.kind is ElementKind.CASED_BEAM:
-        near, far = member_faces(beam)
+    if member is not None and short is None:
+        near, far = member_faces(beam)[0 if end == "start" else 1]
         yield _Place(MarkKind.MEMBER, of, "near", near)
         yield _Place(MarkKind.MEMBER, of, "far", far)
     elif box is not None:

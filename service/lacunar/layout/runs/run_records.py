@@ -16,11 +16,22 @@ from lacunar.layout.records import (
 )
 from lacunar.layout.runs.frame import RunFrame
 from lacunar.layout.runs.run_division import BeamStretch, DividedRun, Stretch, WallStretch
-from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.figure import LengthFigure, Rule, given
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import RunName
 
 MEMBER_NEAR = Rule("near face of a member", "center - width / 2")
 MEMBER_FAR = Rule("far face of a member", "center + width / 2")
+REACH_NEAR = Rule(
+    "nearest place of a clad member to the datum", "min(near_at_start, near_at_end) - cladding"
+)
+REACH_FAR = Rule(
+    "furthest place of a clad member from the datum", "max(far_at_start, far_at_end) + cladding"
+)
+SKEW = Rule(
+    "how far a member runs out of square: between its centers at both ends",
+    "abs(center_at_end - center_at_start)",
+)
 
 _BEAM_LETTERS = {RunName.LENGTH: "XB", RunName.WIDTH: "LB"}
 
@@ -77,8 +88,12 @@ def beam_record(
     on: RunName,
     profile: str,
     pieces: tuple[BeamPiece, ...],
+    across: LengthFigure,
 ) -> Beam:
-    """Turn a beam at both ends into its record. It runs through if it is in one piece."""
+    """Turn a beam at both ends into its record. It runs through if it is in one piece.
+
+    `across` is the span of the run it lies along.
+    """
     beam_id, start, end = beam
     return Beam(
         id=beam_id,
@@ -91,39 +106,82 @@ def beam_record(
         profile=profile,
         through=len(pieces) == 1,
         pieces=pieces,
-        member=_member(start, end),
+        member=_member(start, across),
     )
 
 
-def _member(start: BeamStretch, end: BeamStretch) -> CasedMember | None:
-    thing = start.thing
-    if thing is None or thing.member is None or start.shift is None:
+def _member(beam: BeamStretch, across: LengthFigure) -> CasedMember | None:
+    thing = beam.thing
+    if thing is None or thing.member is None or beam.shift is None:
         return None
-    near, far = member_faces(start)
-    end_near, end_far = member_faces(end)
+    member = thing.member
+    (near, far), (end_near, end_far) = member_faces(beam)
     return CasedMember(
         name=thing.name,
+        start=given(member.starts_at or ZERO),
+        end=across if member.ends_at is None else given(member.ends_at),
         near=EndPositions(near, end_near),
         far=EndPositions(far, end_far),
-        drop=thing.member.drop,
-        shift=start.shift,
+        drop=member.drop,
+        drop_at_end=member.drop_at_end,
+        clad=member.cladding,
+        cleat=member.cleat,
+        skew=SKEW.gives(
+            member.skew, center_at_start=member.center, center_at_end=member.center_at_end
+        ),
+        shift=beam.shift,
         shift_limit=thing.shift_limit,
     )
 
 
-def member_faces(beam: BeamStretch) -> tuple[LengthFigure, LengthFigure]:
-    """Turn a cased beam into the faces of the member inside it."""
-    if beam.thing is None or beam.thing.member is None:
+Faces = tuple[LengthFigure, LengthFigure]
+
+
+def member_faces(beam: BeamStretch) -> tuple[Faces, Faces]:
+    """Turn a cased beam into the faces of the member inside it, at its start and at its end."""
+    if beam.thing is None or beam.thing.member is None or beam.thing.member_ends is None:
         raise ValueError("only a cased beam has a member")
-    center, width = beam.thing.center.value, beam.thing.member.width
+    width = beam.thing.member.width
+    start, end = (_faces(center.value, width) for center in beam.thing.member_ends)
+    return start, end
+
+
+def _faces(center: Length, width: Length) -> Faces:
     return (
         MEMBER_NEAR.gives(center - width / 2, center=center, width=width),
         MEMBER_FAR.gives(center + width / 2, center=center, width=width),
     )
 
 
-def wall_beams(ends: DividedEnds, profiles: Mapping[str, str]) -> Iterator[WallBeam]:
-    """Turn a run's soffits and wall beams into records; `profiles` has the profile of each id."""
+def member_reach(beam: BeamStretch) -> Faces:
+    """Turn a cased beam into the places its member nowhere goes past, with what it is clad with."""
+    (near, far), (near_at_end, far_at_end) = member_faces(beam)
+    cladding = beam.thing.member.cladding if beam.thing and beam.thing.member else ZERO
+    return (
+        REACH_NEAR.gives(
+            min(near.value, near_at_end.value) - cladding,
+            near_at_start=near.value,
+            near_at_end=near_at_end.value,
+            cladding=cladding,
+        ),
+        REACH_FAR.gives(
+            max(far.value, far_at_end.value) + cladding,
+            far_at_start=far.value,
+            far_at_end=far_at_end.value,
+            cladding=cladding,
+        ),
+    )
+
+
+def wall_beams(
+    ends: DividedEnds,
+    profiles: Mapping[str, str],
+    pieces: Mapping[str, tuple[BeamPiece, ...]],
+) -> Iterator[WallBeam]:
+    """Turn a run's soffits and wall beams into records.
+
+    `profiles` has the profile of each id, `pieces` its clear lengths.
+    """
     for start, end in ends.pairs:
         if isinstance(start, WallStretch):
             yield WallBeam(
@@ -135,4 +193,5 @@ def wall_beams(ends: DividedEnds, profiles: Mapping[str, str]) -> Iterator[WallB
                 far=EndPositions(start.far, end.far),
                 width=start.strip.width,
                 profile=profiles[start.strip.id],
+                pieces=pieces[start.strip.id],
             )

@@ -4,7 +4,7 @@ The finished width is dimensioned above it and the drop left of it, so the secti
 be held against each other.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -24,7 +24,7 @@ from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, ProfilePart
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.beams import BottomJoint
+from lacunar.model.beams import BottomJoint, FamilyProfile
 
 CEILING_BAND = 3.0
 CEILING_REACH = 2.6
@@ -163,6 +163,8 @@ def _panel_inset(cut: Cut) -> Length:
     About a member, to the inner faces of the sides.
     """
     profile, backing = cut.of.profile, cut.part("backing")
+    if profile.inside_width is None:
+        return ZERO
     if backing is None:
         return (profile.finished_width.value - profile.inside_width.value) / 2
     return (profile.finished_width.value - backing.width.value) / 2 - cut.of.panel.gap
@@ -203,8 +205,9 @@ def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
     """The corners of left side, right side and bottom."""
     profile = cut.of.profile
     side, bottom = cut.part("side"), cut.part("bottom")
-    assert side is not None
     assert bottom is not None
+    if side is None:
+        return _flat_outlines(cut, bottom)
     width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
     sole, tall = bottom.thickness.value, side.width.value
     top = panel_stack(cut.of.panel).above_sides
@@ -233,17 +236,37 @@ def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
     )
 
 
+def _flat_outlines(cut: Cut, bottom: ProfilePart) -> tuple[tuple[Pt, ...], ...]:
+    """The face board of a flat beam, and its upper board where it has one."""
+    width, drop, upper = (
+        cut.of.profile.finished_width.value,
+        cut.of.profile.drop.value,
+        cut.part("upper_board"),
+    )
+    parts = [(bottom, drop - bottom.thickness.value)]
+    if upper is not None:
+        parts.append((upper, parts[0][1] - upper.thickness.value))
+    return tuple(
+        cut.board((width - part.width.value) / 2, top, part.width.value, part.thickness.value)
+        for part, top in parts
+    )
+
+
+def _flat_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
+    """What leaders point at in a flat beam's boards."""
+    width, at = cut.of.profile.finished_width.value, cut.of.profile.drop.value
+    for name, words in (("bottom", "FACE BOARD"), ("upper_board", "UPPER BOARD")):
+        if (part := cut.part(name)) is not None:
+            middle = at - part.thickness.value / 2
+            at -= part.thickness.value
+            target = cut.board((width + part.width.value) / 2 - width / 8, middle, ZERO, ZERO)[0]
+            yield _Note(target, f"{words} {_size(part, wording)}")
+
+
 def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     """What each leader points at, from the ceiling down."""
     profile = cut.of.profile
-    width, drop = profile.finished_width.value, profile.drop.value
-    side, bottom = cut.part("side"), cut.part("bottom")
-    assert side is not None
-    assert bottom is not None
-    middle, thickness, sole = width / 2, side.thickness.value, bottom.thickness.value
-    reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
-    at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
-    at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
+    width = profile.finished_width.value
     beside = cut.left + cut.on_paper(width) + 2.0
     notes = [_Note(Pt(beside, cut.top - CEILING_BAND / 2), "CEILING")]
     panel = panel_stack(cut.of.panel).thickness
@@ -252,14 +275,29 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
         what = "BOARDS" if cut.of.panel.boards else "PANEL"
         notes.append(_Note(at_panel, f"{what} {wording.size(panel)}"))
     notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
-    notes.append(_inside_note(cut, middle, wording))
-    notes.append(_Note(at_side, f"SIDE {_size(side, wording)}"))
-    notes.append(_Note(at_sole, f"BOTTOM {_size(bottom, wording)}"))
-    if reveal:
-        edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
-        notes.append(_Note(edge, f"REVEAL {wording.length(reveal)}"))
+    flat = profile.profile is FamilyProfile.FLAT
+    notes.extend(_flat_notes(cut, wording) if flat else _box_notes(cut, wording))
     # In the order of what they point at, so that leaders cross as little as may be.
     return tuple(sorted(notes, key=lambda note: note.target.y))
+
+
+def _box_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
+    """What leaders point at in a box: what is inside it, its boards and its reveal."""
+    profile, side, bottom = cut.of.profile, cut.part("side"), cut.part("bottom")
+    assert side is not None
+    assert bottom is not None
+    assert profile.inside_depth is not None
+    width, drop = profile.finished_width.value, profile.drop.value
+    thickness, sole = side.thickness.value, bottom.thickness.value
+    reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
+    yield _inside_note(cut, width / 2, wording)
+    at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
+    yield _Note(at_side, f"SIDE {_size(side, wording)}")
+    at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
+    yield _Note(at_sole, f"BOTTOM {_size(bottom, wording)}")
+    if reveal:
+        edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
+        yield _Note(edge, f"REVEAL {wording.length(reveal)}")
 
 
 def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:

@@ -4,6 +4,7 @@ Strings stand above the plan for the length run and left of it for the width run
 datum; beam tags stand below and right of it, wall tags on all four sides.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -12,9 +13,11 @@ from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_s
 from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.ceiling import WALL_BAND, ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import item_signs
+from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
 from lacunar.drawing.wording import SheetWording
@@ -32,12 +35,26 @@ class PlanView:
     scale: Scale
 
 
-def reflected_ceiling_plan(
-    layout: Layout, scale: Scale, wording: SheetWording, typeface: Typeface
-) -> PlanView:
-    """The layout as a dimensioned plan at a scale.
+@dataclass(frozen=True, slots=True)
+class MeasuredPlan:
+    """A plan at a scale before it is drawn: its size [mm], and where its strings will stand.
 
-    Errors: `StringsDoNotFit`, `TagsDoNotFit` where figures or ids would meet at this scale.
+    `frame` has the datum where it lies from the upper left corner of that size.
+    """
+
+    scale: Scale
+    width: float
+    height: float
+    frame: PlanFrame
+    strings: Mapping[RunName, tuple[PlacedString, ...]]
+
+
+def measured_plan(
+    layout: Layout, scale: Scale, wording: SheetWording, typeface: Typeface
+) -> MeasuredPlan:
+    """How large the layout's plan is at a scale, found without drawing it.
+
+    Errors: `StringsDoNotFit` where figures would meet at this scale.
     """
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
     placed = {
@@ -47,33 +64,43 @@ def reflected_ceiling_plan(
     left = max(up[-1].outer_edge, *(s.overrun_before for s in along)) + MARGIN
     above = along[-1].outer_edge + MARGIN
     origin = Pt(left, above + bare.span(RunName.WIDTH))
-    frame = PlanFrame(layout, scale.ratio, origin)
     right = max(tags_reach(layout, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
     below = max(tags_reach(layout, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
+    width = left + bare.span(RunName.LENGTH) + right + MARGIN
+    frame = PlanFrame(layout, scale.ratio, origin)
+    return MeasuredPlan(scale, width, origin.y + below + MARGIN, frame, placed)
+
+
+def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
+    """The measured plan drawn. Errors: `TagsDoNotFit` where ids would meet at its scale."""
+    frame = plan.frame
+    # First what may fail and is soon told: a ceiling of hundreds of coffers is long in drawing.
+    tags = (*wall_tags(frame, typeface), *beam_tags(frame, typeface))
+    drawn: tuple[Group, ...] = (
+        Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
+        *direction_arrows(frame, typeface),
+        *tags,
+        _datum_mark(frame.origin),
+    )
+    signs = item_signs(frame, drawn, typeface)
+    drawn = (*drawn, *signs)
+    stations = station_marks(frame, drawn, typeface)
     view = Group(
         "view",
-        (
-            Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
-            *direction_arrows(frame, typeface),
-            *wall_tags(frame, typeface),
-            *beam_tags(frame, typeface),
-            _datum_mark(origin),
-            *_drawn_strings(placed, frame),
-        ),
+        (*drawn, *stations, *_drawn_strings(plan.strings, frame)),
         id="view-1",
         title="Reflected ceiling plan",
         data={
             "view": "reflected-ceiling-plan",
-            "scale": str(scale.ratio),
-            "scale-text": scale.text,
+            "scale": str(plan.scale.ratio),
+            "scale-text": plan.scale.text,
         },
     )
-    width = left + bare.span(RunName.LENGTH) + right + MARGIN
-    return PlanView(Block(width, origin.y + below + MARGIN, (view,)), scale)
+    return PlanView(Block(plan.width, plan.height, (view,)), plan.scale)
 
 
 def _drawn_strings(
-    placed: dict[RunName, tuple[PlacedString, ...]], frame: PlanFrame
+    placed: Mapping[RunName, tuple[PlacedString, ...]], frame: PlanFrame
 ) -> tuple[Group, ...]:
     """Both runs' strings, measured outward from the finish faces of W2 (top) and W1 (left)."""
     top = frame.along(RunName.WIDTH, frame.span(RunName.WIDTH), 0.0)

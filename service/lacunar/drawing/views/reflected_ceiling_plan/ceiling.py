@@ -5,13 +5,15 @@ from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import feature_signs
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
-WALL_BAND = 2.5
 HATCH_PITCH = 1.8
 
 
@@ -19,21 +21,23 @@ def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...
     """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls."""
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
+    tags = coffer_tags(frame, typeface)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
-        *(_coffer(frame, coffer, typeface) for coffer in layout.coffers),
+        *(_coffer(frame, coffer, tags[coffer.id], typeface) for coffer in layout.coffers),
         *crown_lines(frame, typeface),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
         *_walls(frame),
+        *feature_signs(frame),
     )
 
 
-def _coffer(frame: PlanFrame, coffer: Coffer, typeface: Typeface) -> Group:
-    """A coffer's clear opening with its id in the middle."""
+def _coffer(frame: PlanFrame, coffer: Coffer, at: Box, typeface: Typeface) -> Group:
+    """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    middle = Pt((at.left + at.right) / 2, (at.top + at.bottom) / 2)
     tag = Tag("coffer", coffer.id, coffer.id)
     if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
         raise TagsDoNotFit(coffer.id)
@@ -82,17 +86,14 @@ def _across(frame: PlanFrame, piece: BeamPiece) -> tuple[float, float]:
 
 
 def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
-    """The face of what stands at a wall, from the face of one neighboring wall to the other."""
+    """The face of each piece of what stands at a wall."""
     face = beam.far if beam.wall == START_WALL[beam.on] else beam.near
-    other = frame.layout.run(beam.on.other)
-    inner = [e for e in other.elements if e.kind.value not in ("wall_beam", "soffit")]
-    ends = (
-        frame.on_paper(inner[0].near.at_start.value),
-        frame.on_paper(inner[-1].far.at_start.value),
-    )
     return Group(
         "wall-beam",
-        (Polyline(frame.stretch(face, beam.on, ends), style.OBJECT),),
+        tuple(
+            Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+            for piece in beam.pieces
+        ),
         id=f"wall-beam-{beam.id}",
         title=f"Wall beam {beam.id} at {beam.wall}",
         data={
@@ -107,19 +108,20 @@ def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
 
 
 def _member(frame: PlanFrame, beam: Beam) -> Group:
-    """The hidden faces of the structural member inside a cased beam, wall to wall."""
-    assert beam.member is not None
-    whole = (0.0, frame.span(beam.on.other))
+    """The hidden faces of the structural member inside a cased beam, from its start to its end."""
+    member = beam.member
+    assert member is not None
+    start, end = member.start.value, member.end.value
     faces = tuple(
-        Polyline(frame.stretch(face, beam.on, whole), style.HIDDEN)
-        for face in (beam.member.near, beam.member.far)
+        Polyline(frame.between(beam.on, (face.at_start, start), (face.at_end, end)), style.HIDDEN)
+        for face in (member.near, member.far)
     )
     return Group(
         "member",
         faces,
         id=f"member-{beam.id}",
-        title=f"Structural member {beam.member.name}, cased by {beam.id}",
-        data={"id": beam.member.name, "beam": beam.id},
+        title=f"Structural member {member.name}, cased by {beam.id}",
+        data={"id": member.name, "beam": beam.id},
     )
 
 

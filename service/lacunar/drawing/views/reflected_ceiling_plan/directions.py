@@ -10,7 +10,10 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import item_boxes
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Coffer, Layout
 from lacunar.model.room import RunName
@@ -58,14 +61,24 @@ def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
     if run is None:
         return ()
     trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
-    found = [
-        group
-        for coffer in frame.layout.coffers
-        if (group := _arrow(frame, coffer, trims[coffer.id], run, typeface)) is not None
-    ]
+    tags, signs = coffer_tags(frame, typeface), item_boxes(frame)
+    found = []
+    for coffer in frame.layout.coffers:
+        group = _arrow(frame, coffer, trims[coffer.id], run, typeface)
+        taken = (tags[coffer.id], *signs.get(coffer.id, ()), *signs.get(None, ()))
+        if group is not None and not _meets(group, taken):
+            found.append(group)
     if not found:
         raise TagsDoNotFit("direction")
     return tuple(found)
+
+
+def _meets(group: Group, taken: tuple[Box, ...]) -> bool:
+    """Whether an arrow would lie on the coffer's id or on an item."""
+    points = [spot for part in group.children if isinstance(part, Polyline) for spot in part.points]
+    left, right = min(p.x for p in points), max(p.x for p in points)
+    top, bottom = min(p.y for p in points), max(p.y for p in points)
+    return any(Box(left, top, right, bottom).grown(0.3).meets(box) for box in taken)
 
 
 def _arrow(

@@ -8,8 +8,12 @@ from dataclasses import dataclass
 
 from lacunar.drawing.elements import Pt
 from lacunar.layout.records import EndPositions, Layout, Point
+from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.room import RunName
+
+WALL_BAND = 2.5
+"""How deep the hatched band is that stands for a wall [mm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +51,19 @@ class PlanFrame:
         end = self.on_paper(line.at_end.value)
         other = self.span(on.other)
         return self.along(on, start + (end - start) * across / other, across)
+
+    def between(
+        self,
+        on: RunName,
+        start: tuple[LengthFigure, Length],
+        end: tuple[LengthFigure, Length],
+    ) -> tuple[Pt, Pt]:
+        """A line between two places, each along run `on` and along the other [mm of paper]."""
+        first, last = (
+            self.along(on, self.on_paper(along.value), self.on_paper(across))
+            for along, across in (start, end)
+        )
+        return first, last
 
     def stretch(
         self, line: EndPositions, on: RunName, across: tuple[float, float]

@@ -1,0 +1,112 @@
+"""Tables of words: columns as wide as what stands in them, in parts where they are long or wide."""
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import HEADING_HEIGHT, Block, fitted, heading
+from lacunar.drawing.elements import Element, Face, Group, Pt, Text
+from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
+from lacunar.drawing.typeface import Typeface
+
+COLUMN_GAP = 3.0
+LONGEST_NAME = 22.0
+
+
+@dataclass(frozen=True, slots=True)
+class WordColumn:
+    """One column in words: its head and what stands in each row."""
+
+    head: str
+    cells: tuple[str, ...]
+
+    def width(self, typeface: Typeface) -> float:
+        """What it takes up across [mm]."""
+        head = typeface.width(self.head, style.TEXT, Face.MEDIUM)
+        return max(head, *(typeface.width(cell, style.TEXT, Face.SEMIBOLD) for cell in self.cells))
+
+
+@dataclass(frozen=True, slots=True)
+class TableSpace:
+    """What a table may take up: its width [mm] and how many rows a block holds."""
+
+    width: float
+    rows: int
+    typeface: Typeface
+
+
+def in_blocks(
+    kind: str, name: str, title: str, columns: Sequence[WordColumn], space: TableSpace
+) -> Iterator[Block]:
+    """The columns as tables no wider than the space, each led by the first, in parts of rows.
+
+    `kind` is what a row is of, `name` what the tables are known by.
+    """
+    first = _cut(columns[0], space)
+    part = 0
+    for group in _groups(first, [_cut(column, space) for column in columns[1:]], space):
+        for start in range(0, len(first.cells), space.rows):
+            part += 1
+            shown = [WordColumn(c.head, c.cells[start : start + space.rows]) for c in group]
+            identity = f"{name}-table" if part == 1 else f"{name}-table-{part}"
+            words = title if part == 1 else f"{title}, GOING ON"
+            yield _table((kind, identity), words, shown, space)
+
+
+def _cut(column: WordColumn, space: TableSpace) -> WordColumn:
+    """A column whose words are cut to a bearable length; figures are never so long."""
+    cells = tuple(
+        fitted(cell, LONGEST_NAME, style.TEXT, space.typeface, Face.SEMIBOLD)
+        for cell in column.cells
+    )
+    return WordColumn(column.head, cells)
+
+
+def _groups(
+    first: WordColumn, others: Sequence[WordColumn], space: TableSpace
+) -> list[list[WordColumn]]:
+    groups: list[list[WordColumn]] = [[first]]
+    taken = first.width(space.typeface)
+    for column in others:
+        width = column.width(space.typeface) + COLUMN_GAP
+        if taken + width > space.width and len(groups[-1]) > 1:
+            groups.append([first])
+            taken = first.width(space.typeface)
+        groups[-1].append(column)
+        taken += width
+    return groups
+
+
+def _table(
+    named: tuple[str, str], title: str, columns: Sequence[WordColumn], space: TableSpace
+) -> Block:
+    """One table: the first column from the left, all others evenly up to the right edge."""
+    kind, identity = named
+    widths = [column.width(space.typeface) for column in columns]
+    slack = (space.width - sum(widths)) / (len(columns) - 1)
+    heads = [Column(columns[0].head, 0.0, "start")]
+    right = widths[0]
+    for column, width in zip(columns[1:], widths[1:], strict=True):
+        right += slack + width
+        heads.append(Column(column.head, right))
+    drawn: list[Element] = []
+    y = HEADING_HEIGHT + 5.4
+    for cells in zip(*(column.cells for column in columns), strict=True):
+        row = tuple(
+            Text(
+                Pt(head.at, y + style.TEXT),
+                words,
+                style.TEXT,
+                Face.REGULAR if place else Face.SEMIBOLD,
+                head.anchor,
+            )
+            for place, (head, words) in enumerate(zip(heads, cells, strict=True))
+        )
+        drawn.append(Group(f"{kind}-row", row, data={"of": cells[0]}))
+        y += ROW_PITCH
+    children = (
+        *heading(title, space.width),
+        *column_heads(heads, space.width, HEADING_HEIGHT),
+        *drawn,
+    )
+    return Block(space.width, y, (Group(f"{kind}s-table", children, id=identity),))

@@ -1,0 +1,111 @@
+"""What each stage of fitting has to put up, by the ids of it."""
+
+from collections.abc import Iterator, Mapping
+
+from lacunar.layout.fitting_records import Stage
+from lacunar.layout.records import BeamProfile, ElementKind, Layout
+from lacunar.model.beams import BottomJoint
+from lacunar.model.fixing import BetweenJoists
+from lacunar.model.moulding import FlatPlace
+
+
+def parts_of(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
+    """Turn a layout into the ids that each of its stages puts up; stages without any are left out.
+
+    Beams stand in the order in which they go up: those at the walls, which go round the room, then
+    those that run through, then those cut in between.
+    """
+    found = {
+        **_above(layout),
+        **_beams(layout),
+        **_panels(layout),
+        **_mouldings(layout),
+    }
+    return {stage: ids for stage, ids in found.items() if ids}
+
+
+def _above(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
+    """Lines, and what carries beams that no joist does."""
+    carried: dict[BetweenJoists, dict[str, None]] = {}
+    for line in layout.backing.lines:
+        if line.carried_by is not None:
+            carried.setdefault(line.carried_by, {})[line.beam] = None
+    return {
+        Stage.SNAP_LINES: tuple(_in_turn(layout)),
+        Stage.SKIN: tuple(carried.get(BetweenJoists.SKIN, ())),
+        Stage.BLOCKING: tuple(carried.get(BetweenJoists.BLOCKING, ())),
+    }
+
+
+def _in_turn(layout: Layout) -> Iterator[str]:
+    yield from (beam.id for beam in layout.wall_beams)
+    for through in (True, False):
+        yield from (beam.id for beam in layout.beams if beam.through is through)
+
+
+def _beams(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
+    found: dict[Stage, list[str]] = {}
+    profiles = {user: profile for profile in layout.profiles for user in profile.used_by}
+    cased = {beam.id for beam in layout.beams if beam.kind is ElementKind.CASED_BEAM}
+    for beam in _in_turn(layout):
+        if beam in cased:
+            found.setdefault(Stage.CASING_CLEATS, []).append(beam)
+        for stage in _stages(profiles[beam]):
+            found.setdefault(stage, []).append(beam)
+    return {stage: tuple(beams) for stage, beams in found.items()}
+
+
+def _stages(profile: BeamProfile) -> Iterator[Stage]:
+    """The stages a profile's boards go up in; a folded beam's sides and bottom go up as one."""
+    boards = {part.name for part in profile.parts}
+    if "backing" in boards:
+        yield Stage.BACKING
+    if "side" in boards and profile.bottom_joint is BottomJoint.MITRED:
+        yield Stage.FOLDED_BEAMS
+        return
+    if "side" in boards:
+        yield Stage.SIDES
+    if "bottom" in boards:
+        yield Stage.BOTTOMS
+
+
+def _panels(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
+    fields = layout.boards.fields if layout.boards else ()
+    return {
+        Stage.PANELS: tuple(coffer for panel in layout.panels for coffer in panel.coffers),
+        Stage.BOARDS: tuple(dict.fromkeys(coffer for field in fields for coffer in field.coffers)),
+    }
+
+
+def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
+    """Mouldings by the coffers they are in; those at the lower edges only where there are beams."""
+    section = layout.mouldings.crown
+    at_edge = {f.name for f in layout.ceiling.flat_mouldings if f.at is FlatPlace.BOTTOM_EDGE}
+    above = any(flat.at is FlatPlace.CEILING for flat in layout.ceiling.flat_mouldings)
+    every = tuple(coffer.id for coffer in layout.coffers)
+    edged = tuple(
+        coffer
+        for trim in layout.mouldings.coffers
+        if any(piece.moulding in at_edge for piece in trim.pieces)
+        for coffer in trim.coffers
+    )
+    return {
+        Stage.EDGE_MOULDINGS: edged,
+        Stage.CEILING_MOULDINGS: every if above else (),
+        Stage.CROWN_NAILERS: every if section is not None and section.nailer is not None else (),
+        Stage.CROWN_FRAMES: _crowned(layout, framed=True),
+        Stage.COPED_CROWN: _crowned(layout, framed=False),
+    }
+
+
+def _crowned(layout: Layout, *, framed: bool) -> tuple[str, ...]:
+    """The coffers whose crown is a frame, or those where it is coped: out of square, some are."""
+    if layout.mouldings.crown is None:
+        return ()
+    frames = {
+        coffer
+        for trim in layout.mouldings.coffers
+        if trim.frame_passes_mouth is not None
+        for coffer in trim.coffers
+    }
+    return tuple(coffer.id for coffer in layout.coffers if (coffer.id in frames) is framed)

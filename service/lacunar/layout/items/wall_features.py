@@ -1,0 +1,111 @@
+"""How beams end at doors, windows, fireplaces and cabinets."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+
+from lacunar.layout.item_records import BeamAtFeature, Meeting, WallFeatureCheck
+from lacunar.layout.records import Beam, BeamProfile, ElementKind, RunElement, RunLayout, WallBeam
+from lacunar.layout.runs.frame import RunFrame
+from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.ceiling_items import WallFeature
+from lacunar.model.item_rules import run_along
+from lacunar.model.room import RunName
+
+EDGE_NEAR = Rule("near edge of a wall feature", "center - width / 2")
+EDGE_FAR = Rule("far edge of a wall feature", "center + width / 2")
+OFF_CENTER = Rule("from a feature's center to another", "center - feature")
+ELEMENT_OFF_CENTER = Rule(
+    "from a feature's center to the middle of what is over it", "(near + far) / 2 - feature"
+)
+PAST_EDGE = Rule(
+    "how far a beam reaches past the nearer edge of a feature",
+    "max(near - beam_near, beam_far - far)",
+)
+OVER_HEAD = Rule("from a feature's head up to a beam's lowest edge", "height - drop - head")
+
+
+@dataclass(frozen=True, slots=True)
+class WallSurroundings:
+    """What is set out about the walls: frames and runs, beams with their profiles, the height."""
+
+    frames: Mapping[RunName, RunFrame]
+    runs: Mapping[RunName, RunLayout]
+    beams: Sequence[Beam]
+    wall_beams: Sequence[WallBeam]
+    profiles: Mapping[str, BeamProfile]
+    height: Length
+
+
+def check_features(
+    features: Sequence[WallFeature], around: WallSurroundings
+) -> tuple[WallFeatureCheck, ...]:
+    """Turn wall features into what beams do at them."""
+    return tuple(_check(feature, around) for feature in features)
+
+
+def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
+    run = run_along(feature.wall)
+    center, half = around.frames[run].place(feature.center).value, feature.width / 2
+    near = EDGE_NEAR.gives(center - half, center=center, width=feature.width)
+    far = EDGE_FAR.gives(center + half, center=center, width=feature.width)
+    over = _element_at(center, around.runs[run])
+    first, last = over.near.at_start.value, over.far.at_start.value
+    return WallFeatureCheck(
+        name=feature.name,
+        kind=feature.kind,
+        wall=str(feature.wall),
+        near=near,
+        far=far,
+        on=over.id,
+        off_center=ELEMENT_OFF_CENTER.gives(
+            (first + last) / 2 - center, near=first, far=last, feature=center
+        ),
+        beams=tuple(_ends(feature, (near.value, far.value), around, run)),
+        along_wall=tuple(_along(feature, around)),
+    )
+
+
+def _element_at(center: Length, run: RunLayout) -> RunElement:
+    """What is over a place; on a face, the coffer."""
+    found = [e for e in run.elements if e.near.at_start.value <= center <= e.far.at_start.value]
+    return min(found, key=lambda element: element.kind is not ElementKind.COFFER)
+
+
+def _ends(
+    feature: WallFeature, edges: tuple[Length, Length], around: WallSurroundings, run: RunName
+) -> Iterator[BeamAtFeature]:
+    """Each beam that ends at the feature's wall and reaches over the feature."""
+    near, far = edges
+    middle = (near + far) / 2
+    for beam in around.beams:
+        first, last = beam.near.at_start.value, beam.far.at_start.value
+        if beam.on is not run or last <= near or first >= far:
+            continue
+        center = beam.center.at_start.value
+        past = max(near - first, last - far)
+        meeting = Meeting.WITHIN if past <= ZERO else Meeting.OVER_EDGE
+        yield BeamAtFeature(
+            beam=beam.id,
+            meeting=Meeting.CENTERED if center == middle else meeting,
+            offset=OFF_CENTER.gives(center - middle, center=center, feature=middle),
+            past_edge=PAST_EDGE.gives(past, near=near, beam_near=first, beam_far=last, far=far),
+            over_head=_over_head(feature, around.profiles[beam.profile], around.height),
+        )
+
+
+def _over_head(feature: WallFeature, profile: BeamProfile, height: Length) -> LengthFigure | None:
+    if feature.head is None:
+        return None
+    drop = profile.drop.value
+    return OVER_HEAD.gives(
+        height - drop - feature.head, height=height, drop=drop, head=feature.head
+    )
+
+
+def _along(feature: WallFeature, around: WallSurroundings) -> Iterator[str]:
+    """Wall beams along the feature's own wall that hang lower than its head."""
+    for beam in around.wall_beams:
+        over = _over_head(feature, around.profiles[beam.profile], around.height)
+        if beam.wall == feature.wall and over is not None and over.value < ZERO:
+            yield beam.id

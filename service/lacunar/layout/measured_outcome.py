@@ -1,0 +1,43 @@
+"""What measured openings come to, put together: openings, crown, panels and boards."""
+
+from collections.abc import Sequence
+
+from lacunar.layout.mouldings.out_of_square import out_of_square_crown
+from lacunar.layout.opening_records import MeasuredOpenings
+from lacunar.layout.openings.as_measured import measured_openings
+from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.panels.sheet_goods import AsMeasured
+from lacunar.layout.panels.tapered_boards import tapered_boards
+from lacunar.layout.panels.tapered_panels import tapered_panels
+from lacunar.layout.records import Coffer
+from lacunar.model.ceiling import Ceiling
+
+
+def as_measured(ceiling: Ceiling, coffers: Sequence[Coffer]) -> AsMeasured:
+    """Turn what was measured in the grid of these coffers into openings and tapered panels.
+
+    Raises SpecRefused where the grid is another, or with every opening that cannot close.
+    """
+    opened = measured_openings(ceiling.measured_openings, grid_id(coffers), coffers)
+    return AsMeasured(opened, tuple(tapered_panels(ceiling.panel, opened)))
+
+
+def measured_outcome(
+    ceiling: Ceiling, coffers: Sequence[Coffer], measured: AsMeasured
+) -> MeasuredOpenings | None:
+    """Turn what was measured into all that follows from it where coffers are out of square.
+
+    None where nothing was measured. What follows of square ones stands with mouldings, panels and
+    boards.
+    """
+    if ceiling.measured_openings is None:
+        return None
+    known = {opening.coffer for opening in measured.openings}
+    return MeasuredOpenings(
+        grid=ceiling.measured_openings.grid,
+        openings=measured.openings,
+        not_measured=tuple(coffer.id for coffer in coffers if coffer.id not in known),
+        crown=tuple(out_of_square_crown(ceiling, measured.openings)),
+        panels=measured.tapered,
+        boards=tuple(field for field, _ in tapered_boards(ceiling.panel, measured.openings)),
+    )
