@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.beams.board_ends import EndRules
 from lacunar.layout.beams.crossings import crossings
 from lacunar.layout.beams.cut_pieces import cut_pieces
@@ -203,7 +204,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     measured = as_measured(ceiling, found)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
-    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
+    framing = backing(ceiling, beams, _joists(set_out), tuple(_hung(fitted, boards)))
     built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
         ceiling=ceiling,
@@ -222,7 +223,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        levels=levels(ceiling, beams),
+        levels=levels(ceiling, beams, {name: set_out.tasks[name].frame for name in RunName}),
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         measured_openings=measured_outcome(ceiling, found, measured),
@@ -268,13 +269,22 @@ def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
 
 def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
     """What panels are sized by along each run, with the joists that are met along it."""
-    joists, found = set_out.ceiling.room.joists, {}
+    joists, found = _joists(set_out), {}
     for name in RunName:
         divided = set_out.ends[name].at_start
-        span = set_out.tasks[name].frame.span.value
-        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        met = joists if joists is not None and joists.on is name else None
         found[name] = PanelRun(divided, set_out.families[name].built, met)
     return found
+
+
+def _joists(set_out: _SetOut) -> JoistLines | None:
+    """Where the joists lie above the run across them; None where nothing is known of them."""
+    joists = set_out.ceiling.room.joists
+    if joists is None:
+        return None
+    frame = set_out.tasks[joists.on].frame
+    before = frame.before_start.value if frame.before_start else ZERO
+    return joist_lines(joists, frame.span.value, before)
 
 
 def _marks(set_out: _SetOut) -> Iterator[RunMarks]:

@@ -244,22 +244,6 @@ def angle_of_adjacent(adjacent: Length, long_side: Length) -> Angle:
     return _snapped_angle(math.acos(float(adjacent / long_side)))
 
 
-def corner_angle(one: Length, other: Length, opposite: Length) -> Angle:
-    """Turn the sides of a triangle [length] into the angle between the first two [deg].
-
-    Formula: acos((a^2 + b^2 - c^2) / 2ab), the law of cosines, for sides that make a triangle; the
-    cosine itself is rational, and nothing at a right angle. Snapped.
-
-    >>> corner_angle(Length.of_inches(36), Length.of_inches(48), Length.of_inches(60))
-    Angle(90 deg)
-    """
-    one_in, other_in, opposite_in = one.inches, other.inches, opposite.inches
-    cosine = (one_in**2 + other_in**2 - opposite_in**2) / (2 * one_in * other_in)
-    if not cosine:
-        return Angle.of_degrees(_RIGHT_ANGLE)
-    return _snapped_angle(math.acos(max(-1.0, min(1.0, float(cosine)))))
-
-
 def stride(length: Length, heading: Angle) -> tuple[Length, Length]:
     """Turn a way [length] in a direction [deg from the first axis] into its two parts [length].
 

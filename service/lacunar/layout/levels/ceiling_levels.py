@@ -6,7 +6,7 @@ from typing import Protocol
 from lacunar.layout.level_records import BeamLevel, Levels, StationLevel
 from lacunar.layout.levels.beam_lines import BeamLine, LevelTask, beam_level
 from lacunar.layout.records import Beam, BeamProfile, RunLayout, WallBeam
-from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.frame import RunFrame
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
 from lacunar.model.ceiling import Ceiling
@@ -42,7 +42,9 @@ class LeveledBeams(Protocol):
         """Their cross-sections, by id."""
 
 
-def levels(ceiling: Ceiling, built: LeveledBeams) -> Levels | None:
+def levels(
+    ceiling: Ceiling, built: LeveledBeams, frames: Mapping[RunName, RunFrame]
+) -> Levels | None:
     """Turn stations into what every beam needs to hang level; None where there are none.
 
     A station lies on a beam where it is between its faces, or within the reach of them. Formulas:
@@ -52,7 +54,7 @@ def levels(ceiling: Ceiling, built: LeveledBeams) -> Levels | None:
     if leveling is None:
         return None
     lines = tuple(_lines(built, leveling))
-    stations = tuple(_stations(room, lines))
+    stations = tuple(_stations(room, lines, frames))
     at_most = max(station.ceiling.value for station in stations)
     task = LevelTask(
         panels=leveling.panels,
@@ -92,8 +94,9 @@ def _lines(built: LeveledBeams, leveling: Leveling) -> Iterator[BeamLine]:
             yield BeamLine(beam.id, beam.on, near, far, side)
 
 
-def _stations(room: Room, lines: tuple[BeamLine, ...]) -> Iterator[StationLevel]:
-    frames = {name: run_frame(room, name) for name in RunName}
+def _stations(
+    room: Room, lines: tuple[BeamLine, ...], frames: Mapping[RunName, RunFrame]
+) -> Iterator[StationLevel]:
     lowest = min(station.measured for station in room.stations)
     for station in room.stations:
         x = frames[RunName.LENGTH].place(station.length)

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from lacunar.layout.survey.square_frame import WALL_ENDS, SquareFrame
 from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
-from lacunar.measure.angle import corner_angle
+from lacunar.measure.angle import corner_of_triangles
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.plane import Spot, distance
 from lacunar.model.room import WALLS
@@ -32,7 +32,7 @@ def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> 
     way, onward = before - corner, after - corner
     # The ways say exactly whether a corner is square, where a diagonal had to be rounded.
     square = not (way.x.inches * onward.x.inches + way.y.inches * onward.y.inches)
-    angle = corner_angle(one.length, other.length, opposite.length)
+    angle = corner_of_triangles([(one.length, other.length, opposite.length)])
     angle = type(angle).of_degrees(_RIGHT_ANGLE) if square else angle
     tell = CORNER.gives if square and not approximate else CORNER.approximates
     if square and any(each.approximate for each in (one, other, opposite)):

@@ -1,0 +1,43 @@
+"""Cautions about surveys, and about walls that are out of square."""
+
+from collections.abc import Iterator
+
+from lacunar.layout.records import Caution
+from lacunar.layout.survey_records import CrookedRoom
+
+
+def crooked_cautions(crooked: CrookedRoom | None) -> Iterator[Caution]:
+    """Cautions of a survey that nothing checks, and of what crooked walls ask for."""
+    if crooked is None:
+        return
+    if crooked.survey.closing_error is None:
+        yield Caution(
+            code="survey_not_checked",
+            text="Nothing checks the survey: one measurement more, such as the other diagonal,"
+            " would show a slip of the tape.",
+            figures={},
+            pointer="/room/survey",
+        )
+    if crooked.square:
+        return
+    gaps = [gap for run in crooked.runs for gap in (run.span_at_start, run.span_at_end)]
+    clear = [run.clear for run in crooked.runs for _ in range(2)]
+    most = max(gap.value - line.value for gap, line in zip(gaps, clear, strict=True))
+    yield Caution(
+        code="walls_out_of_square",
+        text="The room is not square, the grid is. What stands at the walls is ripped to a taper"
+        " and scribed, its face straight; whatever ends at a wall is sized to the clear lines:"
+        " leave it long and cut it to the wall. Marks differ from one end of a run to the other.",
+        figures={"control": crooked.control, "most_beyond_clear_line": most},
+        pointer="/room/survey",
+    )
+    seen = [wall for wall in crooked.walls if wall.seen]
+    if seen:
+        worst = max(seen, key=lambda wall: wall.taper.value)
+        yield Caution(
+            code="taper_seen",
+            text="A strip tapers enough to be seen. Another control line, or a wider strip, hides"
+            " it better.",
+            figures={"wall": worst.wall, "taper": worst.taper.value},
+            pointer="/room/crooked/control",
+        )
