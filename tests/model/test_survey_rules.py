@@ -1,4 +1,4 @@
-"""Surveys: what is refused before anything is laid out, and what is taken for what was left open."""
+"""Surveys: what is refused before anything is laid out, and what is taken for what is open."""
 
 from typing import Any
 
@@ -16,7 +16,7 @@ POINTS = {
     "W2-W3": {"x": 180, "y": 144},
     "W1-W2": {"x": 0, "y": 144},
 }
-RISING = {"rising": 230.5}
+RISING = {"rising": "230 1/2"}
 
 
 def found(room: dict[str, Any]) -> list[tuple[str, str]]:

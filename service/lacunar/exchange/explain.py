@@ -39,6 +39,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
+from lacunar.layout.runs.marks import FROM_WALL
 from lacunar.measure.figure import GIVEN, Figure
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -311,7 +312,9 @@ class _Wording:
         """What is not told elsewhere of a run's marks: backing, framing, and what was rounded."""
         for mark in marks.marks:
             name = _MARKS[mark.kind].format(of=mark.of, side=mark.side)
-            if mark.kind is MarkKind.BACKING:
+            if mark.exact.rule == FROM_WALL:
+                yield self.figure(f"{name}, from the wall at the {marks.end}", mark.exact)
+            elif mark.kind is MarkKind.BACKING:
                 yield self.figure(name, mark.exact)
             if mark.from_framing is not None:
                 yield self.figure(f"{name}, from the framing", mark.from_framing)

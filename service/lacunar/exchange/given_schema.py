@@ -150,8 +150,12 @@ def _add_object(schema: Schema, found: dict[str, Json]) -> Json:
 
 
 def _required(schema: Schema) -> Json:
-    needed = schema.needed if isinstance(schema, SpecSchema) else ()
-    return {"required": list(needed)} if needed else {}
+    if not isinstance(schema, SpecSchema):
+        return {}
+    needed: Json = {"required": list(schema.needed)} if schema.needed else {}
+    if schema.needed_sets:
+        needed["anyOf"] = [{"required": list(names)} for names in schema.needed_sets]
+    return needed
 
 
 def _inside(field: Field, found: dict[str, Json]) -> Json:

@@ -92,6 +92,8 @@ class LevelingSchema(SpecSchema):
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
+    needed_sets = (("length", "width"), ("survey",))
+
     length = fields.Distance(
         "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
     )

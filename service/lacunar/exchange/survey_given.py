@@ -61,7 +61,7 @@ def wall_bows(field: Any) -> Json:
     return _object(
         _each(
             WALLS,
-            _object(ways, minProperties=1, maxProperties=1),
+            _object(ways),
             "The middle of wall {} off the line between its ends.",
         )
     )

@@ -15,6 +15,8 @@ class DiagonalsSchema(SpecSchema):
 class SurveySchema(SpecSchema):
     """A room with four walls as it was measured: sides with diagonals or angles, or points."""
 
+    needed_sets = (("sides",), ("points",))
+
     sides = survey_fields.WallLengths(
         "The four sides [length], an object with W1 to W4. Alone they do not fix the shape: give a"
         " diagonal, both, or the angles."

@@ -19,6 +19,9 @@ def survey_in_words(crooked: CrookedRoom, tell: Tell) -> Iterator[str]:
     for run in crooked.runs:
         name = f"the {run.run} run"
         yield tell(f"Clear line of {name}", run.clear)
+        before = f"Start wall of {name} before its clear line, at the"
+        yield tell(f"{before} start of the other", run.before_start)
+        yield tell(f"{before} end of the other", run.before_end)
         yield tell(f"Wall to wall along {name}, at the start of the other", run.span_at_start)
         yield tell(f"Wall to wall along {name}, at the end of the other", run.span_at_end)
     for wall in crooked.walls:
@@ -58,3 +61,8 @@ def _mode(mode: CrookedMode, tell: Tell) -> Iterator[str]:
     yield tell(f"{name}, narrowest coffer", mode.narrowest)
     yield tell(f"{name}, widest coffer", mode.widest)
     yield tell(f"{name}, most out of square", mode.out_of_square)
+    for coffer in mode.coffers:
+        for wall in ("W1", "W2", "W3", "W4"):
+            side = getattr(coffer, f"towards_{wall.lower()}")
+            yield tell(f"{name}, side of {coffer.id} towards {wall}", side)
+        yield tell(f"{name}, {coffer.id} out of square", coffer.out_of_square)

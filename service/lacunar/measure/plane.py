@@ -31,6 +31,9 @@ class Spot:
 
 ORIGIN = Spot(ZERO, ZERO)
 
+# Parts of an inch up to which a length is kept as it is: the grid's own, times any that is marked.
+MOST_PARTS = 10**8
+
 
 @dataclass(frozen=True, slots=True)
 class Root:
@@ -117,9 +120,21 @@ def third_corner(base: tuple[Spot, Spot], first: Length, second: Length) -> tupl
 
 def snapped(spot: Spot) -> Spot:
     """Turn a place into the nearest one on the grid of 1/8000 mm."""
-    return Spot(_on_grid(spot.x), _on_grid(spot.y))
+    return Spot(on_grid(spot.x), on_grid(spot.y))
 
 
-def _on_grid(length: Length) -> Length:
+def settled(length: Length) -> Root:
+    """Turn a length into itself where it is short to write, else into the nearest on the grid.
+
+    >>> settled(Length.of_inches(Fraction(1, 3))).approximate
+    False
+    """
+    if length.inches.denominator <= MOST_PARTS:
+        return Root(length, approximate=False)
+    return Root(on_grid(length), approximate=True)
+
+
+def on_grid(length: Length) -> Length:
+    """Turn a length into the nearest one on the grid of 1/8000 mm."""
     count = round(length.millimeters * PARTS_OF_A_MILLIMETER)
     return Length.of_millimeters(Fraction(count, PARTS_OF_A_MILLIMETER))

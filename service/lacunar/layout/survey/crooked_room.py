@@ -14,7 +14,7 @@ from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import CrookedRoom, CrookedWall
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import ORIGIN, Spot, distance
+from lacunar.measure.plane import ORIGIN, Spot, distance, on_grid
 from lacunar.model.faults import Fault
 from lacunar.model.room import START_WALL, WALLS, Room, RunName
 from lacunar.model.survey import Crooked, Survey
@@ -63,7 +63,8 @@ def _diagonal(length: Length, width: Length, frame: SquareFrame) -> LengthFigure
     found = distance(ORIGIN, Spot(length, width))
     rough = found.approximate or frame.approximate
     tell = DIAGONAL.approximates if rough else DIAGONAL.gives
-    return tell(found.length, length=length, width=width)
+    long = on_grid(found.length) if found.approximate else found.length
+    return tell(long, length=length, width=width)
 
 
 def _walls(

@@ -14,7 +14,7 @@ from lacunar.layout.survey_records import CrookedMode, ModeCoffer
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, crossing, distance, snapped
+from lacunar.measure.plane import Spot, crossing, snapped
 from lacunar.model.room import RunName
 
 OUT_OF_SQUARE = Rule("how far a corner is off a right angle", "abs(corner - 90)")
@@ -90,7 +90,7 @@ def _following(name: RunName, task: RunTask, plan: RunPlan, frame: SquareFrame) 
         divided = divide_run(_along_wall(task, span), plan)
         if min(o.value for zone in divided.zones for o in zone.openings) <= ZERO:
             return ()
-        ends.append(_Divided(divided, corners, distance(*corners).length))
+        ends.append(_Divided(divided, corners, span.value))
     one, other = ends
     return tuple(
         ((one.at(start.near), other.at(end.near)), (one.at(start.far), other.at(end.far)))

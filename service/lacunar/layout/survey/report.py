@@ -6,7 +6,7 @@ from lacunar.layout.survey.square_frame import WALL_ENDS, SquareFrame
 from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
 from lacunar.measure.angle import corner_of_triangles
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
-from lacunar.measure.plane import Spot, distance
+from lacunar.measure.plane import Spot, distance, on_grid
 from lacunar.model.room import WALLS
 from lacunar.model.survey import CORNERS, Survey
 
@@ -22,7 +22,8 @@ def apart(one: Spot, other: Spot, *, approximate: bool) -> LengthFigure:
     """Turn two places into the figure of how far they are apart [length]."""
     found, way = distance(one, other), other - one
     tell = APART.approximates if approximate or found.approximate else APART.gives
-    return tell(found.length, along=way.x, across=way.y)
+    length = on_grid(found.length) if found.approximate else found.length
+    return tell(length, along=way.x, across=way.y)
 
 
 def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> AngleFigure:

@@ -12,7 +12,16 @@ from lacunar.layout.survey_records import AngleCorrection, LengthCorrection
 from lacunar.measure.angle import Angle, stride, times_sine
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import ORIGIN, Spot, distance, snapped, third_corner, turn
+from lacunar.measure.plane import (
+    ORIGIN,
+    Root,
+    Spot,
+    distance,
+    on_grid,
+    snapped,
+    third_corner,
+    turn,
+)
 from lacunar.model.faults import Fault, FigureValue, SpecRefused
 from lacunar.model.room import WALLS
 from lacunar.model.survey import CORNERS, FourAngles, FourLengths, FourSpots, Survey
@@ -56,6 +65,12 @@ def surveyed_shape(survey: Survey) -> Shape:
         corners, approximate = _corners(_measured(survey, survey.sides))
         return Shape("diagonals", corners, None, (), (), approximate)
     return _by_both_diagonals(survey, survey.sides)
+
+
+def _apart(one: Spot, other: Spot) -> Root:
+    """How far two places are apart, on the grid where it has no exact form."""
+    found = distance(one, other)
+    return Root(on_grid(found.length), approximate=True) if found.approximate else found
 
 
 def _measured(survey: Survey, sides: FourLengths) -> dict[str, Length]:
@@ -118,7 +133,7 @@ def _pointer(name: str) -> str:
 def _by_both_diagonals(survey: Survey, sides: FourLengths) -> Shape:
     measured = _measured(survey, sides)
     corners, approximate = _corners(measured)
-    computed = distance(corners[1], corners[3])
+    computed = _apart(corners[1], corners[3])
     off = measured["falling"] - computed.length
     error = _error(off, approximate or computed.approximate, measured["falling"], computed.length)
     if abs(off) > survey.tolerance:
@@ -131,7 +146,7 @@ def _by_both_diagonals(survey: Survey, sides: FourLengths) -> Shape:
         return Shape("diagonals", corners, error, (), (), approximate)
     adjusted = {name: Length.of_inches(closed.distances[name]) for name in NAMES}
     corners, _ = _corners(adjusted)
-    lengths = tuple(_correction(name, measured[name], adjusted[name]) for name in NAMES)
+    lengths = tuple(_correction(name, measured[name], on_grid(adjusted[name])) for name in NAMES)
     return Shape("diagonals", corners, error, lengths, (), approximate=True)
 
 
@@ -152,7 +167,7 @@ def _does_not_close(measured: Mapping[str, Length], off: Length, tolerance: Leng
     """The fault that names the measurement whose single change, the least of all, closes best."""
     inches = {name: measured[name].inches for name in NAMES}
     changes = {name: closing_change(inches, name) for name in NAMES}
-    told = {name: Length.of_inches(change) for name, change in changes.items() if change}
+    told = {name: on_grid(Length.of_inches(each)) for name, each in changes.items() if each}
     first = min(told, key=lambda name: abs(told[name]), default="falling")
     figures: dict[str, FigureValue] = {"closing_error": off, "tolerance": tolerance}
     return Fault(
@@ -176,7 +191,7 @@ def _by_angles(survey: Survey, sides: FourLengths, angles: FourAngles) -> Shape:
         raise SpecRefused([_angles_off(sides, angles, off)])
     ways = list(_ways(sides, balanced))
     gap = ways[-1][1]
-    error = distance(ORIGIN, gap)
+    error = _apart(ORIGIN, gap)
     if error.length > survey.tolerance:
         raise SpecRefused([_sides_off(ways, gap, error.length, survey.tolerance)])
     perimeter = sum(sides, ZERO)
@@ -211,7 +226,7 @@ def _side_corrections(sides: FourLengths, corners: list[Spot]) -> Iterator[Lengt
     places = {"W4": (0, 1), "W3": (1, 2), "W2": (2, 3), "W1": (3, 0)}
     for wall, side in zip(WALLS, sides, strict=True):
         one, other = places[wall]
-        yield _correction(wall, side, distance(corners[one], corners[other]).length)
+        yield _correction(wall, side, _apart(corners[one], corners[other]).length)
 
 
 BALANCED = Rule("corner angle, balanced", "measured - sum_over / 4")
@@ -234,7 +249,7 @@ def _angles_off(sides: FourLengths, angles: FourAngles, off: Fraction) -> Fault:
             angle - Angle(off) if place == index else angle for place, angle in enumerate(angles)
         )
         *_, (_, gap, _) = _ways(sides, alone)
-        gaps[corner] = distance(ORIGIN, gap).length
+        gaps[corner] = _apart(ORIGIN, gap).length
     first = min(gaps, key=lambda corner: gaps[corner])
     figures: dict[str, FigureValue] = {"sum": Angle(off + FLAT_SUM).text, "wanted": "360°"}
     return Fault(
@@ -254,7 +269,7 @@ def _sides_off(
     left: dict[str, Length] = {}
     for wall, _, heading in ways:
         x, y = stride(Length.of_inches(1), heading)
-        left[wall] = Length.of_inches(abs(turn(Spot(x, y), gap)))
+        left[wall] = on_grid(Length.of_inches(abs(turn(Spot(x, y), gap))))
     first = min(left, key=lambda wall: left[wall])
     figures: dict[str, FigureValue] = {"closing_error": error, "tolerance": tolerance}
     return Fault(
@@ -276,7 +291,7 @@ def _checked(survey: Survey, shape: Shape) -> Shape:
         diagonal = getattr(survey.diagonals, name)
         if diagonal is None:
             continue
-        computed = distance(shape.corners[one], shape.corners[other])
+        computed = _apart(shape.corners[one], shape.corners[other])
         off = diagonal - computed.length
         approximate = shape.approximate or computed.approximate
         if worst is None or abs(off) > abs(worst.value):

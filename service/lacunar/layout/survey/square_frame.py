@@ -12,7 +12,7 @@ from lacunar.layout.survey.shape import Shape, fold_faults, surveyed_shape
 from lacunar.layout.survey_records import CrookedRun
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, snapped, turn
+from lacunar.measure.plane import Spot, along, crossing, distance, settled, snapped, turn
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, Room, RunName
 from lacunar.model.survey import Crooked, FourSpots, Survey, Wall
@@ -70,8 +70,10 @@ def square_frame(room: Room) -> SquareFrame | None:
     refuse(list(fold_faults(shape)))
     finished, by_finish = _finished(shape.corners, room)
     turned, by_turn = _turned(finished, room.crooked)
-    approximate = shape.approximate or by_finish or by_turn
-    inner = {wall: _innermost(turned, wall, room.survey) for wall in WALLS}
+    reached = {wall: settled(_innermost(turned, wall, room.survey)) for wall in WALLS}
+    inner = {wall: place.length for wall, place in reached.items()}
+    by_bow = any(place.approximate for place in reached.values())
+    approximate = shape.approximate or by_finish or by_turn or by_bow
     low = Spot(inner["W1"], inner["W4"])
     clear = {name: inner[END_WALL[name]] - inner[START_WALL[name]] for name in RunName}
     if min(clear.values()) <= ZERO:
@@ -96,6 +98,7 @@ def _finished(corners: FourSpots, room: Room) -> tuple[FourSpots, bool]:
         lines[wall] = (corners[start] + inward, corners[end] + inward)
         approximate = approximate or long.approximate
     met = [crossing(lines[one], lines[other]) for one, other in _MEETING]
+    approximate = approximate or any(_long(spot) for spot in met)
     datum, right, top, left = (snapped(spot) for spot in met) if approximate else met
     return (datum, right, top, left), approximate
 
@@ -114,9 +117,14 @@ def _turned(corners: FourSpots, crooked: Crooked) -> tuple[FourSpots, bool]:
         out = corner - corners[0]
         x = Length.of_inches(along(axis, out) / long.length.inches)
         y = Length.of_inches(turn(axis, out) / long.length.inches)
-        found.append(snapped(Spot(x, y)) if long.approximate else Spot(x, y))
-    datum, right, top, left = found
-    return (datum, right, top, left), long.approximate
+        found.append(Spot(x, y))
+    approximate = long.approximate or any(_long(spot) for spot in found)
+    datum, right, top, left = (snapped(spot) for spot in found) if approximate else found
+    return (datum, right, top, left), approximate
+
+
+def _long(spot: Spot) -> bool:
+    return settled(spot.x).approximate or settled(spot.y).approximate
 
 
 def _innermost(corners: FourSpots, wall: str, survey: Survey) -> Length:
@@ -153,10 +161,13 @@ def _gaps(
     start, end = (corners[place] for place in WALL_ENDS[wall])
     first, last = (_across(spot, wall) for spot in (start, end))
     low, high = (_along(spot, wall) for spot in (start, end))
-    tell = GAP.approximates if approximate else GAP.gives
+    outside = (
+        (at, settled(abs(edge - (first + (last - first) * ((at - low) / (high - low))))))
+        for at in (ZERO, clear[across.other])
+    )
     near, far = (
-        tell(
-            abs(edge - (first + (last - first) * ((at - low) / (high - low)))),
+        (GAP.approximates if approximate or gap.approximate else GAP.gives)(
+            gap.length,
             edge=edge,
             from_place=first,
             to_place=last,
@@ -164,7 +175,7 @@ def _gaps(
             from_at=low,
             to_at=high,
         )
-        for at in (ZERO, clear[across.other])
+        for at, gap in outside
     )
     return near, far
 
@@ -179,10 +190,9 @@ def _run(
     start, end = inner[START_WALL[name]], inner[END_WALL[name]]
     tell = CLEAR.approximates if approximate else CLEAR.gives
     clear = tell(end - start, end_wall=end, start_wall=start)
-    whole = WALL_TO_WALL.approximates if approximate else WALL_TO_WALL.gives
     before, beyond = gaps[START_WALL[name]], gaps[END_WALL[name]]
     spans = [
-        whole(
+        (WALL_TO_WALL.approximates if _rough(one, clear, other) else WALL_TO_WALL.gives)(
             one.value + clear.value + other.value,
             before=one.value,
             clear=clear.value,
@@ -191,6 +201,10 @@ def _run(
         for one, other in zip(before, beyond, strict=True)
     ]
     return CrookedRun(name, clear, before[0], before[1], spans[0], spans[1])
+
+
+def _rough(*figures: LengthFigure) -> bool:
+    return any(figure.approximate for figure in figures)
 
 
 def _too_crooked(crooked: Crooked) -> Fault:
