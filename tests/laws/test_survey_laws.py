@@ -66,7 +66,13 @@ def rooms(count: int, seed: int) -> Iterator[Spec]:
         survey = points(corners) if number % 2 else taped(corners)
         if number % 3 == 0:
             survey["bows"] = {chance.choice(WALLS): {chance.choice(("in", "out")): "3/8"}}
-        yield spec(survey, chance.choice(WALLS))
+        given = spec(survey, chance.choice(WALLS))
+        if number % 4 == 1:
+            member = {"on": "length", "center": 70, "width": 4, "drop": 5}
+            joists = {"parallel_to": "width", "first": "1/16"}
+            given["room"] |= {"members": [member], "joists": joists}
+            given["grid"] = {**GRID, "width": {"coffers": 3, "fixed_beams": [{"center": 60}]}}
+        yield given
 
 
 def test_every_figure_is_what_its_rule_gives():
