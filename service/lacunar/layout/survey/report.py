@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from lacunar.layout.survey.square_frame import WALL_ENDS, SquareFrame
 from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
-from lacunar.measure.angle import corner_of_triangles
+from lacunar.measure.angle import Angle, corner_of_triangles
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.plane import Spot, distance, on_grid
 from lacunar.model.room import WALLS
@@ -31,14 +31,17 @@ def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> 
     one, other = distance(corner, before), distance(corner, after)
     opposite = distance(before, after)
     way, onward = before - corner, after - corner
-    # The ways say exactly whether a corner is square, where a diagonal had to be rounded.
+    # The ways say exactly whether a corner is square, also where a diagonal had to be cut off.
     square = not (way.x.inches * onward.x.inches + way.y.inches * onward.y.inches)
+    cut_off = approximate or any(each.approximate for each in (one, other, opposite))
     angle = corner_of_triangles([(one.length, other.length, opposite.length)])
-    angle = type(angle).of_degrees(_RIGHT_ANGLE) if square else angle
-    tell = CORNER.gives if square and not approximate else CORNER.approximates
-    if square and any(each.approximate for each in (one, other, opposite)):
-        tell = CORNER.approximates
-    return tell(angle, one=one.length, other=other.length, opposite=opposite.length)
+    tell = CORNER.gives if square and not cut_off else CORNER.approximates
+    return tell(
+        Angle.of_degrees(_RIGHT_ANGLE) if square else angle,
+        one=one.length,
+        other=other.length,
+        opposite=opposite.length,
+    )
 
 
 def corner_angles(corners: Sequence[Spot], *, approximate: bool) -> tuple[AngleFigure, ...]:
