@@ -5,6 +5,7 @@ that composition can keep texts clear of each other before anything is painted.
 """
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -30,11 +31,15 @@ _BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
 
 @dataclass(frozen=True, slots=True)
 class Block:
-    """A placed piece of sheet: elements drawn from its own upper left corner, and its size [mm]."""
+    """A placed piece of sheet: elements drawn from its own upper left corner, and its size [mm].
+
+    Blocks of one `series` are parts of one thing and stand in their order.
+    """
 
     width: float
     height: float
     children: tuple[Element, ...]
+    series: str = ""
 
     def at(self, x: float, y: float) -> tuple[Element, ...]:
         """The block's elements with its upper left corner at x, y [mm]."""
@@ -157,22 +162,64 @@ HEADING_RULE = 5.4
 HEADING_HEIGHT = 7.0
 
 
-def paragraph_block(
-    kind: str, title: str, items: tuple[str, ...], width: float, typeface: Typeface
-) -> Block:
-    """A headed, numbered list of sentences, wrapped to `width` [mm]."""
-    children: list[Element] = list(heading(title, width))
+@dataclass(frozen=True, slots=True)
+class ColumnSpace:
+    """How much room blocks have in a column of the sheet: its width and its full height [mm]."""
+
+    width: float
+    height: float
+
+
+GOING_ON = ", GOING ON"
+"""What the title of a block's second and later parts ends in."""
+
+
+def paragraph_blocks(
+    kind: str, title: str, items: Sequence[str], column: ColumnSpace, typeface: Typeface
+) -> tuple[Block, ...]:
+    """A headed list of sentences, numbered and wrapped, in as many parts as the column needs."""
+    rows = [
+        _sentence(number, item, column.width, typeface)
+        for number, item in enumerate(items, start=1)
+    ]
+    return headed_parts(kind, title, rows, column)
+
+
+def headed_parts(
+    kind: str, title: str, rows: Sequence[Block], column: ColumnSpace, top: Block | None = None
+) -> tuple[Block, ...]:
+    """Rows under a heading, parted wherever they would be taller than the column.
+
+    `top` stands under the heading of each part: the heads of a table. The first part bears `kind`
+    as its id, those after it their number too.
+    """
+    top = top or Block(column.width, 0.0, ())
+    start = HEADING_HEIGHT + top.height
+    parts: list[tuple[float, list[Element]]] = []
+    for row in rows:
+        if not parts or parts[-1][0] + row.height > column.height:
+            parts.append((start, []))
+        y, children = parts[-1]
+        parts[-1] = (y + row.height, [*children, *row.at(0, y)])
+    blocks = []
+    for number, (height, children) in enumerate(parts, start=1):
+        words, identity = (title, kind) if number == 1 else (title + GOING_ON, f"{kind}-{number}")
+        elements = (*heading(words, column.width), *top.at(0, HEADING_HEIGHT), *children)
+        blocks.append(Block(column.width, height, (Group(kind, elements, id=identity),), kind))
+    return tuple(blocks)
+
+
+def _sentence(number: int, text: str, width: float, typeface: Typeface) -> Block:
+    """One sentence with its number, wrapped to `width` [mm]."""
     indent = 5.0
-    y = HEADING_HEIGHT
-    for number, item in enumerate(items, start=1):
-        first = Text(Pt(0, y + style.TEXT), f"{number}", style.TEXT, Face.MEDIUM)
-        lines = []
-        for line in wrapped(item, width - indent, typeface):
-            lines.append(Text(Pt(indent, y + style.TEXT), line, style.TEXT))
-            y += style.LINE_PITCH
-        children.append(Group("item", (first, *lines)))
-        y += 0.8
-    return Block(width, y, (Group(kind, tuple(children), id=kind),))
+    first = Text(Pt(0, style.TEXT), f"{number}", style.TEXT, Face.MEDIUM)
+    lines = wrapped(text, width - indent, typeface)
+    words = tuple(
+        Text(Pt(indent, style.LINE_PITCH * n + style.TEXT), line, style.TEXT)
+        for n, line in enumerate(lines)
+    )
+    height = style.LINE_PITCH * len(lines) + 0.8
+    return Block(width, height, (Group("sentence", (first, *words)),))
 
 
 def dot(at: Pt) -> Circle:

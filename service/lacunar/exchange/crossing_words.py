@@ -73,7 +73,7 @@ def crossing_in_words(
 ) -> Lines:
     """Tell one kind of crossing: what meets, where, and how each board ends."""
     places = [f"{place.stopped} at {place.through}" for place in crossing.places]
-    shown = ", ".join(places[:_MOST_PLACES]) + (" …" if len(places) > _MOST_PLACES else "")
+    shown = _first_of(places)
     kind = crossing.kind.replace("_", " ")
     if crossing.kind in (CrossingKind.END_AT_WALL, CrossingKind.END_AT_SOFFIT):
         what = f"{crossing.stopped}, {kind}"
@@ -93,7 +93,7 @@ def piece_in_words(
 ) -> Lines:
     """Tell one size of piece: how long, how many, on which beams."""
     beams = list(dict.fromkeys(place.beam for place in piece.places))
-    shown = ", ".join(beams[:_MOST_PLACES]) + (" …" if len(beams) > _MOST_PLACES else "")
+    shown = _first_of(beams)
     label = f"{piece.quantity} {_PARTS[piece.part]} of {piece.profile}, for {shown}"
     yield figure(f"{label}, long points", piece.length)
     if piece.short_length.value != piece.length.value or (
@@ -102,6 +102,10 @@ def piece_in_words(
         yield figure(f"{label}, short points", piece.short_length)
     for name, end in (("start", piece.start), ("end", piece.end)):
         yield from _end_in_words(f"{label}, {name}", end, figure, length)
+
+
+def _first_of(names: list[str]) -> str:
+    return ", ".join(names[:_MOST_PLACES]) + (" …" if len(names) > _MOST_PLACES else "")
 
 
 def _end_in_words(

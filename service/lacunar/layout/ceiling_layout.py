@@ -4,7 +4,6 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, replace
 
 from lacunar.layout.backing.ceiling_backing import backing
-from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing.weights import HungPanel
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.beams.board_ends import EndRules
@@ -58,6 +57,7 @@ from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_
 from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, run_layout
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.layout.survey.crooked_room import crooked_room
 from lacunar.layout.survey.square_frame import SquareFrame, square_frame
 from lacunar.layout.survey_records import CrookedRoom
@@ -231,7 +231,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
-        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams, book)),
+        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
         cautions=(),
         crooked=set_out.crooked,
     )
@@ -297,16 +297,10 @@ def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
 
 
-def _walls(set_out: _SetOut, beams: SetOutBeams, book: ProfileBook) -> WallSurroundings:
+def _walls(set_out: _SetOut, beams: SetOutBeams) -> WallSurroundings:
     """What wall features are held against."""
-    return WallSurroundings(
-        frames={run: task.frame for run, task in set_out.tasks.items()},
-        runs=beams.runs,
-        beams=beams.beams,
-        wall_beams=beams.wall_beams,
-        profiles=book.by_id,
-        height=set_out.ceiling.room.height,
-    )
+    frames = {run: task.frame for run, task in set_out.tasks.items()}
+    return WallSurroundings(frames, beams, set_out.ceiling.room.height)
 
 
 def _filled(

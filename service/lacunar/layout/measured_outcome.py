@@ -19,7 +19,11 @@ def as_measured(ceiling: Ceiling, coffers: Sequence[Coffer]) -> AsMeasured:
     Raises SpecRefused where the grid is another, or with every opening that cannot close.
     """
     opened = measured_openings(ceiling.measured_openings, grid_id(coffers), coffers)
-    return AsMeasured(opened, tuple(tapered_panels(ceiling.panel, opened)))
+    return AsMeasured(
+        openings=opened,
+        tapered=tuple(tapered_panels(ceiling.panel, opened)),
+        tapered_boards=tuple(tapered_boards(ceiling.panel, opened)),
+    )
 
 
 def measured_outcome(
@@ -39,5 +43,5 @@ def measured_outcome(
         not_measured=tuple(coffer.id for coffer in coffers if coffer.id not in known),
         crown=tuple(out_of_square_crown(ceiling, measured.openings)),
         panels=measured.tapered,
-        boards=tuple(field for field, _ in tapered_boards(ceiling.panel, measured.openings)),
+        boards=tuple(field for field, _ in measured.tapered_boards),
     )

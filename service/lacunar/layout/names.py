@@ -1,7 +1,10 @@
-"""Ids of coffers and beams."""
+"""Ids of coffers and beams, and how many of them are told in a sentence."""
+
+from collections.abc import Sequence
 
 # Row letters, without I and O, which read as figures.
 LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"
+TOLD = 6
 
 
 def row_letters(row: int) -> str:
@@ -24,3 +27,16 @@ def coffer_id(row: int, column: int) -> str:
     'B3'
     """
     return f"{row_letters(row)}{column}"
+
+
+def first_few(ids: Sequence[str], what: str = "") -> str:
+    """Turn ids into the first six of them and the number of the others.
+
+    Parameters: `ids`; `what` the others are, where that is to be said.
+
+    >>> first_few(["A1", "A2"]), first_few([f"A{n}" for n in range(1, 9)], "coffers")
+    ('A1, A2', 'A1, A2, A3, A4, A5, A6 and 2 more coffers')
+    """
+    more = len(ids) - TOLD
+    told = ", ".join(ids[:TOLD])
+    return f"{told} and {more} more {what}".rstrip() if more > 0 else told

@@ -6,7 +6,7 @@ is where it meets the wall at which the *other* run starts, `at_end` where that 
 rectangular room both are equal.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
@@ -135,6 +135,11 @@ class BeamProfile:
     overhang: Length
     parts: tuple[ProfilePart, ...]
     used_by: tuple[str, ...]
+
+
+def profiles_by_beam(profiles: Iterable[BeamProfile]) -> dict[str, BeamProfile]:
+    """Turn profiles into the profile of each beam and wall beam, by its id."""
+    return {beam: profile for profile in profiles for beam in profile.used_by}
 
 
 @dataclass(frozen=True, slots=True)
@@ -363,6 +368,11 @@ class Layout:
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""
         return self.length if name is RunName.LENGTH else self.width
+
+    @property
+    def profile_of(self) -> dict[str, BeamProfile]:
+        """The profile of each beam and wall beam, by its id."""
+        return profiles_by_beam(self.profiles)
 
     def profile(self, profile_id: str) -> BeamProfile:
         """The profile of that id."""

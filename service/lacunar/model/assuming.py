@@ -1,5 +1,7 @@
 """The list of what was assumed, kept while a spec is decided."""
 
+from collections.abc import Iterable
+from itertools import count
 from typing import TypeVar
 
 from lacunar.measure.length import Length
@@ -30,6 +32,20 @@ class Assuming:
         """Write an assumption down. A value without a word of its own goes by its name or text."""
         told = value if isinstance(value, Length | int | str) else _told(value)
         self._made.append(Assumption(pointer, told, reason))
+
+
+class FreeNames:
+    """Free names of a prefix and a number, for things that have none."""
+
+    def __init__(self, prefix: str, given: Iterable[str | None]) -> None:
+        taken = set(given)
+        self._free = (name for n in count(1) if (name := f"{prefix}{n}") not in taken)
+
+    def settle(self, said: str | None, place: str, assuming: Assuming) -> str:
+        """The name said, or the next free one as an assumption."""
+        if said is not None:
+            return said
+        return assuming.settle(None, f"{place}/name", next(self._free), "the next free name")
 
 
 def _told(value: object) -> str:

@@ -1,12 +1,10 @@
 """Decides everything a spec leaves open, and lists what it decided and why."""
 
-from collections.abc import Iterable
 from dataclasses import dataclass, fields, replace
-from itertools import count
 
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
-from lacunar.model.assuming import Assuming
+from lacunar.model.assuming import Assuming, FreeNames
 from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
@@ -96,7 +94,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
 def resolve_run(name: RunName, run: RunSpec, units: Units) -> tuple[Run, tuple[Assumption, ...]]:
     """Turn one run that has passed the rules into a decided one, and what was assumed for it."""
     assuming = Assuming()
-    return _run(name, run, _Names("F", ()), DEFAULTS[units], assuming), assuming.made
+    return _run(name, run, FreeNames("F", ()), DEFAULTS[units], assuming), assuming.made
 
 
 def _stated(value: Length | None, pointer: str) -> Length:
@@ -147,7 +145,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
 def _members(
     members: tuple[MemberSpec, ...], usual: Defaults, assuming: Assuming
 ) -> tuple[Member, ...]:
-    names = _Names("S", (member.name for member in members))
+    names = FreeNames("S", (member.name for member in members))
     return tuple(
         _member(f"/room/members/{position}", member, names, usual, assuming)
         for position, member in enumerate(members)
@@ -155,7 +153,7 @@ def _members(
 
 
 def _member(
-    place: str, member: MemberSpec, names: "_Names", usual: Defaults, assuming: Assuming
+    place: str, member: MemberSpec, names: FreeNames, usual: Defaults, assuming: Assuming
 ) -> Member:
     if member.on is None:
         raise ValueError(f"{place}/on is open: the spec has not passed the rules")
@@ -197,28 +195,14 @@ def _member(
     )
 
 
-class _Names:
-    """Free names of a prefix and a number, for things that have none."""
-
-    def __init__(self, prefix: str, given: Iterable[str | None]) -> None:
-        taken = set(given)
-        self._free = (name for n in count(1) if (name := f"{prefix}{n}") not in taken)
-
-    def settle(self, said: str | None, place: str, assuming: Assuming) -> str:
-        """The name said, or the next free one as an assumption."""
-        if said is not None:
-            return said
-        return assuming.settle(None, f"{place}/name", next(self._free), "the next free name")
-
-
 def _grid(grid: GridSpec, usual: Defaults, assuming: Assuming) -> Grid:
     beams = (*grid.length.fixed_beams, *grid.width.fixed_beams)
-    names = _Names("FB-", (beam.name for beam in beams))
+    names = FreeNames("FB-", (beam.name for beam in beams))
     length, width = (_run(run, grid.run(run), names, usual, assuming) for run in RunName)
     return Grid(length, width)
 
 
-def _run(name: RunName, run: RunSpec, names: _Names, usual: Defaults, assuming: Assuming) -> Run:
+def _run(name: RunName, run: RunSpec, names: FreeNames, usual: Defaults, assuming: Assuming) -> Run:
     place = f"/grid/{name}"
     half = WallCondition(WallKind.HALF)
     reason = "a half beam frames the border coffers like all others"
@@ -256,7 +240,7 @@ def _count(place: str, run: RunSpec, usual: Defaults, assuming: Assuming) -> Cou
     return WishedOpening(opening)
 
 
-def _fixed_beam(place: str, beam: FixedBeamSpec, names: _Names, assuming: Assuming) -> FixedBeam:
+def _fixed_beam(place: str, beam: FixedBeamSpec, names: FreeNames, assuming: Assuming) -> FixedBeam:
     name = names.settle(beam.name, place, assuming)
     return FixedBeam(name, _stated(beam.center, f"{place}/center"), beam.width)
 

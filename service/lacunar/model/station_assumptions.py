@@ -2,11 +2,10 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
-from itertools import count
 
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
-from lacunar.model.assuming import Assuming
+from lacunar.model.assuming import Assuming, FreeNames
 from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.spec import RoomSpec
 from lacunar.model.stations import Leveling, LevelingSpec, PanelsTo, Station
@@ -36,13 +35,12 @@ def decide_stations(room: RoomSpec, assuming: Assuming) -> tuple[Station, ...]:
 
 
 def _named(room: RoomSpec, assuming: Assuming) -> Iterator[Station]:
-    taken = {station.name for station in room.stations}
-    free = (name for n in count(1) if (name := f"H{n}") not in taken)
+    names = FreeNames("H", (station.name for station in room.stations))
     for position, said in enumerate(room.stations):
         place = f"/room/stations/{position}"
         if said.length is None or said.width is None:
             raise ValueError(f"{place} is open: the spec has not passed the rules")
-        name = said.name or assuming.settle(None, f"{place}/name", next(free), "the next free name")
+        name = names.settle(said.name or None, place, assuming)
         yield Station(name, said.length, said.width, said.height, said.above_line)
 
 

@@ -6,13 +6,8 @@ from typing import Any
 
 import pytest
 
-from lacunar.drawing.checker import check_set
-from lacunar.drawing.painters.fonts import load_typeface
-from lacunar.drawing.painters.svg import paint_svg
-from lacunar.drawing.sheet_set import compose
-from lacunar.workflow.prepare import layout_answer, prepare
+from tests.drawing.checker.drawn_sets import Drawn, drawn_set, points
 
-Drawn = tuple[list[str], dict[str, Any]]
 KINDS = ("fan", "diffuser", "return", "sprinkler", "speaker", "hatch", "detector")
 SPEC: dict[str, Any] = {
     "room": {
@@ -36,15 +31,7 @@ SPEC: dict[str, Any] = {
 
 @pytest.fixture(scope="module")
 def drawn() -> Drawn:
-    prepared = prepare(json.dumps(SPEC).encode())
-    typeface = load_typeface()
-    sheets = compose(prepared.layout, prepared.digest, typeface).sheets
-    svgs = [paint_svg(sheet, typeface, fonts=None) for sheet in sheets]
-    return svgs, dict(layout_answer(prepared, trace=False))
-
-
-def points(svgs: list[str], answer: dict[str, Any]) -> set[int]:
-    return {finding.point for finding in check_set(svgs, answer, load_typeface())}
+    return drawn_set(SPEC)
 
 
 def test_every_kind_of_item_is_drawn_listed_and_explained(drawn: Drawn):

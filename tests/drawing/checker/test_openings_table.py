@@ -5,13 +5,9 @@ from typing import Any
 
 import pytest
 
-from lacunar.drawing.checker import check_set
-from lacunar.drawing.painters.fonts import load_typeface
-from lacunar.drawing.painters.svg import paint_svg
-from lacunar.drawing.sheet_set import compose
-from lacunar.workflow.prepare import layout_answer, prepare
+from lacunar.workflow.prepare import prepare
+from tests.drawing.checker.drawn_sets import Drawn, drawn_set, points
 
-Drawn = tuple[list[str], dict[str, Any]]
 SPEC: dict[str, Any] = {
     "room": {"length": 192, "width": 144, "height": 108},
     "grid": {"length": {"coffers": 3}, "width": {"coffers": 2}},
@@ -26,15 +22,7 @@ def drawn() -> Drawn:
     grid = prepare(json.dumps(SPEC).encode()).layout.grid_id
     coffers = [{"coffer": "A1", "sides": SIDES, "diagonals": {"rising": "88 3/4"}}]
     section = {"grid": grid, "coffers": coffers, "out_of_square": "mitred_to_corners"}
-    prepared = prepare(json.dumps({**SPEC, "measured_openings": section}).encode())
-    typeface = load_typeface()
-    sheets = compose(prepared.layout, prepared.digest, typeface).sheets
-    svgs = [paint_svg(sheet, typeface, fonts=None) for sheet in sheets]
-    return svgs, dict(layout_answer(prepared, trace=False))
-
-
-def points(svgs: list[str], answer: dict[str, Any]) -> set[int]:
-    return {finding.point for finding in check_set(svgs, answer, load_typeface())}
+    return drawn_set({**SPEC, "measured_openings": section})
 
 
 def test_what_was_measured_is_listed_with_the_saw_at_its_corners(drawn: Drawn):

@@ -5,11 +5,11 @@ from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import (
-    HEADING_HEIGHT,
     Block,
+    ColumnSpace,
     Tag,
-    heading,
-    paragraph_block,
+    headed_parts,
+    paragraph_blocks,
     rectangle,
     wrapped,
 )
@@ -94,23 +94,24 @@ def _item_entries(layout: Layout) -> Iterator[LegendEntry]:
         yield LegendEntry("wall-feature", "Door, window, fireplace or cabinet in its wall")
 
 
-def legend(layout: Layout, width: float, typeface: Typeface) -> Block:
+def legend(layout: Layout, column: ColumnSpace, typeface: Typeface) -> tuple[Block, ...]:
     """Symbols as used on the plan, each with its meaning."""
-    children: list[Element] = list(heading("LEGEND", width))
-    y = HEADING_HEIGHT + 0.6
-    for entry in _entries(layout):
-        lines = wrapped(entry.meaning, width - SYMBOL_WIDTH - 2.0, typeface)
-        height = max(6.8, style.LINE_PITCH * len(lines) + 1.0)
-        middle = Pt(SYMBOL_WIDTH / 2 - 0.8, y + height / 2)
-        first = middle.y - style.LINE_PITCH * (len(lines) - 1) / 2 + style.TEXT / 2
-        words = tuple(
-            Text(Pt(SYMBOL_WIDTH + 1.0, first + style.LINE_PITCH * n), line, style.TEXT)
-            for n, line in enumerate(lines)
-        )
-        symbol = _symbol(entry.name, middle, layout, typeface)
-        children.append(Group("legend-row", (*symbol, *words), data={"entry": entry.name}))
-        y += height
-    return Block(width, y, (Group("legend", tuple(children), id="legend"),))
+    rows = [_legend_row(entry, layout, column.width, typeface) for entry in _entries(layout)]
+    return headed_parts("legend", "LEGEND", rows, column, Block(column.width, 0.6, ()))
+
+
+def _legend_row(entry: LegendEntry, layout: Layout, width: float, typeface: Typeface) -> Block:
+    lines = wrapped(entry.meaning, width - SYMBOL_WIDTH - 2.0, typeface)
+    height = max(6.8, style.LINE_PITCH * len(lines) + 1.0)
+    middle = Pt(SYMBOL_WIDTH / 2 - 0.8, height / 2)
+    first = middle.y - style.LINE_PITCH * (len(lines) - 1) / 2 + style.TEXT / 2
+    words = tuple(
+        Text(Pt(SYMBOL_WIDTH + 1.0, first + style.LINE_PITCH * n), line, style.TEXT)
+        for n, line in enumerate(lines)
+    )
+    symbol = _symbol(entry.name, middle, layout, typeface)
+    row = Group("legend-row", (*symbol, *words), data={"entry": entry.name})
+    return Block(width, height, (row,))
 
 
 def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
@@ -166,9 +167,11 @@ def _sample_tag(name: str, layout: Layout) -> Tag:
     return Tag("sample", "", next(beam.id for beam in layout.beams if beam.on is run))
 
 
-def notes(layout: Layout, width: float, wording: SheetWording, typeface: Typeface) -> Block:
+def notes(
+    layout: Layout, column: ColumnSpace, wording: SheetWording, typeface: Typeface
+) -> tuple[Block, ...]:
     """What the figures mean and what was decided, as numbered sentences."""
-    return paragraph_block("notes", "NOTES", tuple(_note_texts(layout, wording)), width, typeface)
+    return paragraph_blocks("notes", "NOTES", _note_texts(layout, wording), column, typeface)
 
 
 def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
@@ -258,7 +261,7 @@ def _casing_notes(layout: Layout, wording: SheetWording) -> list[str]:
     ]
 
 
-def cautions(layout: Layout, width: float, typeface: Typeface) -> Block:
+def cautions(layout: Layout, column: ColumnSpace, typeface: Typeface) -> tuple[Block, ...]:
     """The layout's cautions as numbered sentences."""
-    texts = tuple(caution.text for caution in layout.cautions)
-    return paragraph_block("cautions", "CAUTIONS", texts, width, typeface)
+    texts = [caution.text for caution in layout.cautions]
+    return paragraph_blocks("cautions", "CAUTIONS", texts, column, typeface)

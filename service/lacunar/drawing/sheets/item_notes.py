@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.drawing.annotation import Block, paragraph_block
+from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
@@ -13,11 +13,11 @@ LISTED = 4
 
 
 def item_notes(
-    layout: Layout, width: float, wording: SheetWording, typeface: Typeface
+    layout: Layout, column: ColumnSpace, wording: SheetWording, typeface: Typeface
 ) -> Iterator[Block]:
     """The sentences as a block of their own; nothing where there is nothing to tell."""
     if told := tuple(_sentences(layout, wording)):
-        yield paragraph_block("item-notes", "CEILING ITEMS AND WALLS", told, width, typeface)
+        yield from paragraph_blocks("item-notes", "CEILING ITEMS AND WALLS", told, column, typeface)
 
 
 def _sentences(layout: Layout, wording: SheetWording) -> Iterator[str]:

@@ -13,7 +13,7 @@ def item_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> tup
     blocks: list[Block] = []
     if items := layout.items.items:
         columns = _items(items, wording)
-        blocks.extend(in_blocks("item", "items", "CEILING ITEMS, CENTERS", columns, space))
+        blocks.extend(in_blocks("item", "items", "CEILING ITEMS", columns, space))
     if layout.wall_features:
         columns = _features(layout, wording)
         blocks.extend(in_blocks("wall-feature", "wall-features", "WALL FEATURES", columns, space))

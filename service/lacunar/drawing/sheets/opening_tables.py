@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import HEADING_HEIGHT, Block, heading
+from lacunar.drawing.annotation import GOING_ON, HEADING_HEIGHT, Block, heading
 from lacunar.drawing.elements import Element, Face, Group, Pt, Text
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.wording import SheetWording
@@ -59,7 +59,7 @@ def _part(rows: Sequence[OpeningRow], part: int, width: float, wording: SheetWor
     )
     title, identity = "OPENINGS AS MEASURED", "openings"
     if part > 1:
-        title, identity = f"{title}, GOING ON", f"openings-{part}"
+        title, identity = title + GOING_ON, f"openings-{part}"
     y = HEADING_HEIGHT + 5.4
     drawn: list[Element] = []
     for row in rows:
@@ -118,7 +118,7 @@ def _corner_part(rows: Sequence[tuple[str, CornerCut]], part: int, width: float)
     )
     title, identity = "CROWN MITRED TO CORNERS: SAW", "corner-cuts"
     if part > 1:
-        title, identity = f"{title}, GOING ON", f"{identity}-{part}"
+        title, identity = title + GOING_ON, f"{identity}-{part}"
     y = HEADING_HEIGHT + 5.4
     drawn: list[Element] = []
     for coffer, cut in rows:

@@ -72,7 +72,8 @@ def flow(
 ) -> tuple[tuple[Placed, ...], tuple[Block, ...]]:
     """Blocks one under the other down each column in turn, and those for which there was no room.
 
-    A column takes the blocks in their order, passing over those too tall for what is left of it.
+    A column takes the blocks in their order, passing over those too tall for what is left of it,
+    and over parts of a series whose earlier part was passed over.
     """
     placed: list[Placed] = []
     waiting = list(blocks)
@@ -80,7 +81,8 @@ def flow(
         y = column.top
         passed_over: list[Block] = []
         for block in waiting:
-            if y + block.height <= column.bottom:
+            held_back = block.series and any(block.series == b.series for b in passed_over)
+            if y + block.height <= column.bottom and not held_back:
                 placed.append(Placed(block, column.left, y))
                 y += block.height + BLOCK_GAP
             else:

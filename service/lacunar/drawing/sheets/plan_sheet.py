@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, TagsDoNotFit
+from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
@@ -260,8 +260,8 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     """Everything that stands beside the plan, in the order a reader needs it."""
     layout, wording, typeface = sheets.layout, sheets.wording, sheets.typeface
     width = column_width(sheets.size) - FRAME_PAD
-    frame = frame_box(sheets.size)
-    most = rows_that_fit(frame.height - 2 * FRAME_PAD)
+    column = ColumnSpace(width, frame_box(sheets.size).height - 2 * FRAME_PAD)
+    most = rows_that_fit(column.height)
     space = TableSpace(width, most, typeface)
     tables = tuple(
         marks_table(part, width, wording)
@@ -276,10 +276,10 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *_openings(sheets, width, most),
         *level_tables(layout.levels, space, wording),
         *item_tables(layout, space, wording),
-        side_blocks.cautions(layout, width, typeface),
-        side_blocks.legend(layout, width, typeface),
-        side_blocks.notes(layout, width, wording, typeface),
-        *item_notes(layout, width, wording, typeface),
+        *side_blocks.cautions(layout, column, typeface),
+        *side_blocks.legend(layout, column, typeface),
+        *side_blocks.notes(layout, column, wording, typeface),
+        *item_notes(layout, column, wording, typeface),
     )
 
 

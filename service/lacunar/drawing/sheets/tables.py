@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Literal
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import HEADING_HEIGHT, Block, heading
+from lacunar.drawing.annotation import GOING_ON, HEADING_HEIGHT, Block, heading
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import BeamProfile, Mark, MarkKind, RunMarks
@@ -93,7 +93,7 @@ def marks_table(part: MarkRows, width: float, wording: SheetWording) -> Block:
     title = f"MARKS ALONG {run.value.upper()} FROM {START_WALL[run]}"
     identity = f"marks-{run.value}"
     if part.part > 1:
-        title, identity = f"{title}, GOING ON", f"{identity}-{part.part}"
+        title, identity = title + GOING_ON, f"{identity}-{part.part}"
     y = HEADING_HEIGHT + 5.4
     drawn: list[Element] = []
     for row in part.rows:
@@ -101,7 +101,7 @@ def marks_table(part: MarkRows, width: float, wording: SheetWording) -> Block:
         y += ROW_PITCH
     children = (*heading(title, width), *column_heads(columns, width, HEADING_HEIGHT), *drawn)
     group = Group("marks-table", children, id=identity, data={"run": run.value})
-    return Block(width, y, (group,))
+    return Block(width, y, (group,), f"marks-{run.value}")
 
 
 def _mark_row(row: MarkRow, columns: Sequence[Column], y: float, wording: SheetWording) -> Group:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import HEADING_HEIGHT, Block, fitted, heading
+from lacunar.drawing.annotation import GOING_ON, HEADING_HEIGHT, Block, fitted, heading
 from lacunar.drawing.elements import Element, Face, Group, Pt, Text
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.typeface import Typeface
@@ -49,7 +49,7 @@ def in_blocks(
             part += 1
             shown = [WordColumn(c.head, c.cells[start : start + space.rows]) for c in group]
             identity = f"{name}-table" if part == 1 else f"{name}-table-{part}"
-            words = title if part == 1 else f"{title}, GOING ON"
+            words = title if part == 1 else title + GOING_ON
             yield _table((kind, identity), words, shown, space)
 
 
@@ -109,4 +109,5 @@ def _table(
         *column_heads(heads, space.width, HEADING_HEIGHT),
         *drawn,
     )
-    return Block(space.width, y, (Group(f"{kind}s-table", children, id=identity),))
+    table = Group(f"{kind}s-table", children, id=identity)
+    return Block(space.width, y, (table,), identity.partition("-table")[0])

@@ -2,9 +2,10 @@
 
 from lacunar.layout.backing.forms import backing_forms
 from lacunar.layout.backing.holds import HoldTask, holds
-from lacunar.layout.backing.lines import LineTask, SetOutBeams, backing_lines
+from lacunar.layout.backing.lines import LineTask, backing_lines
 from lacunar.layout.backing.weights import HungPanel, weights
 from lacunar.layout.backing_records import Backing, Hold, JoistLines
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.model.beams import Flat
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import RunName

@@ -1,6 +1,6 @@
 """The lines along which beams are held, each with what of the framing is above it."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator
 from dataclasses import dataclass, field
 from typing import Literal
 
@@ -12,13 +12,13 @@ from lacunar.layout.backing_records import (
     JoistRelation,
 )
 from lacunar.layout.joists import among_joists
-from lacunar.layout.records import Beam, BeamPiece, BeamProfile, RunLayout, WallBeam
+from lacunar.layout.records import Beam, BeamProfile, WallBeam
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.beams import FamilyProfile
 from lacunar.model.fixing import BetweenJoists, Fixing
-from lacunar.model.grid import WallKind
-from lacunar.model.room import START_WALL, RunName
+from lacunar.model.room import START_WALL
 
 AT_START_WALL = Rule("middle of the backing at a start wall", "near + backing / 2")
 AT_END_WALL = Rule("middle of the backing at an end wall", "far - backing / 2")
@@ -27,34 +27,6 @@ NEAR_CLEAT = Rule("middle of a casing's cleat, which lies on its side", "near + 
 FAR_CLEAT = Rule("middle of a casing's cleat, which lies on its side", "far - side - cleat / 2")
 
 Side = Literal["middle", "near", "far"]
-
-
-@dataclass(frozen=True, slots=True)
-class SetOutBeams:
-    """The parts of a layout that backing is worked out from."""
-
-    runs: Mapping[RunName, RunLayout]
-    beams: tuple[Beam, ...]
-    wall_beams: tuple[WallBeam, ...]
-    profiles: Mapping[str, BeamProfile]
-
-    def span(self, run: RunName) -> Length:
-        """The span of a run [length]."""
-        return self.runs[run].span.at_start.value
-
-    def clears(self, beam: Beam | WallBeam) -> tuple[Clear, ...]:
-        """The clear lengths of a beam: its pieces."""
-        return tuple(_clear(piece) for piece in beam.pieces)
-
-    @property
-    def backed(self) -> Iterator[Beam | WallBeam]:
-        """Every beam that has backing: all but soffits, whose inside the spec does not tell."""
-        yield from self.beams
-        yield from (beam for beam in self.wall_beams if beam.kind is not WallKind.SOFFIT)
-
-
-def _clear(piece: BeamPiece) -> Clear:
-    return Clear(piece.start, piece.end)
 
 
 @dataclass(frozen=True, slots=True)
@@ -108,7 +80,7 @@ def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) 
     found = None
     if joists is not None and not across:
         found = among_joists(position.value, joists, task.beams.span(beam.on))
-    clears = _beside_member(task.beams.clears(beam), beam, side)
+    clears = _beside_member(_clears(beam), beam, side)
     pieces = tuple(_piece(task, clear, across=across) for clear in clears)
     carried_by = fixing.between_joists if found is not None and found.bay else None
     blocks = None
@@ -128,6 +100,10 @@ def _line(task: LineTask, beam: Beam | WallBeam, at: tuple[Side, LengthFigure]) 
         blocks=blocks,
         pieces=pieces,
     )
+
+
+def _clears(beam: Beam | WallBeam) -> tuple[Clear, ...]:
+    return tuple(Clear(piece.start, piece.end) for piece in beam.pieces)
 
 
 def _beside_member(clears: tuple[Clear, ...], beam: Beam | WallBeam, side: Side) -> Iterator[Clear]:

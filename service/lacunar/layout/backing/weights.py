@@ -5,9 +5,9 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from lacunar.layout.backing.lines import SetOutBeams
 from lacunar.layout.backing_records import BeamWeight, Weights
 from lacunar.layout.records import BeamProfile
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, NumberFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.fixing import Fixing, Wood
@@ -124,9 +124,7 @@ def _lengths(beams: SetOutBeams) -> Mapping[str, LengthFigure]:
     """How long the pieces of each profile are together, equal ones counted."""
     clear: dict[str, list[Length]] = {}
     for beam in beams.backed:
-        clear.setdefault(beam.profile, []).extend(
-            piece.end.value - piece.start.value for piece in beams.clears(beam)
-        )
+        clear.setdefault(beam.profile, []).extend(piece.length.value for piece in beam.pieces)
     return {
         profile: _times("clear length of all beams of a profile", Counter(lengths))
         for profile, lengths in clear.items()

@@ -101,6 +101,12 @@ class EndRules:
             return False
         return self.meeting.level(crossing, line) and _bottoms_meet(line, crossing)
 
+    def cuts(self, line: Line, part: BoardPart, crossing: Line) -> bool:
+        """Whether a crossing cuts a board of a line that it does not stop."""
+        if part == "side":
+            return self.cuts_sides(line, crossing)
+        return part == "bottom" and self.pointed(line, crossing)
+
     def end(self, line: Line, part: BoardPart, stop: Stop) -> BoardEnd:
         """How a board of a line ends at a stop."""
         other = stop.line
@@ -146,20 +152,25 @@ class EndRules:
     def _butted(self, line: Line, part: BoardPart, other: Line) -> BoardEnd:
         """A board that ends at whatever of the other beam is first in its way."""
         mine = level_of(line, part)
-        # Cut sides go on behind the ends of the others, so only what lies between these passes.
-        open_between = self.cuts_sides(line, other) and not (line.wall and other.wall)
-        open_between = open_between and mine.edge <= -size_of(line, "side")[0]
-        met = [
-            level
-            for level in levels(other)
-            if mine.meets(level) > ZERO and not (level.part == "side" and open_between)
-        ]
+        met = [level for level in levels(other) if mine.meets(level) > ZERO]
+        if self._passes_cut_sides(line, mine, other):
+            met = [level for level in met if level.part != "side"]
         first = max(met, key=lambda level: level.edge, default=None)
         if first is None or not first.edge:
             ends_at = EndsAt.SIDE if first is None or first.part == "side" else EndsAt.BOARD_EDGE
             return _square(ends_at)
-        past = TO_EDGE.gives(-first.edge, edge=first.edge)
+        past = _at_edge(first.edge)
         return BoardEnd(BoardCut.SQUARE, EndsAt.BOARD_EDGE, past, past)
+
+    def _passes_cut_sides(self, line: Line, board: Level, other: Line) -> bool:
+        """Whether a board passes between sides that are cut at a crossing.
+
+        They go on behind the ends of the others, so that only what lies between those passes.
+        """
+        corner = line.wall and other.wall
+        if corner or not self.cuts_sides(line, other):
+            return False
+        return board.edge <= -size_of(line, "side")[0]
 
 
 def _bottoms_meet(line: Line, other: Line) -> bool:
@@ -172,13 +183,16 @@ def _at_face() -> LengthFigure:
     return AT_FACE.gives(ZERO)
 
 
+def _at_edge(edge: Length) -> LengthFigure:
+    return TO_EDGE.gives(-edge, edge=edge) if edge else _at_face()
+
+
 def _square(ends_at: EndsAt) -> BoardEnd:
     return BoardEnd(BoardCut.SQUARE, ends_at, _at_face(), _at_face())
 
 
 def _to_wall(other: Line) -> BoardEnd:
-    width = other.far.value - other.near.value
-    past = TO_WALL.gives(width, other_width=width)
+    past = TO_WALL.gives(other.width, other_width=other.width)
     return BoardEnd(BoardCut.SQUARE, EndsAt.WALL_BEHIND, past, past)
 
 
@@ -201,11 +215,9 @@ def _notched(line: Line, other: Line) -> BoardEnd:
 
 def _pointed(line: Line, other: Line) -> BoardEnd:
     """A bottom cut from both edges to the middle of the crossing."""
-    width = other.far.value - other.near.value
-    edge = level_of(other, "bottom").edge
     angle = angle_of_legs(size_of(other, "bottom")[1], size_of(line, "bottom")[1])
-    point = TO_MIDDLE.gives(width / 2, other_width=width)
-    short = TO_EDGE.gives(-edge, edge=edge) if edge else _at_face()
+    point = TO_MIDDLE.gives(other.width / 2, other_width=other.width)
+    short = _at_edge(level_of(other, "bottom").edge)
     return BoardEnd(BoardCut.POINTED, EndsAt.BOARD_END, point, short, angle)
 
 
@@ -213,6 +225,5 @@ def _mitred(line: Line, other: Line) -> BoardEnd:
     """A bottom mitred in the corner of a room, longer at the wall than at its inner edge."""
     edge, across = level_of(other, "bottom").edge, size_of(other, "bottom")[1]
     angle = angle_of_legs(across, size_of(line, "bottom")[1])
-    short = TO_EDGE.gives(-edge, edge=edge) if edge else _at_face()
     long = CORNER_POINT.gives(across - edge, inner=-edge, other_bottom=across)
-    return BoardEnd(BoardCut.MITRED, EndsAt.BOARD_END, long, short, angle)
+    return BoardEnd(BoardCut.MITRED, EndsAt.BOARD_END, long, _at_edge(edge), angle)

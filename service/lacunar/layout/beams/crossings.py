@@ -1,6 +1,7 @@
 """The catalogue of crossings: every distinct way in which beams meet or end, and where."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from lacunar.layout.beams.board_ends import EndRules, levels
 from lacunar.layout.beams.lines import Line, Row, RowEnd, Stop
@@ -35,20 +36,8 @@ def crossings(rules: EndRules) -> tuple[Crossing, ...]:
         alike.setdefault(key, []).append(place)
         first.setdefault(key, crossing)
     return tuple(
-        _counted(crossing, number, alike[key])
+        replace(crossing, id=f"K{number}", places=tuple(alike[key]))
         for number, (key, crossing) in enumerate(first.items(), start=1)
-    )
-
-
-def _counted(crossing: Crossing, number: int, places: list[CrossingPlace]) -> Crossing:
-    return Crossing(
-        id=f"K{number}",
-        kind=crossing.kind,
-        through=crossing.through,
-        stopped=crossing.stopped,
-        runs_past=crossing.runs_past,
-        ends=crossing.ends,
-        places=tuple(places),
     )
 
 
@@ -100,9 +89,7 @@ def _is_cut(rules: EndRules, through: Line, stopped: Line, part: BoardPart) -> b
     """Whether a board of the beam that runs through ends at the crossing all the same."""
     if through.wall and stopped.wall:
         return True
-    if part == "side":
-        return rules.cuts_sides(through, stopped)
-    return part == "bottom" and rules.pointed(through, stopped)
+    return rules.cuts(through, part, stopped)
 
 
 def _stop(rules: EndRules, line: Line, at: Line) -> Stop:

@@ -1,7 +1,8 @@
 """The boards that beams are cut from: how long each is, how it ends, and where it goes."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
+from functools import partial
 from typing import Literal
 
 from lacunar.layout.beams.board_ends import AT_FACE, EndRules, levels, size_of
@@ -107,7 +108,7 @@ def _piece(group: Sequence[_Board]) -> CutPiece:
 def _whole(rules: EndRules, line: Line) -> Iterator[_Board]:
     """The boards of a line before any is parted for want of length."""
     for level in levels(line):
-        cuts = _cuts(rules, line, level.part)
+        cuts = partial(rules.cuts, line, level.part)
         for stretch in rules.meeting.stretches(line, cuts):
             board = _board(rules, line, level.part, stretch)
             if level.part != "side":
@@ -117,13 +118,6 @@ def _whole(rules: EndRules, line: Line) -> Iterator[_Board]:
                 yield replace(board, side="far" if line.wall == "start" else "near")
             else:
                 yield from (replace(board, side=side) for side in SIDES)
-
-
-def _cuts(rules: EndRules, line: Line, part: BoardPart) -> Callable[[Line], bool]:
-    """Which lines cut a board that they do not stop."""
-    if part == "side":
-        return lambda crossing: rules.cuts_sides(line, crossing)
-    return lambda crossing: part == "bottom" and rules.pointed(line, crossing)
 
 
 def _board(rules: EndRules, line: Line, part: BoardPart, stretch: Stretch) -> _Board:

@@ -8,6 +8,7 @@ from lacunar.layout.records import BeamPiece, BeamProfile, ElementKind, Zone
 from lacunar.layout.runs.run_division import BeamStretch, WallStretch
 from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.length import Length
 from lacunar.model.beams import FamilyProfile
 from lacunar.model.faults import Fault
 from lacunar.model.room import END_WALL, START_WALL, RunName
@@ -29,6 +30,11 @@ class Line:
     profile: BeamProfile
     cased: bool
     wall: RowEnd | None
+
+    @property
+    def width(self) -> Length:
+        """Between its faces [length]."""
+        return self.far.value - self.near.value
 
     @property
     def flat(self) -> bool:

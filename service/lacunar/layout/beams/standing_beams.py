@@ -7,7 +7,7 @@ from lacunar.layout.beams.lines import Meeting, casing_faults, faces_between, ro
 from lacunar.layout.beams.profile_book import ProfileBook
 from lacunar.layout.beams.through import CrossedRun, through_family
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.records import Beam, BeamPiece, ElementKind, WallBeam
+from lacunar.layout.records import Beam, BeamPiece, ElementKind, WallBeam, profiles_by_beam
 from lacunar.layout.runs.run_division import WallStretch
 from lacunar.layout.runs.run_records import DividedEnds, beam_record, wall_beams
 from lacunar.model.beams import Through
@@ -30,8 +30,7 @@ def standing_beams(ends: Ends, book: ProfileBook, through: Through) -> StandingB
 
     Raises SpecRefused where a beam would hang open below a casing that it ends at.
     """
-    profiles = book.by_id
-    of = {user: profiles[profile] for user, profile in book.of.items()}
+    of = profiles_by_beam(book.profiles)
     family = through_family(through, {name: CrossedRun.of(ends[name].at_start) for name in RunName})
     meeting = Meeting({name: row_of(ends[name], of) for name in RunName}, family)
     refuse(list(casing_faults(meeting)))

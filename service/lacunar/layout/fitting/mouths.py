@@ -38,11 +38,12 @@ def passings(layout: Layout) -> Iterator[Passing]:
     A piece passes that is no larger than the mouth either way: it is lifted in level, neither
     turned nor tilted, because a frame would rack and a panel would have to be turned back above.
     """
-    profile_of = {user: profile for profile in layout.profiles for user in profile.used_by}
     runs = {name: layout.run(name) for name in RunName}
     taken = layout.measured_openings.openings if layout.measured_openings else ()
     measured = {opening.coffer: opening for opening in taken}
-    around = {found.coffer.id: found for found in surroundings(runs, profile_of, layout.coffers)}
+    around = {
+        found.coffer.id: found for found in surroundings(runs, layout.profile_of, layout.coffers)
+    }
     for trim in layout.mouldings.coffers:
         for lifted, coffers in _lifted(layout, trim):
             first = around[coffers[0]]

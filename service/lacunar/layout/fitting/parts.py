@@ -45,7 +45,7 @@ def _in_turn(layout: Layout) -> Iterator[str]:
 
 def _beams(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     found: dict[Stage, list[str]] = {}
-    profiles = {user: profile for profile in layout.profiles for user in profile.used_by}
+    profiles = layout.profile_of
     cased = {beam.id for beam in layout.beams if beam.kind is ElementKind.CASED_BEAM}
     for beam in _in_turn(layout):
         if beam in cased:

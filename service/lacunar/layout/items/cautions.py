@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from itertools import pairwise
 
 from lacunar.layout.item_records import CeilingItem, Meeting, Meets
+from lacunar.layout.names import first_few
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling_items import ItemKind
@@ -13,7 +14,6 @@ from lacunar.model.ceiling_items import ItemKind
 _SHALLOW = Length.of_inches(4)
 _NARROW = Length.of_inches(36)
 _ITEMS = "/room/ceiling_items"
-_LISTED = 6
 
 
 def item_cautions(layout: Layout) -> Iterator[Caution]:
@@ -87,8 +87,8 @@ def _conflicts(items: tuple[CeilingItem, ...]) -> Iterator[Caution]:
             )
             yield Caution(
                 code=f"items_meet_{meets}s",
-                text=f"Ceiling items come too close to a {meets}, or into it: {_listed(ids)}. Each"
-                " is told with the nearest place that is clear of everything.",
+                text=f"Ceiling items come too close to a {meets}, or into it: {first_few(ids)}."
+                " Each is told with the nearest place that is clear of everything.",
                 figures={"items": len(ids), "most_overlap": worst},
                 pointer=_ITEMS,
             )
@@ -96,17 +96,11 @@ def _conflicts(items: tuple[CeilingItem, ...]) -> Iterator[Caution]:
     if nowhere:
         yield Caution(
             code="no_clear_place",
-            text=f"No place on the whole ceiling is clear for {_listed(nowhere)}, at that size and"
-            " clearance. Change the grid, or what goes up.",
+            text=f"No place on the whole ceiling is clear for {first_few(nowhere)}, at that size"
+            " and clearance. Change the grid, or what goes up.",
             figures={"items": len(nowhere)},
             pointer=_ITEMS,
         )
-
-
-def _listed(ids: list[str]) -> str:
-    shown = ", ".join(ids[:_LISTED])
-    more = len(ids) - _LISTED
-    return f"{shown} and {more} more" if more > 0 else shown
 
 
 def _low(layout: Layout) -> Iterator[Caution]:
@@ -120,9 +114,9 @@ def _low(layout: Layout) -> Iterator[Caution]:
         clear, _ = min(low)
         yield Caution(
             code="item_below_headroom",
-            text=f"There is less headroom below {_listed([name for _, name in low])} than the limit"
-            " in the spec. For fans, the maker's instructions and the local code say how high the"
-            " blades must be.",
+            text=f"There is less headroom below {first_few([name for _, name in low])} than the"
+            " limit in the spec. For fans, the maker's instructions and the local code say how high"
+            " the blades must be.",
             figures={"clear_height": clear, "limit": limit},
             pointer=_ITEMS,
         )
@@ -157,7 +151,7 @@ def _beam_ends(layout: Layout) -> Iterator[Caution]:
         if low or check.along_wall:
             yield Caution(
                 code="beam_below_head",
-                text=f"{_listed([*low, *check.along_wall])} hangs lower than the head of"
+                text=f"{first_few([*low, *check.along_wall])} hangs lower than the head of"
                 f" {check.name}. See that doors open, and where casing and trim end.",
                 figures={"beams": len(low) + len(check.along_wall)},
                 pointer=f"{place}/head",

@@ -12,7 +12,14 @@ from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.item_records import Meets
 from lacunar.layout.moulding_records import CofferTrim, Mouldings
 from lacunar.layout.mouldings.pieces import flats_at, standing_out
-from lacunar.layout.records import BeamProfile, Coffer, ElementKind, RunElement, RunLayout
+from lacunar.layout.records import (
+    BeamProfile,
+    Coffer,
+    ElementKind,
+    RunElement,
+    RunLayout,
+    profiles_by_beam,
+)
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import FlatMoulding, FlatPlace
 from lacunar.model.room import END_WALL, START_WALL, RunName
@@ -43,7 +50,7 @@ class BuiltCeiling:
 
 def strips_along(built: BuiltCeiling, run: RunName) -> tuple[Strip, ...]:
     """Every strip along a run: beams to their outermost edges, mouldings at the ceiling, joists."""
-    profiles = {user: profile for profile in built.profiles for user in profile.used_by}
+    profiles = profiles_by_beam(built.profiles)
     edge = standing_out(flats_at(FlatPlace.BOTTOM_EDGE, built.flats))
     layout = built.runs[run]
     return (

@@ -4,8 +4,9 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.item_records import BeamAtFeature, Meeting, WallFeatureCheck
-from lacunar.layout.records import Beam, BeamProfile, ElementKind, RunElement, RunLayout, WallBeam
+from lacunar.layout.records import BeamProfile, ElementKind, RunElement, RunLayout
 from lacunar.layout.runs.frame import RunFrame
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling_items import WallFeature
@@ -27,13 +28,10 @@ OVER_HEAD = Rule("from a feature's head up to a beam's lowest edge", "height - d
 
 @dataclass(frozen=True, slots=True)
 class WallSurroundings:
-    """What is set out about the walls: frames and runs, beams with their profiles, the height."""
+    """What is set out about the walls: frames, beams, and the height of the ceiling."""
 
     frames: Mapping[RunName, RunFrame]
-    runs: Mapping[RunName, RunLayout]
-    beams: Sequence[Beam]
-    wall_beams: Sequence[WallBeam]
-    profiles: Mapping[str, BeamProfile]
+    built: SetOutBeams
     height: Length
 
 
@@ -49,7 +47,7 @@ def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
     center, half = around.frames[run].place(feature.center).value, feature.width / 2
     near = EDGE_NEAR.gives(center - half, center=center, width=feature.width)
     far = EDGE_FAR.gives(center + half, center=center, width=feature.width)
-    over = _element_at(center, around.runs[run])
+    over = _element_at(center, around.built.runs[run])
     first, last = over.near.at_start.value, over.far.at_start.value
     return WallFeatureCheck(
         name=feature.name,
@@ -78,7 +76,7 @@ def _ends(
     """Each beam that ends at the feature's wall and reaches over the feature."""
     near, far = edges
     middle = (near + far) / 2
-    for beam in around.beams:
+    for beam in around.built.beams:
         first, last = beam.near.at_start.value, beam.far.at_start.value
         if beam.on is not run or last <= near or first >= far:
             continue
@@ -90,7 +88,7 @@ def _ends(
             meeting=Meeting.CENTERED if center == middle else meeting,
             offset=OFF_CENTER.gives(center - middle, center=center, feature=middle),
             past_edge=PAST_EDGE.gives(past, near=near, beam_near=first, beam_far=last, far=far),
-            over_head=_over_head(feature, around.profiles[beam.profile], around.height),
+            over_head=_over_head(feature, around.built.profiles[beam.profile], around.height),
         )
 
 
@@ -105,7 +103,7 @@ def _over_head(feature: WallFeature, profile: BeamProfile, height: Length) -> Le
 
 def _along(feature: WallFeature, around: WallSurroundings) -> Iterator[str]:
     """Wall beams along the feature's own wall that hang lower than its head."""
-    for beam in around.wall_beams:
-        over = _over_head(feature, around.profiles[beam.profile], around.height)
+    for beam in around.built.wall_beams:
+        over = _over_head(feature, around.built.profiles[beam.profile], around.height)
         if beam.wall == feature.wall and over is not None and over.value < ZERO:
             yield beam.id

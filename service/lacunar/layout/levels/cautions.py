@@ -4,13 +4,13 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from lacunar.layout.level_records import Levels
+from lacunar.layout.names import first_few
 from lacunar.layout.records import Caution, Layout
 from lacunar.model.stations import PanelsTo
 
 # More than framing over a finished ceiling may bend under its load (International Residential Code,
 # table R301.7, which tells 1/240 for most finishes and 1/360 for plaster: from memory).
 _SAG_OF_SPAN = Fraction(1, 240)
-_TOLD = 6
 
 
 def level_cautions(layout: Layout) -> Iterator[Caution]:
@@ -103,13 +103,6 @@ def _without_sides(layout: Layout, levels: Levels) -> Iterator[Caution]:
         )
 
 
-def _some(beams: tuple[str, ...]) -> str:
-    """The first few ids of many."""
-    if len(beams) <= _TOLD:
-        return ", ".join(beams)
-    return f"{', '.join(beams[:_TOLD])} and {len(beams) - _TOLD} more beams"
-
-
 def _not_measured(levels: Levels) -> Iterator[Caution]:
     """Beams on whose line no station lies."""
     if not levels.not_measured:
@@ -117,8 +110,8 @@ def _not_measured(levels: Levels) -> Iterator[Caution]:
     follows = levels.panels is PanelsTo.CEILING
     yield Caution(
         code="beams_not_measured",
-        text=f"No station lies on {_some(levels.not_measured)}. Read the ceiling's height along"
-        " every beam before cutting"
+        text=f"No station lies on {first_few(levels.not_measured, 'beams')}. Read the ceiling's"
+        " height along every beam before cutting"
         f" {'sides' if follows else 'shims'}: nothing is guessed across the room.",
         figures={"beams": ", ".join(levels.not_measured)},
         pointer="/room/stations",

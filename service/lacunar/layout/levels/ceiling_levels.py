@@ -1,12 +1,12 @@
 """Turns stations into the reference plane, and finds which of them lie on which beam."""
 
 from collections.abc import Iterator, Mapping
-from typing import Protocol
 
 from lacunar.layout.level_records import BeamLevel, Levels, StationLevel
 from lacunar.layout.levels.beam_lines import BeamLine, LevelTask, beam_level
-from lacunar.layout.records import Beam, BeamProfile, RunLayout, WallBeam
+from lacunar.layout.records import Beam, WallBeam
 from lacunar.layout.runs.frame import RunFrame
+from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
 from lacunar.model.ceiling import Ceiling
@@ -22,28 +22,8 @@ RISE = Rule("from the reference plane up to the ceiling", "ceiling - plane")
 MOST_RISE = Rule("from the lowest station to the highest", "highest - lowest")
 
 
-class LeveledBeams(Protocol):
-    """What heights are worked out for: both runs, all beams and their profiles."""
-
-    @property
-    def runs(self) -> Mapping[RunName, RunLayout]:
-        """Both runs."""
-
-    @property
-    def beams(self) -> tuple[Beam, ...]:
-        """The beams along grid lines."""
-
-    @property
-    def wall_beams(self) -> tuple[WallBeam, ...]:
-        """What stands at walls."""
-
-    @property
-    def profiles(self) -> Mapping[str, BeamProfile]:
-        """Their cross-sections, by id."""
-
-
 def levels(
-    ceiling: Ceiling, built: LeveledBeams, frames: Mapping[RunName, RunFrame]
+    ceiling: Ceiling, built: SetOutBeams, frames: Mapping[RunName, RunFrame]
 ) -> Levels | None:
     """Turn stations into what every beam needs to hang level; None where there are none.
 
@@ -82,7 +62,7 @@ def levels(
     )
 
 
-def _lines(built: LeveledBeams, leveling: Leveling) -> Iterator[BeamLine]:
+def _lines(built: SetOutBeams, leveling: Leveling) -> Iterator[BeamLine]:
     """Every beam with side boards, and the strip of ceiling in which stations count for it."""
     beams: tuple[Beam | WallBeam, ...] = (*built.beams, *built.wall_beams)
     for beam in beams:

@@ -22,7 +22,7 @@ from lacunar.layout.mouldings.pieces import (
     standing_out,
 )
 from lacunar.layout.opening_records import MeasuredOpening
-from lacunar.layout.records import BeamProfile, Coffer, RunLayout
+from lacunar.layout.records import BeamProfile, Coffer, RunLayout, profiles_by_beam
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import Ceiling
@@ -110,7 +110,7 @@ def _trims(task: MouldingTask, crown: CrownInCoffers | None) -> Iterator[CofferT
     A coffer that was measured stands by itself.
     """
     measured = {opening.coffer: opening for opening in task.measured}
-    profile_of = {user: profile for profile in task.profiles for user in profile.used_by}
+    profile_of = profiles_by_beam(task.profiles)
     groups: dict[tuple[object, ...], list[Surroundings]] = {}
     for around in surroundings(task.runs, profile_of, task.coffers):
         coffer = around.coffer

@@ -6,16 +6,16 @@ from dataclasses import dataclass, replace
 from lacunar.layout.coffer_surroundings import Surroundings
 from lacunar.layout.moulding_records import MouldingPiece, PieceEnd
 from lacunar.layout.mouldings.pieces import (
-    COPED_LONG_POINT,
     CROWN,
-    CROWN_SHORT_POINT,
-    FLAT_SHORT_POINT,
     LEFT_AT_EDGE,
     CofferPieces,
     CrownInCoffers,
     Cut,
     coped_cuts,
+    coped_long_point,
     crown_pieces,
+    crown_short_point,
+    flat_short_point,
     flats_at,
     left_by_flats,
     standing_out,
@@ -145,22 +145,13 @@ def coped_crown(
 def _coped(shape: MeasuredShape, crown: CrownInCoffers, behind: Length, cut: Cut) -> MouldingPiece:
     wall = cut.toward[0]
     opening = _behind_left(shape, wall, behind)
-    allowance = crown.asked.sprung_allowance
-    gives = COPED_LONG_POINT.approximates if opening.approximate else COPED_LONG_POINT.gives
-    long_point = gives(opening.value + allowance, opening=opening.value, sprung_allowance=allowance)
+    long_point = coped_long_point(opening, crown.asked.sprung_allowance)
     depth = crown.section.projection
     corners = shape.ends_of(wall)
     if corners is not None:
         short_point = _slanted(long_point, depth.value, cut.ends, corners)
     else:
-        slanted = sum(end is not PieceEnd.SQUARE for end in cut.ends)
-        gives = CROWN_SHORT_POINT.approximates if depth.approximate else CROWN_SHORT_POINT.gives
-        short_point = gives(
-            long_point.value - depth.value * slanted,
-            long_point=long_point.value,
-            ends=slanted,
-            projection=depth.value,
-        )
+        short_point = crown_short_point(long_point, depth, cut.ends)
     return MouldingPiece(CROWN, cut.along, cut.toward, 1, *cut.ends, long_point, short_point)
 
 
@@ -219,7 +210,7 @@ def _slanted(
         )
     if slanted:
         return ONE_END_LESS.approximates(value, length=length.value, depth=depth, corner=slanted[0])
-    return given(length.value) if not length.approximate else replace(length)
+    return length if length.approximate else given(length.value)
 
 
 def _flats(
@@ -265,10 +256,5 @@ def _flat(shape: MeasuredShape, flat: FlatMoulding, behind: Length, cut: Cut) ->
             long_point = LEFT_AT_EDGE.gives(
                 side.value - behind * mitred, opening=side.value, beams=mitred, behind=behind
             )
-        short_point = FLAT_SHORT_POINT.gives(
-            long_point.value - flat.thickness * mitred,
-            long_point=long_point.value,
-            ends=mitred,
-            thickness=flat.thickness,
-        )
+        short_point = flat_short_point(long_point, flat.thickness, cut.ends)
     return MouldingPiece(flat.name, cut.along, cut.toward, 1, *cut.ends, long_point, short_point)

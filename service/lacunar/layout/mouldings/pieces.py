@@ -125,21 +125,43 @@ def _crown_piece(crown: CrownInCoffers, opening: LengthFigure, cut: Cut) -> Moul
             opening.value - asked.fit_total, opening=opening.value, fit_total=asked.fit_total
         )
     else:
-        long_point = COPED_LONG_POINT.gives(
-            opening.value + asked.sprung_allowance,
-            opening=opening.value,
-            sprung_allowance=asked.sprung_allowance,
-        )
-    slanted = sum(end is not PieceEnd.SQUARE for end in cut.ends)
+        long_point = coped_long_point(opening, asked.sprung_allowance)
+    short_point = crown_short_point(long_point, projection, cut.ends)
+    quantity = len(cut.toward)
+    return MouldingPiece(CROWN, cut.along, cut.toward, quantity, *cut.ends, long_point, short_point)
+
+
+def coped_long_point(opening: LengthFigure, allowance: Length) -> LengthFigure:
+    """Turn an opening and what a coped piece is sprung in by [length] into its long point."""
+    gives = COPED_LONG_POINT.approximates if opening.approximate else COPED_LONG_POINT.gives
+    return gives(opening.value + allowance, opening=opening.value, sprung_allowance=allowance)
+
+
+def crown_short_point(
+    long_point: LengthFigure, projection: LengthFigure, ends: tuple[PieceEnd, PieceEnd]
+) -> LengthFigure:
+    """Turn the long point of crown at square corners [length] into its short point [length]."""
+    slanted = sum(end is not PieceEnd.SQUARE for end in ends)
     gives = CROWN_SHORT_POINT.approximates if projection.approximate else CROWN_SHORT_POINT.gives
-    short_point = gives(
+    return gives(
         long_point.value - projection.value * slanted,
         long_point=long_point.value,
         ends=slanted,
         projection=projection.value,
     )
-    quantity = len(cut.toward)
-    return MouldingPiece(CROWN, cut.along, cut.toward, quantity, *cut.ends, long_point, short_point)
+
+
+def flat_short_point(
+    long_point: LengthFigure, thickness: Length, ends: tuple[PieceEnd, PieceEnd]
+) -> LengthFigure:
+    """Turn the long point of a flat moulding at square corners [length] into its short point."""
+    mitred = sum(end is PieceEnd.MITRED for end in ends)
+    return FLAT_SHORT_POINT.gives(
+        long_point.value - thickness * mitred,
+        long_point=long_point.value,
+        ends=mitred,
+        thickness=thickness,
+    )
 
 
 def nailer_pieces(
@@ -214,13 +236,7 @@ def _edge_pieces(
 
 
 def _flat_piece(flat: FlatMoulding, opening: LengthFigure, cut: Cut) -> MouldingPiece:
-    mitred = sum(end is PieceEnd.MITRED for end in cut.ends)
-    short_point = FLAT_SHORT_POINT.gives(
-        opening.value - flat.thickness * mitred,
-        long_point=opening.value,
-        ends=mitred,
-        thickness=flat.thickness,
-    )
+    short_point = flat_short_point(opening, flat.thickness, cut.ends)
     return MouldingPiece(
         flat.name, cut.along, cut.toward, len(cut.toward), *cut.ends, opening, short_point
     )

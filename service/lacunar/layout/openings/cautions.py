@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from lacunar.layout.names import first_few
 from lacunar.layout.opening_records import MeasuredOpening, MeasuredOpenings, Squareness
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import ZERO, Length
@@ -9,7 +10,6 @@ from lacunar.model.moulding import CrownMethod
 from lacunar.model.openings import Openings, OutOfSquare
 from lacunar.model.panel import PanelKind, Seat
 
-LISTED = 6
 _PLACE = "/measured_openings"
 
 
@@ -130,6 +130,4 @@ def _run_out(found: MeasuredOpenings) -> Iterator[Caution]:
 
 
 def _listed(openings: list[MeasuredOpening]) -> str:
-    ids = [opening.coffer for opening in openings]
-    more = len(ids) - LISTED
-    return ", ".join(ids[:LISTED]) + (f" and {more} more" if more > 0 else "")
+    return first_few([opening.coffer for opening in openings])

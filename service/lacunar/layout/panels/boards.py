@@ -14,7 +14,6 @@ from lacunar.layout.panels.sheet_goods import (
     measured_sizes,
     panel_sizes,
 )
-from lacunar.layout.panels.tapered_boards import tapered_boards
 from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Coffer, ElementKind
 from lacunar.layout.runs.run_division import BeamStretch, Stretch
@@ -173,7 +172,7 @@ def _with_measured(
             yield _filled(boards, _Laid(field.length, field.courses), rest, len(rest))
     if taken:
         refuse(gap_faults(panel, [size for pair in taken.values() for size in pair]))
-    tapered = {each.coffer: (each, laid) for each, laid in tapered_boards(panel, measured.openings)}
+    tapered = {each.coffer: (each, laid) for each, laid in measured.tapered_boards}
     for coffer, (length, width) in taken.items():
         if coffer in tapered:
             each, laid = tapered[coffer]

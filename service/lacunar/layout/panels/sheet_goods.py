@@ -5,8 +5,9 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.backing_records import JoistLines
+from lacunar.layout.board_records import Courses
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.opening_records import MeasuredOpening, TaperedPanel
+from lacunar.layout.opening_records import MeasuredOpening, TaperedField, TaperedPanel
 from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
 from lacunar.layout.panels.tapered_panels import follows_measured
 from lacunar.layout.records import Coffer, ElementKind, PanelFit
@@ -39,10 +40,14 @@ class PanelRun:
 
 @dataclass(frozen=True, slots=True)
 class AsMeasured:
-    """What was measured that panels and boards go into, and the panels that are no rectangles."""
+    """What was measured that panels and boards go into, and those that are no rectangles.
+
+    Tapered boards come with the courses they are cut from.
+    """
 
     openings: tuple[MeasuredOpening, ...] = ()
     tapered: tuple[TaperedPanel, ...] = ()
+    tapered_boards: tuple[tuple[TaperedField, Courses], ...] = ()
 
 
 NOTHING_MEASURED = AsMeasured()

@@ -14,6 +14,7 @@ from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import item_signs
@@ -76,9 +77,10 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
     frame = plan.frame
     # First what may fail and is soon told: a ceiling of hundreds of coffers is long in drawing.
     tags = (*wall_tags(frame, typeface), *beam_tags(frame, typeface))
+    ids = coffer_tags(frame, typeface)
     drawn: tuple[Group, ...] = (
-        Group("object", ceiling_elements(frame, typeface), id="object-view-1"),
-        *direction_arrows(frame, typeface),
+        Group("object", ceiling_elements(frame, ids, typeface), id="object-view-1"),
+        *direction_arrows(frame, ids, typeface),
         *tags,
         _datum_mark(frame.origin),
     )

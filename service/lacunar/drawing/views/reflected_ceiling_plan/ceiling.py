@@ -1,12 +1,13 @@
 """The ceiling itself on the plan: coffers, beams, members and walls, without dimensions."""
 
+from collections.abc import Mapping
+
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import feature_signs
@@ -17,11 +18,15 @@ from lacunar.model.room import END_WALL, START_WALL, RunName
 HATCH_PITCH = 1.8
 
 
-def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...]:
-    """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls."""
+def ceiling_elements(
+    frame: PlanFrame, tags: Mapping[str, Box], typeface: Typeface
+) -> tuple[Element, ...]:
+    """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls.
+
+    Parameters: `tags`, where the id of each coffer goes.
+    """
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
-    tags = coffer_tags(frame, typeface)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
         *(_coffer(frame, coffer, tags[coffer.id], typeface) for coffer in layout.coffers),
@@ -37,13 +42,12 @@ def ceiling_elements(frame: PlanFrame, typeface: Typeface) -> tuple[Element, ...
 def _coffer(frame: PlanFrame, coffer: Coffer, at: Box, typeface: Typeface) -> Group:
     """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    middle = Pt((at.left + at.right) / 2, (at.top + at.bottom) / 2)
     tag = Tag("coffer", coffer.id, coffer.id)
     if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
         raise TagsDoNotFit(coffer.id)
     return Group(
         "coffer",
-        (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(middle, typeface)),
+        (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(at.middle, typeface)),
         id=f"coffer-{coffer.id}",
         title=f"Coffer {coffer.id}",
         data={

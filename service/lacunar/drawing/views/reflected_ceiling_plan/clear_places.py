@@ -33,6 +33,11 @@ class Box:
         """The rectangle of a size about a point."""
         return cls(at.x - wide / 2, at.y - high / 2, at.x + wide / 2, at.y + high / 2)
 
+    @property
+    def middle(self) -> Pt:
+        """The point in the middle."""
+        return Pt((self.left + self.right) / 2, (self.top + self.bottom) / 2)
+
     def grown(self, by: float) -> "Box":
         """Larger on every side."""
         return Box(self.left - by, self.top - by, self.right + by, self.bottom + by)

@@ -4,6 +4,7 @@ An arrow stands below or beside the coffer's id, whichever leaves it clear. A co
 both has none: the way is the same everywhere, and the notes say it too.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -11,7 +12,6 @@ from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import item_boxes
 from lacunar.layout.moulding_records import CofferTrim
@@ -52,7 +52,9 @@ def direction_of(layout: Layout) -> RunName | None:
     return panel.boards.parallel_to if panel.boards else panel.grain
 
 
-def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
+def direction_arrows(
+    frame: PlanFrame, tags: Mapping[str, Box], typeface: Typeface
+) -> tuple[Group, ...]:
     """An arrow in every coffer that has room for one.
 
     Errors: `TagsDoNotFit` where no coffer has.
@@ -61,7 +63,7 @@ def direction_arrows(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
     if run is None:
         return ()
     trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
-    tags, signs = coffer_tags(frame, typeface), item_boxes(frame)
+    signs = item_boxes(frame)
     found = []
     for coffer in frame.layout.coffers:
         group = _arrow(frame, coffer, trims[coffer.id], run, typeface)

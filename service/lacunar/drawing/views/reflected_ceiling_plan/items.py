@@ -52,7 +52,7 @@ def item_boxes(frame: PlanFrame) -> Mapping[str | None, tuple[Box, ...]]:
 
 def item_sign(kind: ItemKind, box: Box, *, rounded: bool) -> tuple[Element, ...]:
     """The sign of a kind of item that fills a box on paper."""
-    middle = Pt((box.left + box.right) / 2, (box.top + box.bottom) / 2)
+    middle = box.middle
     wide, high = box.right - box.left, box.bottom - box.top
     if kind is ItemKind.SPRINKLER:
         return (Circle(middle, wide / 2, None, Fill.BLACK),)
@@ -117,9 +117,8 @@ def item_signs(frame: PlanFrame, drawn: Sequence[Element], typeface: Typeface) -
 def _label(
     frame: PlanFrame, item: CeilingItem, box: Box, drawn: Drawn, typeface: Typeface
 ) -> tuple[Box, tuple[Element, ...]] | None:
-    at = Pt((box.left + box.right) / 2, (box.top + box.bottom) / 2)
     reach = max(box.right - box.left, box.bottom - box.top) / 2
-    return place_label(Label(at, item.id, reach, room_on_paper(frame)), drawn, typeface)
+    return place_label(Label(box.middle, item.id, reach, room_on_paper(frame)), drawn, typeface)
 
 
 def _item(item: CeilingItem, children: tuple[Element, ...]) -> Group:

@@ -1,0 +1,29 @@
+"""All beams as they are set out: what is built on them is worked out from this."""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from lacunar.layout.records import Beam, BeamProfile, RunLayout, WallBeam
+from lacunar.measure.length import Length
+from lacunar.model.grid import WallKind
+from lacunar.model.room import RunName
+
+
+@dataclass(frozen=True, slots=True)
+class SetOutBeams:
+    """Both runs, the beams along grid lines and at walls, and the profiles by their ids."""
+
+    runs: Mapping[RunName, RunLayout]
+    beams: tuple[Beam, ...]
+    wall_beams: tuple[WallBeam, ...]
+    profiles: Mapping[str, BeamProfile]
+
+    def span(self, run: RunName) -> Length:
+        """The span of a run [length]."""
+        return self.runs[run].span.at_start.value
+
+    @property
+    def backed(self) -> Iterator[Beam | WallBeam]:
+        """Every beam that has backing: all but soffits, whose inside the spec does not tell."""
+        yield from self.beams
+        yield from (beam for beam in self.wall_beams if beam.kind is not WallKind.SOFFIT)
