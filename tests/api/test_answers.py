@@ -16,6 +16,7 @@ from lacunar.workflow import download
 from lacunar.workflow.prepare import prepare
 from tests.api.calling import CEILINGS, THREE_NUMBERS, app, client, post
 
+JSON = "application/json"
 DIVISION = "/v1/division?span=240&beam_width=5.5&coffers=4"
 MUSIC_ROOM = next(path for path in CEILINGS if path.stem == "music_room").read_bytes()
 
@@ -76,6 +77,54 @@ def test_an_archive_has_each_sheet_under_its_id_without_a_clock():
     assert {entry.date_time for entry in archive.infolist()} == {(1980, 1, 1, 0, 0, 0)}
     single = post("/v1/drawings?format=svg&sheets=Z-101", MUSIC_ROOM).data
     assert archive.read("Z-101.svg") == single
+
+
+def test_the_index_tells_the_sheets_and_all_that_is_to_be_heeded():
+    index = post("/v1/drawings", MUSIC_ROOM, Accept="application/json").json
+    layout = post("/v1/layouts", MUSIC_ROOM).json
+    drawn = client().post("/v1/drawings?format=zip", data=MUSIC_ROOM, content_type=JSON)
+    archive = zipfile.ZipFile(io.BytesIO(drawn.data))
+    assert json.loads(archive.read("index.json")) == index
+    numbers = [sheet["number"] for sheet in index["sheets"]]
+    assert sorted(archive.namelist()) == sorted(["index.json", *(f"{n}.svg" for n in numbers)])
+    assert {key: index[key] for key in ("cautions", "assumptions", "digest", "engine")} == {
+        key: layout[key] for key in ("cautions", "assumptions", "digest", "engine")
+    }
+    first = index["sheets"][0]
+    sheet = archive.read("Z-101.svg").decode()
+    assert f">{first['page']}<" in sheet
+    assert f">{first['scale']}<".replace('"', "&quot;") in sheet or first["scale"] in sheet
+    assert f'data-paper="{first["paper"]}"' in sheet
+
+
+def test_the_index_has_cautions_that_only_drawing_brings_up():
+    # The typeface letters Latin; this is a letter of Devanagari.
+    index = post("/v1/drawings?format=json", room(name="Hall \u0905")).json
+    codes = [caution["code"] for caution in index["cautions"]]
+    assert codes[-1] == "letter_not_drawn"
+    assert "letter_not_drawn" not in {
+        caution["code"] for caution in post("/v1/layouts", room(name="Hall")).json["cautions"]
+    }
+
+
+def test_the_index_lists_the_sheets_that_are_asked_for():
+    index = post("/v1/drawings?format=json&sheets=Z-101-2", MUSIC_ROOM).json
+    assert [sheet["number"] for sheet in index["sheets"]] == ["Z-101-2"]
+
+
+def test_other_paper_is_drawn_on_without_a_word_in_the_spec():
+    asked = post("/v1/drawings?format=json&paper=arch_d", MUSIC_ROOM).json
+    own = post("/v1/drawings?format=json", MUSIC_ROOM).json
+    assert {sheet["paper"] for sheet in asked["sheets"]} == {"arch_d"}
+    assert asked["digest"] == own["digest"]
+    # ARCH D is 36 in x 24 in, 72 points to the inch.
+    page = pypdfium2.PdfDocument(post("/v1/drawings?paper=arch_d", MUSIC_ROOM).data)[0]
+    assert page.get_size() == pytest.approx((2592, 1728), abs=0.1)
+    assumed = {
+        each["pointer"] for each in post("/v1/drawings?format=json", room()).json["assumptions"]
+    }
+    given = post("/v1/drawings?format=json&paper=a3", room()).json["assumptions"]
+    assert assumed - {each["pointer"] for each in given} == {"/drawing/paper"}
 
 
 def test_chosen_sheets_are_the_pages_of_the_pdf():

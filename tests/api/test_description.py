@@ -151,6 +151,7 @@ def test_a_division_has_the_described_fields_and_no_others(query):
         "corner=90&spring_from_wall=38",
         "corner=270&spring_from_wall=45&face=3 1/4&trace=1",
         "corner=180&spring_from_wall=52&face=80&units=mm",
+        "corner=135&spring_from_wall=38&face=4 5/8&slope=20&rake=falls&fence_height=4&trace=1",
     ],
 )
 def test_saw_settings_have_the_described_fields_and_no_others(query):

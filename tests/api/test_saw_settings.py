@@ -35,6 +35,20 @@ def test_one_bare_value(field, decimal, fraction):
     assert get(f"{CROWN}&field={field}&as=fraction").text == fraction
 
 
+def test_a_raked_run_is_told_as_value_and_as_rows():
+    # 2.8284 (cos 60 + sin 60) = 3.8637: worked by hand for a square corner and a face of 4 at 45.
+    raked = "corner=90&spring_from_wall=45&face=4&slope=60&rake=falls"
+    assert float(get(f"{raked}&field=run_drop").text) == pytest.approx(3.8637, abs=1e-4)
+    rows = csv.DictReader(io.StringIO(get(f"{raked}&format=csv").text))
+    sizes = {row["kind"]: row["in"] for row in rows}
+    assert {"raked_height", "apart", "run_drop", "run_face", "wider"} <= sizes.keys()
+    assert float(sizes["wider"]) == pytest.approx(0.7883, abs=1e-4)
+    answer = get(f"{raked}&fence_height=2").json
+    assert answer["settings"]["nested_within_limits"] is False
+    codes = [caution["code"] for caution in answer["cautions"]]
+    assert codes == ["raked_run_does_not_meet", "crown_taller_than_fence", "cut_test_pieces"]
+
+
 def test_json_tells_settings_cuts_and_cautions():
     answer = get("corner=92&spring_from_wall=52").json
     assert answer["settings"]["nested_miter"]["degrees"] == 44
@@ -81,6 +95,15 @@ def test_the_saw_of_the_caller_decides_what_it_can():
         ("corner=359&spring_from_wall=38", 422, "angle_out_of_bounds", "/corner"),
         ("corner=90&spring_from_wall=38&face=40", 422, "length_out_of_bounds", "/face"),
         ("corner=90&spring_from_wall=38&field=drop", 422, "value_not_one", "/face"),
+        (f"{CROWN}&field=run_face", 422, "value_not_one", "/slope"),
+        ("corner=90&spring_from_wall=38&slope=70", 422, "angle_out_of_bounds", "/slope"),
+        (
+            "corner=90&spring_from_wall=38&fence_height=4",
+            422,
+            "fence_height_alone",
+            "/fence_height",
+        ),
+        ("corner=90&spring_from_wall=38&rake=falls", 422, "rake_without_slope", "/rake"),
         (f"{CROWN.replace('90', '180')}&field=ceiling_edge", 422, "value_not_one", "/corner"),
     ],
 )

@@ -66,6 +66,46 @@ def test_a_straight_wall_needs_no_cut():
     assert "fence" not in outcome.out
 
 
+def test_a_raked_run_is_told_with_what_it_would_take():
+    # Hand-worked with vectors among the worked cases: 6 in 12, face 4 at 45.
+    outcome = lacunar("saw-settings", "--spring", "45", "--face", "4", "--slope", "26.565051177")
+    assert "raked run that climbs at 26.6°: does not meet the level one" in outcome.out
+    assert 'pass 1 3/4" apart, the raked one at 4 9/16"' in outcome.out
+    assert 'drop 1 1/4", face 3 1/8", 7/8" narrower' in outcome.out
+    assert "assumed /rake: climbs" in outcome.err
+    assert "transition piece" in outcome.err
+
+
+def test_a_falling_rake_needs_a_wider_profile():
+    crown = ("--spring", "45", "--face", "4", "--slope", "60", "--rake", "falls")
+    # 2.8284 (cos 60 + sin 60) = 3.8637, sqrt(3.8637^2 + 8) - 4 = 0.7883
+    told = json.loads(lacunar("saw-settings", *crown, "--json").out)["raked"]
+    assert told["run_drop"]["in"] == pytest.approx(3.8637, abs=1e-4)
+    assert told["wider"]["in"] == pytest.approx(0.7883, abs=1e-4)
+
+
+def test_a_rake_too_steep_for_any_profile_is_told():
+    # 2.8284 (cos 50 - sin 50) is below nothing.
+    outcome = lacunar("saw-settings", "--spring", "45", "--face", "4", "--slope", "50")
+    assert "no profile can be run for this rake" in outcome.out
+
+
+def test_a_raked_run_along_one_wall_meets_the_level_one():
+    outcome = lacunar("saw-settings", "--spring", "38", "--corner", "180", "--slope", "30")
+    assert "30°: meets the level one" in outcome.out
+    assert "transition piece" not in outcome.err
+
+
+def test_crown_taller_than_the_saw_takes_nested_is_cut_flat():
+    # 4 5/8 cos 38 = 3.6445
+    asked = ("saw-settings", "--spring", "38", "--face", "4 5/8", "--fence-height")
+    low, high = lacunar(*asked, "3 5/8"), lacunar(*asked, "3 3/4")
+    assert low.out.count("beyond the saw") == 1
+    assert "taller than the saw takes" in low.err
+    assert "beyond the saw" not in high.out
+    assert "taller than the saw takes" not in high.err
+
+
 @pytest.mark.parametrize(
     ("arguments", "codes"),
     [
@@ -77,6 +117,11 @@ def test_a_straight_wall_needs_no_cut():
             ["angle_out_of_bounds", "length_out_of_bounds"],
         ),
         (("--spring", "38", "--units", "cubits"), ["unknown_word"]),
+        (
+            ("--spring", "38", "--slope", "61", "--fence-height", "9 ft"),
+            ["angle_out_of_bounds", "fence_height_alone", "length_out_of_bounds"],
+        ),
+        (("--spring", "38", "--rake", "falls"), ["rake_without_slope"]),
         (("--spring", "38", "--mark-to", "1/7"), ["step_not_known"]),
     ],
 )

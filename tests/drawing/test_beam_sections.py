@@ -29,13 +29,17 @@ def prepared(**spec):
 
 def first_section(ceiling):
     """The view of the first section on the emitted sheets, and its ratio."""
+    return next(sections(ceiling))
+
+
+def sections(ceiling):
+    """The views of sections on the emitted sheets, each with its ratio."""
     sheets, typeface = compose_sheets(ceiling)
     for sheet in sheets.sheets:
         root = ElementTree.fromstring(paint_svg(sheet, typeface, fonts=None))
         for group in root.iter(f"{SVG}g"):
             if group.get("data-view") == "beam-section":
-                return group, float(group.get("data-scale"))
-    raise AssertionError("no section is drawn")
+                yield group, float(group.get("data-scale"))
 
 
 def rectangles(view, ratio):
@@ -94,3 +98,15 @@ def test_sides_and_backing_hang_below_the_panel_that_is_fitted_before_them(
 def test_a_section_of_a_large_beam_takes_a_smaller_scale(box):
     room = {"length": "20'", "width": "15'", "height": "16'"}
     assert check_drawings(prepared(room=room, beams={"crosswise": box})) == ()
+
+
+def test_a_clad_member_is_drawn_with_what_is_on_it():
+    member = {"on": "length", "center": "10'", "width": "3 1/2", "drop": 5, "cladding": "1/2"}
+    room = {"length": "20'", "width": "15'", "height": "9'", "members": [member]}
+    ceiling = prepared(room=room, beams={"crosswise": {**BOX, "bottom": "1x10", "width": 9}})
+    # In the middle of 9 in: from 2 3/4 to 6 1/4 bare; with 1/2 in on each side and below it.
+    bare = (Fraction(11, 4), 0, Fraction(25, 4), 5)
+    clad = (Fraction(9, 4), 0, Fraction(27, 4), Fraction(11, 2))
+    drawn = [rectangles(*section) for section in sections(ceiling)]
+    assert any(bare in found and clad in found for found in drawn)
+    assert check_drawings(ceiling) == ()

@@ -76,3 +76,17 @@ def test_a_column_passes_over_what_is_too_tall_and_takes_what_fits():
     assert [p.block for p in placed] == [blocks[0], blocks[2]]
     assert placed[1].y == 60 + BLOCK_GAP
     assert left_over == (blocks[1],)
+
+
+@given(st.lists(st.tuples(st.floats(5, 120), st.sampled_from(["", "a", "b"])), max_size=14))
+def test_parts_of_one_thing_stand_in_their_order(parts):
+    blocks = [
+        Block(91.0 + n / 1000, height, (), series) for n, (height, series) in enumerate(parts)
+    ]
+    columns = [Box(100.0 * n, 0.0, 100.0 * n + 96.0, 150.0) for n in range(3)]
+    placed, left_over = flow(blocks, columns)
+    assert len(placed) + len(left_over) == len(blocks)
+    for series in ("a", "b"):
+        stand = [p.block for p in placed if p.block.series == series]
+        wait = [block for block in left_over if block.series == series]
+        assert [*stand, *wait] == [block for block in blocks if block.series == series]

@@ -8,6 +8,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from random import Random
 
+from tests.laws.random_builds import RandomBuilds
 from tests.laws.random_items import ITEM_SHARE, random_features, random_items
 
 Spec = dict[str, object]
@@ -32,7 +33,9 @@ METRIC_PAPERS = ("a4", "a3", "a2", "a1")
 def random_specs(count: int, seed: int) -> Iterator[Spec]:
     """So many specs, always the same ones for a seed."""
     for number in range(count):
-        yield _Draw(Random(f"{seed}:{number}"), Random(f"items {seed}:{number}")).spec(number)
+        draw = _Draw(Random(f"{seed}:{number}"), Random(f"items {seed}:{number}"))
+        builds = RandomBuilds(Random(f"builds {seed}:{number}"))
+        yield builds.changed(draw.spec(number))
 
 
 class _Draw:

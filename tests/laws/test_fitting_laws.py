@@ -56,7 +56,13 @@ def test_law_everything_is_fitted_once(layouts: list[Layout]):
         sides, folded = of.get(Stage.SIDES, set()), of.get(Stage.FOLDED_BEAMS, set())
         assert sides | folded == sided
         assert not sides & folded
-        assert of.get(Stage.BOTTOMS, set()) == sides
+        flat = {
+            user
+            for profile in layout.profiles
+            if {part.name for part in profile.parts} in ({"bottom"}, {"bottom", "upper_board"})
+            for user in profile.used_by
+        }
+        assert of.get(Stage.BOTTOMS, set()) == sides | flat
         filled = of.get(Stage.PANELS, set()) | of.get(Stage.BOARDS, set())
         everywhere = {coffer.id for coffer in layout.coffers}
         assert filled == (everywhere if layout.ceiling.panel.kind != "existing" else set())

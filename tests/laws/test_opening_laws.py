@@ -116,7 +116,7 @@ def openings(count: int, seed: int) -> list[tuple[Spec, Layout]]:
 
 def test_every_figure_of_measured_layouts_is_what_its_rule_gives():
     seen: Counter[str] = Counter()
-    for spec, layout in openings(40, seed=502):
+    for spec, layout in openings(40, seed=506):
         assert wrong(layout) == [], spec
         found = layout.measured_openings
         assert found is not None

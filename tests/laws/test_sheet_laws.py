@@ -34,6 +34,14 @@ WORDS = (
     "through",
     "floating",
     "grain",
+    "flat",
+    "upper_board",
+    "center_at_end",
+    "drop_at_end",
+    "starts_at",
+    "ends_at",
+    "cladding",
+    "cleat",
 )
 
 

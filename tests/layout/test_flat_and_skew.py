@@ -5,7 +5,8 @@ from itertools import product
 import pytest
 
 from lacunar.layout.records import MarkKind
-from tests.layout.laying_out import inches, laid_out
+from lacunar.model.faults import SpecRefused
+from tests.layout.laying_out import decided, inches, laid_out
 
 ROOM = {"length": 240, "width": 180, "height": 108}
 
@@ -81,3 +82,50 @@ def test_a_casing_goes_round_a_member_that_is_skew_clad_and_sags():
     ends = {end: {m.kind for m in marks[end] if m.of == beam.id} for end in marks}
     assert MarkKind.BACKING in ends["start"]
     assert MarkKind.MEMBER in ends["end"]
+
+
+def member_ceiling(**more):
+    member = {"on": "length", "center": 121, "width": "3 1/2", "drop": 5, **more}
+    return {"room": {**ROOM, "members": [member]}, "beams": {"crosswise": {"sides": "1x10"}}}
+
+
+# Measured to framing with 1/2 in of plaster on every wall: 36 from the framing is 35 1/2 from the
+# datum, 150 is 149 1/2; a member from wall to wall has the finished span, 180 - 1.
+def test_where_a_member_starts_and_ends_is_measured_as_the_room_was():
+    ceiling = member_ceiling(starts_at=36, ends_at=150)
+    ceiling["room"] |= {"measured_to": "framing", "wall_finish": "1/2"}
+    member = next(beam.member for beam in laid_out(ceiling).beams if beam.member)
+    assert (member.start.value, member.end.value) == (inches("35 1/2"), inches("149 1/2"))
+    whole = member_ceiling()
+    whole["room"] |= {"measured_to": "framing", "wall_finish": "1/2"}
+    member = next(beam.member for beam in laid_out(whole).beams if beam.member)
+    assert (member.start.value, member.end.value) == (inches("0"), inches("179"))
+
+
+@pytest.mark.parametrize(
+    "extent", [{"ends_at": "1/4"}, {"starts_at": "1/4"}, {"ends_at": 180}, {"starts_at": "179 1/2"}]
+)
+@pytest.mark.parametrize("finish", [{"wall_finish": "1/2"}, {}], ids=["said", "usual"])
+def test_a_member_within_the_finish_of_a_wall_is_refused(extent, finish):
+    ceiling = member_ceiling(**extent)
+    ceiling["room"] |= {"measured_to": "framing", **finish}
+    with pytest.raises(SpecRefused) as refusal:
+        decided(ceiling)
+    assert [fault.code for fault in refusal.value.faults] == ["member_extent_outside_room"]
+
+
+@pytest.mark.parametrize(("cleat", "told"), [("0", True), ("3/4", False)])
+def test_sides_without_a_line_to_be_fixed_to_are_cautioned(cleat, told):
+    codes = [each.code for each in laid_out(member_ceiling(cleat=cleat)).cautions]
+    assert ("casing_sides_without_cleats" in codes) is told
+
+
+@pytest.mark.parametrize(
+    ("through", "told"), [("crosswise", True), ("lengthwise", False), ("longer", False)]
+)
+def test_flat_beams_that_were_to_run_through_boxes_are_cautioned(through, told):
+    ceiling = flat_ceiling()
+    ceiling["beams"] |= {"lengthwise": {"profile": "box", "sides": "1x6"}, "through": through}
+    layout = laid_out(ceiling)
+    assert ("flat_beams_cannot_run_through" in [each.code for each in layout.cautions]) is told
+    assert all(beam.through is (beam.on == "width") for beam in layout.beams)

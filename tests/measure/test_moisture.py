@@ -45,7 +45,7 @@ def test_worked_values(humidity: int, temperature: Temperature, expected: float)
 @pytest.mark.parametrize(
     ("humidity", "rule_of_thumb"),
     # a woodworkers' forum's row of thumb (woodweb.com, ratios of humidity to moisture content)
-    [(30, 6), (50, 9), (65, 12), (80, 16)],
+    [(30, 6), (50, 9), (65, 12), (80, 16), (99, 28)],
 )
 def test_the_row_of_thumb(humidity: int, rule_of_thumb: int):
     assert percent(humidity, fahrenheit(70)) == pytest.approx(rule_of_thumb, abs=0.5)

@@ -204,9 +204,10 @@ def test_crown_that_lies_on_ceiling_or_wall_is_cut_as_a_flat_board(corner: int):
     assert miter_and_bevel(0, corner) == pytest.approx((0, flat), abs=1e-9)
 
 
-@pytest.mark.parametrize("corner", [60, 90, 135])
-def test_inside_and_outside_corners_have_one_size_and_opposite_hands(corner: int):
-    inside, outside = settings(38, corner), settings(38, 360 - corner)
+@pytest.mark.parametrize("spring", [30, 38, 45, 52])
+@pytest.mark.parametrize("corner", [15, 45, 60, 67.5, 88, 90, 92, 120, 135, 150, 170, 179])
+def test_inside_and_outside_corners_have_one_size_and_opposite_hands(corner: float, spring: int):
+    inside, outside = settings(spring, corner), settings(spring, 360 - corner)
     for name in ("nested_miter", "flat_miter", "flat_bevel"):
         assert getattr(inside, name).value == getattr(outside, name).value
     tables = [(i.table, o.table) for i, o in zip(inside.cuts, outside.cuts, strict=True)]

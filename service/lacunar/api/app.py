@@ -7,7 +7,6 @@ from typing import Any
 from flask import Flask, Response
 
 from lacunar.api import docs_page, headers, problems
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.openapi import openapi_document
 from lacunar.api.operation import Operation, respond
 from lacunar.api.resources import (
@@ -20,6 +19,7 @@ from lacunar.api.resources import (
     stock,
 )
 from lacunar.api.resources import problems as problem_codes
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.model.limits import DOCUMENT_BYTES
 
 _RESOURCES = (

@@ -9,11 +9,11 @@ from flask import Flask, Response, request
 from werkzeug.exceptions import HTTPException
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.problem_catalogue import PROBLEM_KINDS
 from lacunar.api.request_id import request_id
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
 from lacunar.exchange.fault_json import fault_to_json
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.measure.units import Units
 from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import Fault

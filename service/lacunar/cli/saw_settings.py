@@ -25,6 +25,7 @@ degrees is an outside corner.
   lacunar saw-settings --spring 38
   lacunar saw-settings --spring 45 --corner 92 --face "3 1/4"
   lacunar saw-settings --spring 38 --corner 270 --json
+  lacunar saw-settings --spring 38 --face "4 5/8" --slope 18.43 --rake climbs
 """
 
 
@@ -50,6 +51,7 @@ def add_to(commands: Any) -> None:
         help="between the walls, inside the room (default: 90, a square corner)",
     )
     command.add_argument("--face", metavar="LENGTH", help="across the face, for its sizes too")
+    _add_rake_and_fence(command)
     command.add_argument("--most-miter", metavar="DEGREES", help="how far the table turns")
     command.add_argument("--most-bevel", metavar="DEGREES", help="how far the blade tilts")
     command.add_argument("--units", help="of bare lengths and of the answer: in or mm")
@@ -61,7 +63,22 @@ def add_to(commands: Any) -> None:
     command.set_defaults(run=run)
 
 
-ASKED = ("spring_from_wall", "corner", "face", "most_miter", "most_bevel", "units", "mark_to")
+def _add_rake_and_fence(command: argparse.ArgumentParser) -> None:
+    command.add_argument(
+        "--slope",
+        metavar="DEGREES",
+        help="of a raked run that meets a level one here, above level: do their profiles meet?",
+    )
+    command.add_argument("--rake", help="climbs or falls, away from the corner (default: climbs)")
+    command.add_argument(
+        "--fence-height", metavar="LENGTH", help="the tallest crown the saw takes nested"
+    )
+
+
+ASKED = (
+    *("spring_from_wall", "corner", "face", "slope", "rake", "fence_height"),
+    *("most_miter", "most_bevel", "units", "mark_to"),
+)
 
 
 def run(options: argparse.Namespace) -> int:

@@ -24,6 +24,7 @@ from lacunar.drawing.typeface import Typeface
 
 TAG_HEIGHT = 5.2
 TAG_PADDING = 1.3
+BARE_PADDING = 0.2
 
 # Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line.
 _BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
@@ -89,7 +90,7 @@ class TagsDoNotFit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Tag:
-    """A label in an outline: a circle (`round`) for walls and views, else a rectangle.
+    """A label in an outline: a circle (`round`) for walls and views, none if `bare`, or a box.
 
     `of` is the id of what is labelled, `kind` what that is: a member and a coffer may both be G1.
     `key` stands in the tag's own id where `of` is a name, which may hold any letter.
@@ -101,15 +102,20 @@ class Tag:
     round: bool = False
     turned: bool = False
     key: str = ""
+    bare: bool = False
 
     def long_side(self, typeface: Typeface) -> float:
         """The tag's extent along its text [mm]."""
         if self.round:
             return 6.4
+        if self.bare:
+            return typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * BARE_PADDING
         return max(7.0, typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * TAG_PADDING)
 
     def short_side(self) -> float:
         """The tag's extent across its text [mm]."""
+        if self.bare:
+            return style.TEXT + 2 * BARE_PADDING
         return 6.4 if self.round else TAG_HEIGHT
 
     def size(self, typeface: Typeface) -> tuple[float, float]:
@@ -119,23 +125,24 @@ class Tag:
 
     def drawn(self, center: Pt, typeface: Typeface, *extra: Element) -> Group:
         """The tag about its center, with `extra` (its leader) in the same group."""
-        width, height = self.size(typeface)
-        outline: Element
-        if self.round:
-            outline = Circle(center, 3.2, style.FINE, Fill.WHITE)
-        else:
-            left, top = center.x - width / 2, center.y - height / 2
-            outline = rectangle(left, top, width, height, fill=Fill.WHITE)
+        outline = () if self.bare else (self._outline(center, typeface),)
         half = style.TEXT / 2
         at = Pt(center.x + half, center.y) if self.turned else Pt(center.x, center.y + half)
         text = Text(at, self.text, style.TEXT, Face.SEMIBOLD, "middle", self.turned)
         return Group(
             "tag",
-            (*extra, outline, text),
+            (*extra, *outline, text),
             id=f"tag-{self.kind}-{self.key or self.of}",
             data={"kind": self.kind, "of": self.of},
             title=self.text,
         )
+
+    def _outline(self, center: Pt, typeface: Typeface) -> Element:
+        if self.round:
+            return Circle(center, 3.2, style.FINE, Fill.WHITE)
+        width, height = self.size(typeface)
+        left, top = center.x - width / 2, center.y - height / 2
+        return rectangle(left, top, width, height, fill=Fill.WHITE)
 
 
 def rectangle(

@@ -11,11 +11,15 @@ from typing import Literal
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.lifting import Lead, stands
 from lacunar.drawing.typeface import Typeface
 from lacunar.measure.length import Length
 
 LIFT = style.TEXT + 0.9
 LIFT_LIMIT = 3
+"""How many levels are tried figure by figure."""
+MOST_LEVELS = 5
+"""How many levels are tried for a whole string: more, and a leader is no longer followed by eye."""
 FACE = Face.MEDIUM
 
 
@@ -116,24 +120,50 @@ def figure_places(string: String, typeface: Typeface) -> tuple[FigurePlace, ...]
     """A place for each figure: between its ticks, else outside the string's end, else lifted.
 
     Lifted figures keep within the string: the lines of the strings farther out pass its ends.
-    Errors: `StringsDoNotFit` where more than three lifted levels would be needed.
+    Errors: `StringsDoNotFit` where more than five lifted levels would be needed.
     """
+    try:
+        return _one_by_one(string, typeface)
+    except StringsDoNotFit:
+        return _as_a_whole(string, typeface)
+
+
+def _one_by_one(string: String, typeface: Typeface) -> tuple[FigurePlace, ...]:
+    """Each figure on the lowest level that those before it leave free."""
     segments = string.segments
     limit = segments[-1].end.at
     reached = [segments[0].start.at] * (LIFT_LIMIT + 1)
-    places: list[FigurePlace] = []
-    for index, segment in enumerate(segments):
-        half = _half_width(segment, typeface)
-        middle = (segment.start.at + segment.end.at) / 2
-        if 2 * (half + style.TICK_REACH) <= segment.end.at - segment.start.at:
-            places.append(FigurePlace(middle))
-        elif index == 0:
-            places.append(FigurePlace(segment.start.at - style.TICK_REACH - half, outside=True))
-        elif index == len(segments) - 1 and not string.closed_end:
-            places.append(FigurePlace(limit + style.TICK_REACH + half, outside=True))
-        else:
-            places.append(_lifted(segment, half, reached, limit))
-    return tuple(places)
+    return tuple(
+        _unlifted(string, index, typeface)
+        or _lifted(segment, _half_width(segment, typeface), reached, limit)
+        for index, segment in enumerate(segments)
+    )
+
+
+def _as_a_whole(string: String, typeface: Typeface) -> tuple[FigurePlace, ...]:
+    """The figures that are lifted on levels chosen for all of them together."""
+    segments = string.segments
+    places = [_unlifted(string, index, typeface) for index in range(len(segments))]
+    narrow = [s for s, place in zip(segments, places, strict=True) if place is None]
+    leads = [Lead((s.start.at + s.end.at) / 2, _half_width(s, typeface)) for s in narrow]
+    found = stands(leads, segments[0].start.at, segments[-1].end.at, MOST_LEVELS)
+    if found is None:
+        raise StringsDoNotFit(max(narrow, key=lambda s: _half_width(s, typeface)).text)
+    lifted = (FigurePlace(stand.middle, stand.level) for stand in found)
+    return tuple(place or next(lifted) for place in places)
+
+
+def _unlifted(string: String, index: int, typeface: Typeface) -> FigurePlace | None:
+    """A figure's place on its own line or outside the string's end; None if it must be lifted."""
+    segment, last = string.segments[index], len(string.segments) - 1
+    half = _half_width(segment, typeface)
+    if 2 * (half + style.TICK_REACH) <= segment.end.at - segment.start.at:
+        return FigurePlace((segment.start.at + segment.end.at) / 2)
+    if index == 0:
+        return FigurePlace(segment.start.at - style.TICK_REACH - half, outside=True)
+    if index == last and not string.closed_end:
+        return FigurePlace(segment.end.at + style.TICK_REACH + half, outside=True)
+    return None
 
 
 def _lifted(segment: Segment, half: float, reached: list[float], limit: float) -> FigurePlace:

@@ -8,8 +8,9 @@ from dataclasses import dataclass, replace
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.placing import column_width, frame_box
-from lacunar.drawing.sheets.plan_sheet import Page, PaperTooSmall, PlanSheets, plan_pages
+from lacunar.drawing.sheets.plan_sheet import Page, PlanSheets, plan_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
@@ -23,10 +24,25 @@ PLAN_TITLE = "Reflected ceiling plan"
 
 
 @dataclass(frozen=True, slots=True)
+class SheetEntry:
+    """A sheet as an index of the set lists it: number, title, page in the set, paper and scale.
+
+    `scale` is that of the plan as it is written on the sheet, or `AS NOTED` where there is none.
+    """
+
+    number: str
+    title: str
+    page: str
+    paper: Paper
+    scale: str
+
+
+@dataclass(frozen=True, slots=True)
 class SheetSet:
-    """All sheets of a ceiling in order, and cautions that only drawing brings up."""
+    """All sheets of a ceiling in order, their index, and cautions that only drawing brings up."""
 
     sheets: tuple[Sheet, ...]
+    index: tuple[SheetEntry, ...]
     cautions: tuple[Caution, ...]
 
 
@@ -42,15 +58,24 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
         raise SpecRefused([_not_drawn()])
     try:
         pages = _pages(layout, digest, typeface, paper)
-    except PaperTooSmall:
-        raise SpecRefused([_too_small(layout, digest, typeface, paper)]) from None
+    except PaperTooSmall as error:
+        fault = _too_small(layout, digest, typeface, str(error))
+        raise SpecRefused([fault]) from None
     size = PAPER_SIZES[paper]
     total = len(pages)
-    sheets = tuple(
-        _sheet(layout, digest, size, typeface, _counted(page, number, total))
-        for number, page in enumerate(pages, start=1)
+    counted = [_counted(page, number, total) for number, page in enumerate(pages, start=1)]
+    sheets = tuple(_sheet(layout, digest, size, typeface, page) for page in counted)
+    index = tuple(
+        SheetEntry(
+            number=page.fields.sheet,
+            title=page.fields.drawing,
+            page=page.fields.page,
+            paper=paper,
+            scale=page.fields.scale,
+        )
+        for page in counted
     )
-    return SheetSet(sheets, _letters_not_drawn(sheets, typeface))
+    return SheetSet(sheets, index, _letters_not_drawn(sheets, typeface))
 
 
 def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
@@ -68,18 +93,25 @@ def _not_drawn() -> Fault:
     )
 
 
-def _too_small(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> Fault:
-    """The fault that names the first larger paper on which the plan fits, if there is one."""
+def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
+    """The fault that names the first larger paper on which the plan fits, if there is one.
+
+    Else it tells what has no room on the largest, `obstacle` if that is the paper asked for.
+    """
+    paper = layout.ceiling.drawing.paper
+    largest = paper
     for larger in larger_papers(paper):
         try:
             _pages(layout, digest, typeface, larger)
-        except PaperTooSmall:
+        except PaperTooSmall as error:
+            largest, obstacle = larger, str(error)
             continue
         remedy = f'Ask for "{larger.value}" paper: the plan fits it at a standard scale.'
         break
     else:
         remedy = (
-            "No listed paper holds this plan legibly: ask for fewer coffers or a part of the room."
+            f"Not even {largest.value} paper holds it. {obstacle}"
+            " Ask for fewer coffers, or for a part of the room."
         )
     return Fault(
         code="paper_too_small",

@@ -7,6 +7,8 @@ from fractions import Fraction
 from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
+from lacunar.drawing import sheet_set
+from lacunar.exchange import sheet_index
 from lacunar.exchange.answer_words import ALL_WORDS
 from lacunar.layout import (
     backing_records,
@@ -51,6 +53,7 @@ RECORDS: tuple[type, ...] = (
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,
+    moulding_records.RakedMeeting,
     moulding_records.SawSheet,
     moulding_records.Nailer,
     moulding_records.CrownSection,
@@ -133,6 +136,8 @@ RECORDS: tuple[type, ...] = (
     opening_records.TaperedCourse,
     opening_records.TaperedField,
     opening_records.MeasuredOpenings,
+    sheet_set.SheetEntry,
+    sheet_index.SetIndex,
     Stock,
     Assumption,
     PublishedSize,

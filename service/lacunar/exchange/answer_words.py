@@ -11,6 +11,7 @@ from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
+from lacunar.exchange.sheet_index import SHEET_WORDS
 from lacunar.exchange.survey_answer_words import SURVEY_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -201,6 +202,19 @@ MOULDING_WORDS: Words = {
         "flat_within_limits": "Whether the saw goes so far, flat.",
         "cuts": "The cuts of both ends both ways; flat, the blade tilts to the left.",
     },
+    "RakedMeeting": {
+        "slope": "How steep the raked run is, above level [degrees].",
+        "rake": "Which way it goes, away from the corner.",
+        "meets": "Whether one profile meets in one flat joint.",
+        "raked_height": "How high the raked run's edge at the ceiling passes that of the level run,"
+        " above the edges on the walls [length]; the level one is there by its drop. Null where"
+        " they meet, or without a face.",
+        "apart": "How far apart these edges pass [length]; null as before.",
+        "run_drop": "Drop, square to the rake, of a profile run for it [length]; null as before,"
+        " and where none can be run.",
+        "run_face": "Face of a profile run for the rake [length]; null as before.",
+        "wider": "By how much that face is wider, below zero narrower [length]; null as before.",
+    },
     "SawSheet": {
         "spring_from_wall": "The crown's spring, from the wall [degrees].",
         "settings": "How the saw is set.",
@@ -209,6 +223,8 @@ MOULDING_WORDS: Words = {
         "projection": "How far it comes out along the ceiling [length]; null without a face.",
         "ceiling_edge": "What the edge at the ceiling is shorter by than the edge at the wall, at"
         " each end; at an outside corner, longer [length]. Null without a face or corner.",
+        "fence_height": "The tallest crown the saw takes nested [length]; null where not given.",
+        "raked": "A raked run at this corner; null where none was asked for.",
     },
     "Nailer": {
         "height": "Against the side [length].",
@@ -309,4 +325,5 @@ ALL_WORDS: Words = {
     **DIVISION_WORDS,
     **STOCK_WORDS,
     **OPENING_WORDS,
+    **SHEET_WORDS,
 }

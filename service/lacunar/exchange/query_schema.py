@@ -5,8 +5,10 @@ from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.layout.moulding_records import Rake
 from lacunar.measure.units import Units
 from lacunar.model import limits
+from lacunar.model.drawing import Paper
 from lacunar.model.grid import Parity
 from lacunar.model.published_stock import PublishedKind
 from lacunar.model.room import RunName
@@ -20,11 +22,12 @@ class YesOrNo(StrEnum):
 
 
 class SheetFile(StrEnum):
-    """What sheets are sent in: a PDF or an archive of many, or one as SVG."""
+    """What sheets are sent in: a PDF or an archive of many, one as SVG, or their index alone."""
 
     PDF = "pdf"
     SVG = "svg"
     ZIP = "zip"
+    JSON = "json"
 
 
 _UNITS_TOLD = "The units the answer is told and marked in, if not the spec's own."
@@ -74,6 +77,11 @@ class SawValue(StrEnum):
     DROP = "drop"
     PROJECTION = "projection"
     CEILING_EDGE = "ceiling_edge"
+    RAKED_HEIGHT = "raked_height"
+    APART = "apart"
+    RUN_DROP = "run_drop"
+    RUN_FACE = "run_face"
+    WIDER = "wider"
 
 
 class StockValue(StrEnum):
@@ -110,6 +118,7 @@ class DrawingQuery(SpecSchema):
         "Sheets to be sent, by id, parted by commas; all of them if left out."
     )
     units = fields.OneOf(_UNITS_TOLD, Units)
+    paper = fields.OneOf("The paper the sheets are drawn on, if not the spec's own.", Paper)
 
 
 AS_WORDS = "How a bare value is written: to 6 decimals, or as a tape reads it, rounded to mark_to."
@@ -170,6 +179,13 @@ class SawQuery(SpecSchema):
         "The angle between the crown's flat back and the wall: of crown sold as 38/52, 38."
     )
     face = fields.Distance("Width across the crown's face, for its drop and projection.")
+    slope = fields.Degrees(
+        "Of a raked run that meets a level one at this corner: how steep it is, above level."
+    )
+    rake = fields.OneOf("Which way the raked run goes, away from the corner.", Rake)
+    fence_height = fields.Distance(
+        "The tallest crown the saw takes nested: upright, from its table up its fence."
+    )
     most_miter = fields.Degrees("How far the saw's table turns from a square cut.")
     most_bevel = fields.Degrees("How far the saw's blade tilts from upright.")
     units = fields.OneOf("The units of bare numbers, and of the answer.", Units)

@@ -7,12 +7,12 @@ from lacunar.exchange.csv_table import Cell, csv_bytes, length_cells
 from lacunar.exchange.layout_json import RecordWriter
 from lacunar.exchange.length_json import decimal_number
 from lacunar.exchange.query_schema import SawValue
-from lacunar.layout.moulding_records import Lies, SawCut, SawSheet
+from lacunar.layout.moulding_records import Lies, RakedMeeting, SawCut, SawSheet
 from lacunar.layout.mouldings.cautions import saw_cautions
 from lacunar.layout.mouldings.saw_settings import STRAIGHT
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.writing import LengthStyle, write_length
 from lacunar.model.ceiling import Assumption
@@ -21,6 +21,13 @@ from lacunar.model.faults import Fault, SpecRefused
 CSV_HEADER = (
     *("kind", "lies", "end", "against_fence", "table", "keep"),
     *("exact", "degrees", "in", "mm"),
+)
+_OF_RAKES = (
+    SawValue.RAKED_HEIGHT,
+    SawValue.APART,
+    SawValue.RUN_DROP,
+    SawValue.RUN_FACE,
+    SawValue.WIDER,
 )
 
 
@@ -74,26 +81,42 @@ def _figures(sheet: SawSheet) -> dict[SawValue, AngleFigure | LengthFigure | Non
         SawValue.DROP: sheet.drop,
         SawValue.PROJECTION: sheet.projection,
         SawValue.CEILING_EDGE: sheet.ceiling_edge,
+        **_raked_figures(sheet.raked),
     }
+
+
+def _raked_figures(raked: RakedMeeting | None) -> dict[SawValue, LengthFigure | None]:
+    if raked is None:
+        return dict.fromkeys(_OF_RAKES)
+    sizes = (raked.raked_height, raked.apart, raked.run_drop, raked.run_face, raked.wider)
+    return dict(zip(_OF_RAKES, sizes, strict=True))
 
 
 def value_of(sheet: SawSheet, field: SawValue) -> Angle | Length:
     """One value of a sheet for the saw. Raises `SpecRefused` where it takes a face to know it."""
     figure = _figures(sheet)[field]
     if figure is None:
-        fault = Fault(
-            code="value_not_one",
-            pointer="/face" if sheet.face is None else "/corner",
-            message=f"Without a face, or at a straight wall, there is no {field}.",
-            remedy="Give the width of the crown's face, and a corner.",
-        )
-        raise SpecRefused([fault])
+        raise SpecRefused([_no_value(sheet, field)])
     return figure.value
+
+
+def _no_value(sheet: SawSheet, field: SawValue) -> Fault:
+    of_rake = field in _OF_RAKES
+    missing, given = ("/slope", "a slope") if of_rake else ("/corner", "a corner")
+    return Fault(
+        code="value_not_one",
+        pointer="/face" if sheet.face is None else missing,
+        message=f"Of what is given there is no {field}: it takes a face and {given}, and walls"
+        " that do not run straight on.",
+        remedy=f"Give the width of the crown's face, and {given}.",
+    )
 
 
 def saw_sheet_lines(sheet: SawSheet, step: Step) -> Iterator[str]:
     """Turn a sheet for the saw into a small table: settings to a tenth of a degree, then hands."""
     yield from _sizes(sheet, step)
+    if sheet.raked is not None:
+        yield from _raked(sheet.raked, step)
     settings = sheet.settings
     bevel = settings.flat_bevel.value.tenths
     rows = (
@@ -122,6 +145,22 @@ def _sizes(sheet: SawSheet, step: Step) -> Iterator[str]:
         yield f"each end {how} by {_told(sheet.ceiling_edge, step)} at the ceiling than at the wall"
 
 
+def _raked(raked: RakedMeeting, step: Step) -> Iterator[str]:
+    """A raked run at the corner: whether it meets the level one, and by how far it does not."""
+    verdict = "meets" if raked.meets else "does not meet"
+    yield f"raked run that {raked.rake} at {raked.slope.tenths}: {verdict} the level one flat"
+    if raked.raked_height is not None and raked.apart is not None:
+        height, apart = _told(raked.raked_height, step), _told(raked.apart, step)
+        yield f"edges at the ceiling pass {apart} apart, the raked one at {height}"
+        if raked.run_face is None:
+            yield "no profile can be run for this rake"
+    if raked.run_drop is not None and raked.run_face is not None and raked.wider is not None:
+        drop, face = _told(raked.run_drop, step), _told(raked.run_face, step)
+        how = "wider" if raked.wider.value > ZERO else "narrower"
+        by = write_length(max(raked.wider.value, ZERO - raked.wider.value), _style(step))
+        yield f"a profile run for the rake: drop {drop}, face {face}, {by} {how}"
+
+
 def _cut(cut: SawCut) -> str:
     tilt = "left" if cut.lies is Lies.FLAT else "none"
     fence = f"{cut.against_fence} edge"
@@ -129,4 +168,8 @@ def _cut(cut: SawCut) -> str:
 
 
 def _told(size: LengthFigure, step: Step) -> str:
-    return write_length(size.value, LengthStyle(step.units, step, feet_from=None, with_unit=True))
+    return write_length(size.value, _style(step))
+
+
+def _style(step: Step) -> LengthStyle:
+    return LengthStyle(step.units, step, feet_from=None, with_unit=True)

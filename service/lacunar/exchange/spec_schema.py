@@ -36,7 +36,8 @@ class MemberSchema(SpecSchema):
     drop = fields.Distance("How far it hangs below the finished ceiling at its start.")
     drop_at_end = fields.Distance("How far it hangs at its other end, where it is not level.")
     starts_at = fields.Distance(
-        "Where along the other run it starts, if not at the wall; its casing goes on empty."
+        "Where along the other run it starts, if not at the wall, from the datum as the room was"
+        " measured; its casing goes on empty."
     )
     ends_at = fields.Distance("Where along the other run it ends, if not at the wall.")
     cladding = fields.Distance("Thickness of what it is clad with already, each side and below.")

@@ -89,6 +89,7 @@ def answer_schemas() -> dict[str, Json]:
     cautions = {"cautions": _list("Caution", "Advice about the saw and the figures.")}
     saw = _told_in(records.pop("SawSheet"), cautions)
     boards = _told_in(records.pop("LoneBoards"), {})
+    index = records.pop("SetIndex")
     return {
         "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
         "LengthFigure": _object(
@@ -112,6 +113,9 @@ def answer_schemas() -> dict[str, Json]:
         "Layout": _layout(),
         "Division": division,
         "SawAnswer": saw,
+        "SheetIndex": _object(
+            index["properties"] | _engine(), None, "The sheets of a set, and what is to be heeded."
+        ),
         "Boards": boards,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),

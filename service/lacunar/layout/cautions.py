@@ -46,6 +46,7 @@ def _structure(layout: Layout) -> Iterator[Caution]:
             figures={},
             pointer="/room/members",
         )
+    yield from _loose_sides(layout)
     if len({member.on for member in layout.ceiling.room.members}) > 1:
         yield Caution(
             code="members_cross",
@@ -53,6 +54,19 @@ def _structure(layout: Layout) -> Iterator[Caution]:
             " is drawn through; see how the members themselves meet before cutting the other.",
             figures={},
             pointer="/room/members",
+        )
+
+
+def _loose_sides(layout: Layout) -> Iterator[Caution]:
+    members = enumerate(layout.ceiling.room.members)
+    loose = next((position for position, member in members if not member.cleat), None)
+    if loose is not None:
+        yield Caution(
+            code="casing_sides_without_cleats",
+            text="Without cleats the sides of a casing have no line to be fixed to above. Fix them"
+            " to framing beside the member.",
+            figures={},
+            pointer=f"/room/members/{loose}/cleat",
         )
 
 

@@ -5,7 +5,7 @@ from fractions import Fraction
 
 from lacunar.layout.crossing_records import BoardCut
 from lacunar.layout.records import Caution, Coffer, Layout, RunLayout
-from lacunar.model.beams import Box, Depth
+from lacunar.model.beams import Box, Depth, Flat, Through
 from lacunar.model.room import RunName
 
 # A border less than half of what is next to it reads as a mistake: the tile setter's rule for edge
@@ -23,6 +23,22 @@ def craft_cautions(layout: Layout) -> Iterator[Caution]:
     yield from _long_coffers(layout)
     yield from _ripped_sides(layout)
     yield from _scarfs(layout)
+    yield from _flat_through(layout)
+
+
+def _flat_through(layout: Layout) -> Iterator[Caution]:
+    """Flat beams cannot run through boxes, which would end open below them."""
+    beams = layout.ceiling.beams
+    named = {Through.CROSSWISE: beams.crosswise, Through.LENGTHWISE: beams.lengthwise}
+    flats = [isinstance(family, Flat) for family in (beams.crosswise, beams.lengthwise)]
+    if isinstance(named.get(beams.through), Flat) and not all(flats):
+        yield Caution(
+            code="flat_beams_cannot_run_through",
+            text="The flat beams were to run through; boxes would end open below them, so the"
+            " boxes do.",
+            figures={"through": str(beams.through)},
+            pointer="/beams/through",
+        )
 
 
 def _scarfs(layout: Layout) -> Iterator[Caution]:

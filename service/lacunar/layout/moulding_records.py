@@ -8,6 +8,7 @@ from enum import StrEnum
 
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure
+from lacunar.measure.length import Length
 from lacunar.model.room import RunName
 
 
@@ -66,12 +67,41 @@ class SawSettings:
     cuts: tuple[SawCut, ...]
 
 
+class Rake(StrEnum):
+    """Which way a raked run goes, away from the corner where it meets a level one."""
+
+    CLIMBS = "climbs"
+    FALLS = "falls"
+
+
+@dataclass(frozen=True, slots=True)
+class RakedMeeting:
+    """Whether level and raked runs of one profile meet in a flat joint, or how far they miss it.
+
+    With the edges on the walls meeting in the corner, `raked_height` is how far above them the
+    raked run's other edge passes the level run's, which is there by its own drop; `apart` the
+    difference. `run_drop` and `run_face` are what a profile run for the rake would have, square to
+    it and with the same projection; `wider` is by how much its face is wider, below zero narrower.
+    None where the face is not known, where they meet, or where no profile can be run for the rake.
+    """
+
+    slope: Angle
+    rake: Rake
+    meets: bool
+    raked_height: LengthFigure | None
+    apart: LengthFigure | None
+    run_drop: LengthFigure | None
+    run_face: LengthFigure | None
+    wider: LengthFigure | None
+
+
 @dataclass(frozen=True, slots=True)
 class SawSheet:
     """Saw settings with the crown they are for; without its face its sizes are not known.
 
     `ceiling_edge` is what the edge at the ceiling differs from the edge on the wall, at each mitred
-    end.
+    end. `fence_height` is the tallest crown that the saw takes nested, where that is known;
+    `raked` is what comes of a raked run at the corner, if one was asked for.
     """
 
     spring_from_wall: AngleFigure
@@ -80,6 +110,8 @@ class SawSheet:
     drop: LengthFigure | None
     projection: LengthFigure | None
     ceiling_edge: LengthFigure | None
+    fence_height: Length | None
+    raked: RakedMeeting | None
 
 
 @dataclass(frozen=True, slots=True)

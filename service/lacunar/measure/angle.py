@@ -200,6 +200,35 @@ def side_across(one: Length, other: Length, corner: Angle) -> Length:
     return _snapped(math.sqrt(max(a * a + b * b - 2 * a * b * _cosine(corner), 0.0)))
 
 
+def off_upright(length: Length, slope: Angle, across: Length, half_corner: Angle) -> Length:
+    """Turn a height and what runs along a slope to a joint [length] into a height there [length].
+
+    Formula: L / cos A + W tan A / tan H, for -90 < A < 90 and 0 < H < 180. Snapped once.
+
+    >>> square = Angle.of_degrees(45)
+    >>> two = Length.of_inches(2)
+    >>> off_upright(Length.of_inches(4), Angle.of_degrees(60), two, Angle.of_degrees(90))
+    Length(8 in)
+    >>> off_upright(two, Angle.of_degrees(0), two, square)
+    Length(2 in)
+    """
+    along = float(across.millimeters) * _cosine(half_corner) / _sine(half_corner)
+    return _snapped((float(length.millimeters) + along * _sine(slope)) / _cosine(slope))
+
+
+def square_to_slope(length: Length, slope: Angle, across: Length, half_corner: Angle) -> Length:
+    """Turn an upright height and what runs along to a joint [length] into one square to a slope.
+
+    Formula: L cos A - W sin A / tan H, for -90 < A < 90 and 0 < H < 180. Snapped once.
+
+    >>> two = Length.of_inches(2)
+    >>> square_to_slope(Length.of_inches(8), Angle.of_degrees(60), two, Angle.of_degrees(90))
+    Length(4 in)
+    """
+    along = float(across.millimeters) * _cosine(half_corner) / _sine(half_corner)
+    return _snapped(float(length.millimeters) * _cosine(slope) - along * _sine(slope))
+
+
 def hypotenuse(one: Length, other: Length) -> Length:
     """Turn the legs of a right triangle [length] into its long side [length].
 

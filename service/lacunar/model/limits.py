@@ -143,6 +143,7 @@ FEATURE_WIDTH = _inches("1", "3600", "a feature is no wider than its wall")
 FEATURE_HEAD = _inches("1", "720", "a feature ends between floor and ceiling")
 KERF = _inches("0", "1/2", "no saw for this work cuts wider than 1/2 in")
 CROWN_FACE = _inches("1/2", "24", "crown is from 1/2 in to 2 ft wide")
+FENCE_HEIGHT = _inches("1/4", "24", "a saw takes crown from 1/4 in to 2 ft tall")
 CROWN_LEG = _inches("1/8", "24", "crown drops and projects from 1/8 in to 2 ft")
 MOULDING_THICKNESS = _inches("1/16", "6", "mouldings are from 1/16 in to 6 in thick")
 MOULDING_WIDTH = _inches("1/4", "24", "mouldings are from 1/4 in to 2 ft wide")
@@ -170,6 +171,9 @@ SPRING = AngleBounds(
     "a moulding that lies nearly flat on wall or ceiling is not sprung",
 )
 SAW = AngleBounds(Angle.of_degrees(0), Angle.of_degrees(90), "no saw turns or tilts past square")
+SLOPE = AngleBounds(
+    Angle.of_degrees(0), Angle.of_degrees(60), "ceilings rake by up to 60 degrees above level"
+)
 CORNER = AngleBounds(
     Angle.of_degrees(15),
     Angle.of_degrees(345),

@@ -13,6 +13,16 @@ MOULDING_FAULTS = {
         "No moulding, saw or corner has an angle like this.",
         "Check the figure; a spring angle is measured from the wall.",
     ),
+    "fence_height_alone": FaultMeaning(
+        "Height at the fence alone",
+        "The tallest crown a saw takes is given, but not how wide the crown's face is.",
+        "Give the width of the face too, or leave out the height.",
+    ),
+    "rake_without_slope": FaultMeaning(
+        "Rake without a slope",
+        "It is said which way a raked run goes, but not how steep it is.",
+        "Give the slope too, or leave out the rake.",
+    ),
     "crown_not_sized": FaultMeaning(
         "Crown not sized",
         "Only a drop or only a projection is given, which says nothing without the face.",

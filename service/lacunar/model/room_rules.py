@@ -2,9 +2,11 @@
 
 from collections.abc import Iterator
 
-from lacunar.measure.length import ZERO
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.units import Units
+from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import Fault
-from lacunar.model.room import RunName
+from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, RunName
 from lacunar.model.rule_case import RuleCase, missing
 from lacunar.model.spec import MemberSpec
 
@@ -131,9 +133,10 @@ def members_start_before_they_end(case: RuleCase) -> Iterator[Fault]:
         if member.on is None or not case.sound(place, "/room/length", "/room/width"):
             continue
         span = room.length if member.on is RunName.WIDTH else room.width
-        start = member.starts_at or ZERO
-        end = span if member.ends_at is None else member.ends_at
-        if span is None or end is None or ZERO <= start < end <= span:
+        near, far = _finishes(case, member.on.other)
+        start = near if member.starts_at is None else member.starts_at
+        end = member.ends_at
+        if span is None or near <= start < (span - far if end is None else end) <= span - far:
             continue
         name = "starts_at" if member.starts_at is not None else "ends_at"
         yield Fault(
@@ -142,8 +145,19 @@ def members_start_before_they_end(case: RuleCase) -> Iterator[Fault]:
             message=f"The member's start and end do not lie in order along the {member.on.other}"
             " run.",
             remedy="Measure both from the datum, or leave out the one at a wall.",
-            figures={"starts_at": start, "ends_at": end, "span": span},
+            figures={"starts_at": start, "ends_at": span if end is None else end, "span": span},
         )
+
+
+def _finishes(case: RuleCase, run: RunName) -> tuple[Length, Length]:
+    """The finish of a run's two walls, said or usual, where places are measured from behind it."""
+    room = case.spec.room
+    if room.measured_to is not MeasuredTo.FRAMING or not case.sound("/room/wall_finish"):
+        return ZERO, ZERO
+    usual = DEFAULTS[case.spec.units or Units.INCH].wall_finish
+    finishes = room.wall_finish or (usual,) * len(WALLS)
+    near, far = (finishes[WALLS.index(wall[run])] for wall in (START_WALL, END_WALL))
+    return near, far
 
 
 ROOM_RULES = (

@@ -6,11 +6,13 @@ where it looks has nothing to say, but for the few things that cannot be assumed
 
 from collections.abc import Iterator
 
+from lacunar.measure.length import Length
 from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
 from lacunar.model.item_rules import ITEM_RULES
+from lacunar.model.limits import Bounds
 from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.opening_rules import OPENING_RULES
 from lacunar.model.panel_rules import PANEL_RULES
@@ -28,17 +30,18 @@ def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
         if found.length is None or not case.sound(found.pointer):
             continue
         if not found.bounds.least <= found.length <= found.bounds.most:
-            yield Fault(
-                code="length_out_of_bounds",
-                pointer=found.pointer,
-                message=f"The length is out of bounds: {found.bounds.reason}.",
-                remedy="Check the figure and its unit.",
-                figures={
-                    "given": found.length,
-                    "least": found.bounds.least,
-                    "most": found.bounds.most,
-                },
-            )
+            yield length_out_of_bounds(found.pointer, found.length, found.bounds)
+
+
+def length_out_of_bounds(pointer: str, length: Length, bounds: Bounds) -> Fault:
+    """The fault for a length that is none of its kind."""
+    return Fault(
+        code="length_out_of_bounds",
+        pointer=pointer,
+        message=f"The length is out of bounds: {bounds.reason}.",
+        remedy="Check the figure and its unit.",
+        figures={"given": length, "least": bounds.least, "most": bounds.most},
+    )
 
 
 RULES: tuple[Rule, ...] = (

@@ -1,4 +1,4 @@
-"""The sheets of a ceiling as one file to be sent: a PDF of the set, one sheet, or an archive."""
+"""The sheets of a ceiling as one file: a PDF of the set, one sheet, an archive, or their index."""
 
 import zipfile
 from collections.abc import Sequence
@@ -6,8 +6,12 @@ from dataclasses import dataclass
 from io import BytesIO
 
 from lacunar.drawing.elements import Sheet
+from lacunar.drawing.painters.engine import engine
+from lacunar.drawing.sheet_set import SheetSet
 from lacunar.drawing.typeface import Typeface
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import SheetFile
+from lacunar.exchange.sheet_index import SetIndex, index_to_json
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.workflow.draw import compose_sheets, painted_pdf, painted_svg
 from lacunar.workflow.prepare import Prepared
@@ -26,11 +30,12 @@ class Download:
 
 
 def download(prepared: Prepared, file: SheetFile, chosen: Sequence[str]) -> Download:
-    """The sheets of a ceiling in one file: `pdf` and `zip` hold any number, `svg` exactly one.
+    """The sheets of a ceiling in one file: `svg` holds exactly one, the others any number.
 
     Parameters: `prepared`; `file`; `chosen`, ids of sheets, none for the whole set. An archive
-    holds each sheet as an SVG. Errors: `SpecRefused` for a sheet the set does not have or more
-    than one for an SVG; `DrawingUnavailable` for a PDF where cairo is missing.
+    holds each sheet as an SVG, and the index as `index.json`; `json` is the index alone, and has no
+    name to be saved under. Errors: `SpecRefused` for a sheet the set does not have or more than one
+    for an SVG; `DrawingUnavailable` for a PDF where cairo is missing.
     """
     sheet_set, typeface = compose_sheets(prepared)
     sheets = _chosen(sheet_set.sheets, chosen)
@@ -42,7 +47,24 @@ def download(prepared: Prepared, file: SheetFile, chosen: Sequence[str]) -> Down
             only = _only(sheets)
             return Download(f"{stem}-{only.id}.svg", painted_svg(only, typeface).encode())
         case SheetFile.ZIP:
-            return Download(f"{stem}.zip", _archive(sheets, typeface))
+            index = _index(prepared, sheet_set, sheets)
+            return Download(f"{stem}.zip", _archive(sheets, index, typeface))
+        case SheetFile.JSON:
+            return Download("", _index(prepared, sheet_set, sheets))
+
+
+def _index(prepared: Prepared, sheet_set: SheetSet, sheets: Sequence[Sheet]) -> bytes:
+    """The index of the sheets that are sent, and all that is to be heeded of the set."""
+    sent = {sheet.id for sheet in sheets}
+    listed = tuple(entry for entry in sheet_set.index if entry.number in sent)
+    index = SetIndex(
+        sheets=listed,
+        cautions=(*prepared.layout.cautions, *sheet_set.cautions),
+        assumptions=prepared.assumptions,
+        digest=prepared.digest,
+    )
+    step = prepared.layout.ceiling.mark_to
+    return json_bytes({**index_to_json(index, step), "engine": dict(engine())})
 
 
 def _chosen(sheets: tuple[Sheet, ...], chosen: Sequence[str]) -> tuple[Sheet, ...]:
@@ -77,13 +99,18 @@ def _only(sheets: tuple[Sheet, ...]) -> Sheet:
     raise SpecRefused([fault])
 
 
-def _archive(sheets: tuple[Sheet, ...], typeface: Typeface) -> bytes:
+def _archive(sheets: tuple[Sheet, ...], index: bytes, typeface: Typeface) -> bytes:
     target = BytesIO()
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=6) as archive:
         for sheet in sheets:
-            entry = zipfile.ZipInfo(f"{sheet.id}.svg", _ARCHIVE_TIME)
-            entry.compress_type = zipfile.ZIP_DEFLATED
-            entry.create_system = 3  # Unix, on whatever system this runs
-            entry.external_attr = _READABLE_BY_ALL
-            archive.writestr(entry, painted_svg(sheet, typeface).encode())
+            archive.writestr(_entry(f"{sheet.id}.svg"), painted_svg(sheet, typeface).encode())
+        archive.writestr(_entry("index.json"), index)
     return target.getvalue()
+
+
+def _entry(name: str) -> zipfile.ZipInfo:
+    entry = zipfile.ZipInfo(name, _ARCHIVE_TIME)
+    entry.compress_type = zipfile.ZIP_DEFLATED
+    entry.create_system = 3  # Unix, on whatever system this runs
+    entry.external_attr = _READABLE_BY_ALL
+    return entry

@@ -14,6 +14,7 @@ from lacunar.measure.units import Units
 from lacunar.model.assumptions import Resolution, resolve
 from lacunar.model.ceiling import Assumption
 from lacunar.model.defaults import DEFAULTS
+from lacunar.model.drawing import Paper
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,13 +26,13 @@ class Prepared:
     digest: str
 
 
-def prepare(document: bytes, units: Units | None = None) -> Prepared:
+def prepare(document: bytes, units: Units | None = None, paper: Paper | None = None) -> Prepared:
     """A JSON spec as a layout.
 
-    Parameters: `document`; `units` to tell it in, where these are not to be the spec's own.
-    Errors: `SpecRefused` with every fault of the first stage that finds any.
+    Parameters: `document`; `units` to tell it in and `paper` to draw it on, where these are not to
+    be the spec's own. Errors: `SpecRefused` with every fault of the first stage that finds any.
     """
-    resolution = told_in(resolve(read_spec(document)), units)
+    resolution = drawn_on(told_in(resolve(read_spec(document)), units), paper)
     layout = lay_out(resolution.ceiling)
     return Prepared(layout, resolution.assumptions, digest(resolution.ceiling))
 
@@ -49,6 +50,16 @@ def told_in(resolution: Resolution, units: Units | None) -> Resolution:
     assumptions = [each for each in resolution.assumptions if each.pointer not in chosen]
     assumptions.append(Assumption("/mark_to", step.text, "the answer is told in other units"))
     return Resolution(replace(ceiling, units=units, mark_to=step), tuple(assumptions))
+
+
+def drawn_on(resolution: Resolution, paper: Paper | None) -> Resolution:
+    """The same ceiling drawn on other paper; as what is built stays, so does its digest."""
+    ceiling = resolution.ceiling
+    if paper is None:
+        return resolution
+    kept = tuple(each for each in resolution.assumptions if each.pointer != "/drawing/paper")
+    drawing = replace(ceiling.drawing, paper=paper)
+    return Resolution(replace(ceiling, drawing=drawing), kept)
 
 
 def layout_answer(prepared: Prepared, *, trace: bool) -> Mapping[str, Any]:

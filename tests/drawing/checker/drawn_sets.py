@@ -21,6 +21,11 @@ def drawn_set(spec: dict[str, Any]) -> Drawn:
     return svgs, dict(layout_answer(prepared, trace=False))
 
 
+def found(svgs: list[str], answer: dict[str, Any]) -> set[tuple[int, str]]:
+    """The points that are not kept, each with where."""
+    return {(one.point, one.where) for one in check_set(svgs, answer, load_typeface())}
+
+
 def points(svgs: list[str], answer: dict[str, Any]) -> set[int]:
-    """The points that are found not to be kept."""
-    return {finding.point for finding in check_set(svgs, answer, load_typeface())}
+    """The points that are not kept."""
+    return {point for point, _ in found(svgs, answer)}

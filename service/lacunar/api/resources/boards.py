@@ -3,12 +3,12 @@
 from fractions import Fraction
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.media import BARE_VALUE, CSV, TEXT, table_or_value
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation, Query
 from lacunar.exchange.bare_value import bare_length
 from lacunar.exchange.boards_answer import boards_to_csv, boards_to_json, boards_value
 from lacunar.exchange.boards_query import BoardsQuery, BoardsValue
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.length_json import DECIMALS
 from lacunar.exchange.query_schema import NumberForm
 from lacunar.measure.length import Length

@@ -1,11 +1,11 @@
 """The division of one run: for a calculator, a spreadsheet, or a page."""
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.media import BARE_VALUE, CSV, TEXT, table_or_value
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation, Query
 from lacunar.exchange.bare_value import bare_length
 from lacunar.exchange.division_answer import division_to_csv, division_to_json, value_of
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import DivisionQuery, DivisionValue, NumberForm
 from lacunar.workflow.division import Division, divide
 

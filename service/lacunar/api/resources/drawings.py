@@ -1,7 +1,7 @@
 """Drawings: a ceiling's sheets."""
 
 from lacunar.api import ceiling_examples
-from lacunar.api.operation import Answer, Asked, Media, Operation, Query
+from lacunar.api.operation import JSON, Answer, Asked, Media, Operation, Query
 from lacunar.exchange.query_schema import DrawingQuery, SheetFile
 from lacunar.workflow.download import download
 from lacunar.workflow.prepare import prepare
@@ -13,15 +13,21 @@ _MEDIA = {
     SheetFile.SVG: Media(
         "image/svg+xml", {"type": "string"}, "One sheet, in millimeters of paper, fonts and all."
     ),
-    SheetFile.ZIP: Media("application/zip", _BINARY, "Each sheet as an SVG."),
+    SheetFile.ZIP: Media("application/zip", _BINARY, "Each sheet as an SVG, and `index.json`."),
+    SheetFile.JSON: Media(
+        JSON,
+        {"$ref": "#/components/schemas/SheetIndex"},
+        "The index of the set with cautions and assumptions; nothing is painted.",
+    ),
 }
 _FILE_OF = {media.type: file for file, media in _MEDIA.items()}
 
 
 def draw(asked: Asked) -> Answer:
     """A spec as its sheets."""
-    prepared = prepare(asked.document, asked.query.get("units"))
-    file = download(prepared, _FILE_OF[asked.media], asked.query.get("sheets", ()))
+    query = asked.query
+    prepared = prepare(asked.document, query.get("units"), query.get("paper"))
+    file = download(prepared, _FILE_OF[asked.media], query.get("sheets", ()))
     return Answer(file.content, file.name)
 
 
@@ -38,7 +44,9 @@ OPERATIONS = (
         summary="Draw a ceiling",
         description=(
             "Takes a ceiling's spec and answers with its dimensioned sheets: as one PDF, a single"
-            " sheet as SVG, or each sheet as SVG in a ZIP. The same spec gives the same bytes."
+            " sheet as SVG, or each sheet as SVG in a ZIP with the index of the set. The index can"
+            " be had alone as JSON: sheets, cautions (the layout's, and those only drawing brings"
+            " up) and assumptions. The same spec gives the same bytes."
             " Nothing is stored."
         ),
         media=tuple(_MEDIA.values()),

@@ -1,8 +1,8 @@
 """Layouts: a ceiling's numbers."""
 
 from lacunar.api import ceiling_examples
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import LayoutQuery
 from lacunar.workflow.prepare import layout_answer, prepare
 

@@ -4,10 +4,10 @@ from collections.abc import Iterator
 from typing import Any
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation
 from lacunar.api.problem_catalogue import PROBLEM_KINDS
 from lacunar.api.problems import MISFITS, Problem
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.model.fault_catalogue import FAULT_CODES
 
 

@@ -1,10 +1,10 @@
 """Saw settings for crown at one corner: for a calculator, a spreadsheet, or a page."""
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.media import BARE_VALUE, CSV, TEXT, table_or_value
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation, Query
 from lacunar.exchange.bare_value import bare_angle, bare_length
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import NumberForm, SawQuery, SawValue
 from lacunar.exchange.saw_answer import saw_sheet_to_csv, saw_sheet_to_json, value_of
 from lacunar.measure.angle import Angle

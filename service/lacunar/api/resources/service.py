@@ -1,8 +1,8 @@
 """The service itself: is it there, is it ready, what does it speak."""
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.workflow.readiness import prove_ready
 
 

@@ -1,10 +1,10 @@
 """Stock: trade names and the published sizes behind them."""
 
 from lacunar.api.engine_names import ENGINE
-from lacunar.api.json_bytes import json_bytes
 from lacunar.api.media import BARE_VALUE, CSV, TEXT, table_or_value
 from lacunar.api.operation import JSON, Answer, Asked, Media, Operation
 from lacunar.exchange.bare_value import bare_length
+from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import NumberForm, StockQuery, StockValue
 from lacunar.exchange.stock_answer import sizes_to_csv, sizes_to_json, value_of
 from lacunar.measure.units import Units

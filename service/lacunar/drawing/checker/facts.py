@@ -4,7 +4,7 @@ Only the JSON is read, as any other program would get it: its `exact` figures, n
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 
@@ -53,12 +53,26 @@ class CofferFacts:
 
 @dataclass(frozen=True, slots=True)
 class ItemFacts:
-    """A ceiling item: what it is, and its center along the length run and along the width run."""
+    """A ceiling item: its kind, center and size, each along the length run and the width run."""
 
     id: str
     kind: str
     x: Fraction
     y: Fraction
+    length: Fraction
+    width: Fraction
+    round: bool
+
+
+@dataclass(frozen=True, slots=True)
+class FeatureFacts:
+    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along."""
+
+    name: str
+    kind: str
+    wall: str
+    near: Fraction
+    far: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,12 +105,22 @@ class OpeningFacts:
 
 
 @dataclass(frozen=True, slots=True)
+class JoistFacts:
+    """Which run joists lie along, how far apart, and where the first one is."""
+
+    parallel_to: str
+    spacing: Fraction
+    first: Fraction
+
+
+@dataclass(frozen=True, slots=True)
 class LayoutFacts:
     """One layout. `marks` are those at the start of the other run, by run.
 
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
-    where neither does.
+    where neither does; `title` what title blocks must say, by field; `joists` None where none are
+    known.
     """
 
     step_text: str
@@ -112,6 +136,9 @@ class LayoutFacts:
     direction: str
     openings: tuple[OpeningFacts, ...] = ()
     items: tuple[ItemFacts, ...] = ()
+    features: tuple[FeatureFacts, ...] = ()
+    title: Mapping[str, str] = field(default_factory=dict)
+    joists: JoistFacts | None = None
 
 
 @lru_cache(maxsize=4096)
@@ -149,7 +176,27 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         direction=_direction(ceiling),
         openings=tuple(_openings(root)),
         items=tuple(_items(root)),
+        features=tuple(_features(root)),
+        title=dict(_title(ceiling)),
+        joists=_joists(ceiling),
     )
+
+
+def _title(ceiling: "_Node") -> Iterator[tuple[str, str]]:
+    """What the drawing section says, and the ceiling's name; nothing where there is no section."""
+    if not ceiling.has("drawing"):
+        return
+    yield "ceiling", ceiling["name"].text
+    for name in ("owner", "number", "date", "status", "creator", "approver", "revision"):
+        yield name, ceiling["drawing"][name].text
+
+
+def _joists(ceiling: "_Node") -> JoistFacts | None:
+    if not ceiling.has("room") or not ceiling["room"].has("joists"):
+        return None
+    node = ceiling["room"]["joists"]
+    places = {name: node[name].exact_of(node[name].text) for name in ("spacing", "first")}
+    return JoistFacts(node["parallel_to"].text, places["spacing"], places["first"])
 
 
 def _openings(root: "_Node") -> Iterator[OpeningFacts]:
@@ -172,7 +219,17 @@ def _items(root: "_Node") -> Iterator[ItemFacts]:
     """All ceiling items; nothing where the layout says nothing of them."""
     if root.has("ceiling_items"):
         for item in root["ceiling_items"]["items"]:
-            yield ItemFacts(item["id"].text, item["kind"].text, item["x"].length, item["y"].length)
+            x, y, length, width = (item[name].length for name in ("x", "y", "length", "width"))
+            rounded = item["round"].value is True
+            yield ItemFacts(item["id"].text, item["kind"].text, x, y, length, width, rounded)
+
+
+def _features(root: "_Node") -> Iterator[FeatureFacts]:
+    """All wall features; nothing where the layout says nothing of them."""
+    if root.has("wall_features"):
+        for check in root["wall_features"]:
+            name, kind, wall = (check[one].text for one in ("name", "kind", "wall"))
+            yield FeatureFacts(name, kind, wall, check["near"].length, check["far"].length)
 
 
 def _direction(ceiling: "_Node") -> str:

@@ -13,12 +13,17 @@ from lacunar.drawing.checker import (
     figures,
     geometry,
     items,
+    joists,
     labels,
+    leaders,
+    legends,
     legibility,
     openings_table,
     placement,
     scales,
     tables,
+    title_blocks,
+    wall_features,
 )
 from lacunar.drawing.checker.facts import read_facts
 from lacunar.drawing.checker.reading import NotASheet, read_sheet
@@ -69,17 +74,24 @@ POINTS = (
     Point(38, "Only listed pens and dashes are used", legibility.pens_as_listed),
     Point(39, "Dimension figures are of one height", legibility.one_dimension_height),
     Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
+    Point(41, "Leaders cross neither leaders nor dimension lines", leaders.leaders_apart),
     Point(43, "Lines and letters are black", legibility.ink_is_black),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
     Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
+    Point(76, "Wall features are drawn in their walls", wall_features.features_as_laid_out),
+    Point(77, "Ids of items stand by them", items.items_named),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
 SET_POINTS = (
+    SetPoint(4, "Every field of the title block is there, as put in", title_blocks.fields_filled),
+    SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
+    SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
     SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
     SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
+    SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 

@@ -10,42 +10,27 @@ from lacunar.drawing.annotation import (
     Tag,
     headed_parts,
     paragraph_blocks,
-    rectangle,
     wrapped,
 )
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
+from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
-from lacunar.drawing.views.reflected_ceiling_plan.items import HEAD, item_sign
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
 from lacunar.measure.units import Units
-from lacunar.model.ceiling_items import ItemKind
 from lacunar.model.room import RunName
 
 SYMBOL_WIDTH = 16.0
 LISTED = 4
 # More sizes than these are a list, which belongs in a table.
 LISTED_SIZES = 3
-
-
-ITEM_WORDS = {
-    ItemKind.LIGHT: "Light",
-    ItemKind.FAN: "Fan",
-    ItemKind.DIFFUSER: "Diffuser, supply air",
-    ItemKind.RETURN: "Return air",
-    ItemKind.DETECTOR: "Detector: its place is set by the local code",
-    ItemKind.SPRINKLER: "Sprinkler: its place is set by a licensed designer",
-    ItemKind.SPEAKER: "Speaker",
-    ItemKind.HATCH: "Hatch",
-}
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,16 +67,9 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         entries.append(
             LegendEntry("station", "Station of the ceiling; one under an id is in the table alone")
         )
-    entries.extend(_item_entries(layout))
+    entries.extend(LegendEntry(*entry) for entry in item_entries(layout))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
-
-
-def _item_entries(layout: Layout) -> Iterator[LegendEntry]:
-    for kind in dict.fromkeys(item.kind for item in layout.items.items):
-        yield LegendEntry(f"item-{kind}", ITEM_WORDS[kind])
-    if layout.wall_features:
-        yield LegendEntry("wall-feature", "Door, window, fireplace or cabinet in its wall")
 
 
 def legend(layout: Layout, column: ColumnSpace, typeface: Typeface) -> tuple[Block, ...]:
@@ -116,6 +94,13 @@ def _legend_row(entry: LegendEntry, layout: Layout, width: float, typeface: Type
 
 def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
     """A legend symbol about the middle of its place, drawn as on the plan."""
+    drawn = item_symbol(name, middle, layout) or _sign(name, middle, layout)
+    drawn = drawn or _line_symbol(name, middle)
+    return drawn or _sample_tag(name, layout).drawn(middle, typeface).children
+
+
+def _line_symbol(name: str, middle: Pt) -> tuple[Element, ...]:
+    """A symbol of lines as they look on the plan; nothing for others."""
     left, right = middle.x - 6.0, middle.x + 6.0
     if name == "wall":
         lines = diagonal_lines(box_corners(left, middle.y - 1.4, 12.0, 2.5), 1.8)
@@ -134,25 +119,15 @@ def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[
         at = middle.moved(-2.0, 1.6)
         corner = (at.moved(0, -4.0), at, at.moved(6.0, 0))
         return (Polyline(corner, style.WALL), Circle(at, 1.6, style.LEADER, Fill.NONE))
-    return _sign(name, middle, layout, typeface)
+    return ()
 
 
-def _sign(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:
-    """A symbol that the plan has for one place: a cross, an arrow, a tag."""
-    if name == "station":
-        return (cross(middle),)
-    if name == "wall-feature":
-        return (rectangle(middle.x - 5.0, middle.y - 1.25, 10.0, 2.5),)
-    for item in layout.items.items:
-        if name == f"item-{item.kind}":
-            size = HEAD if item.kind is ItemKind.SPRINKLER else 5.0
-            return item_sign(item.kind, Box.about(middle, size, size), rounded=item.round)
+def _sign(name: str, middle: Pt, layout: Layout) -> tuple[Element, ...]:
+    """A symbol that the plan has for one place: a cross or an arrow; nothing for others."""
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
-    tag = _sample_tag(name, layout)
-    sample = tag.drawn(middle, typeface)
-    return sample.children
+    return (cross(middle),) if name == "station" else ()
 
 
 def _sample_tag(name: str, layout: Layout) -> Tag:

@@ -1,53 +1,167 @@
-"""Tables of ceiling items and wall features: where each is, how large, and what it meets."""
+"""Tables of ceiling items and of wall features: their places, and what they meet.
 
-from lacunar.drawing.annotation import Block
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+Items that are alike stand under one line that says what they are, so that a row is a place. What
+an item is in conflict with stands below its row. A table that is too tall goes on in the next part.
+"""
+
+from collections.abc import Iterator, Sequence
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts, wrapped
+from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
+from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
+from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
-from lacunar.layout.item_records import CeilingItem
+from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
 from lacunar.layout.records import Layout
-from lacunar.model.room import START_WALL, RunName
+from lacunar.measure.length import ZERO
+
+HEADS = 5.4
+INDENT = 5.0
+GROUP_GAP = 1.2
 
 
-def item_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> tuple[Block, ...]:
-    """All items, then all wall features; nothing where there are none."""
-    blocks: list[Block] = []
-    if items := layout.items.items:
-        columns = _items(items, wording)
-        blocks.extend(in_blocks("item", "items", "CEILING ITEMS", columns, space))
-    if layout.wall_features:
-        columns = _features(layout, wording)
-        blocks.extend(in_blocks("wall-feature", "wall-features", "WALL FEATURES", columns, space))
-    return tuple(blocks)
+def items_table(
+    layout: Layout, space: ColumnSpace, wording: SheetWording, typeface: Typeface
+) -> tuple[Block, ...]:
+    """Every ceiling item with its place from the datum, in parts; none where there is no item."""
+    width = space.width
+    columns = (
+        Column("ITEM", 0.0, "start"),
+        Column("X, FROM W1", width * 0.46),
+        Column("Y, FROM W4", width * 0.78),
+        Column("IN", width),
+    )
+    rows: list[Block] = []
+    for alike in _alike(layout.items.items):
+        title = _lines(_what(alike, wording), width, typeface, Face.MEDIUM)
+        first, *others = (_item_row(item, columns, wording, typeface) for item in alike)
+        # A line that says what follows must not stand last in a part.
+        rows.append(_under(title, first))
+        rows.extend(others)
+    heads = Block(width, HEADS, column_heads(columns, width, 0.0))
+    return headed_parts("items-table", "CEILING ITEMS", rows, space, heads)
 
 
-def _items(items: tuple[CeilingItem, ...], wording: SheetWording) -> list[WordColumn]:
-    length, width = (f"FROM {START_WALL[run]}" for run in RunName)
-    return [
-        WordColumn("ITEM", tuple(item.id for item in items)),
-        WordColumn("KIND", tuple(item.kind.capitalize() for item in items)),
-        WordColumn(length, tuple(wording.length(item.x.value) for item in items)),
-        WordColumn(width, tuple(wording.length(item.y.value) for item in items)),
-        WordColumn("SIZE", tuple(_size(item, wording) for item in items)),
-        WordColumn("MEETS", tuple(_meets(item) for item in items)),
-    ]
+def _alike(items: Sequence[CeilingItem]) -> Iterator[tuple[CeilingItem, ...]]:
+    """Items by what stands in the line above them, in the order of the first of each."""
+    groups: dict[tuple[object, ...], list[CeilingItem]] = {}
+    for item in items:
+        size = (item.length, item.width, item.round, item.clearance)
+        key = (item.kind, item.name, *size, item.mounting, item.mobility)
+        groups.setdefault(key, []).append(item)
+    return (tuple(group) for group in groups.values())
 
 
-def _size(item: CeilingItem, wording: SheetWording) -> str:
+def _what(alike: Sequence[CeilingItem], wording: SheetWording) -> str:
+    """What the items are: how many, size, clearance, and whether they can still be moved."""
+    item = alike[0]
+    size = f"{wording.detail(item.length)} x {wording.detail(item.width)}"
     if item.round:
-        return f"{wording.detail(item.length)} dia."
-    return f"{wording.detail(item.length)} x {wording.detail(item.width)}"
+        size = f"round, {wording.detail(item.length)}"
+    count = f", {len(alike)} alike" if len(alike) > 1 else ""
+    words = [f"{item.kind.upper()}{count}: {item.name or size}"]
+    if item.name:
+        words.append(size)
+    words.extend((str(item.mounting), str(item.mobility)))
+    if item.clearance > ZERO:
+        words.append(f"{wording.detail(item.clearance)} kept clear")
+    return ", ".join(words)
 
 
-def _meets(item: CeilingItem) -> str:
-    return ", ".join(dict.fromkeys(each.id for each in item.conflicts)) or "-"
+def _item_row(
+    item: CeilingItem, columns: Sequence[Column], wording: SheetWording, typeface: Typeface
+) -> Block:
+    cells = (
+        item.id,
+        wording.length(item.x.value),
+        wording.length(item.y.value),
+        item.coffer or "BEAM",
+    )
+    note = _conflict(item, wording) if item.conflicts else ""
+    data = {"of": item.id, "kind": item.kind.value}
+    return _row("item-row", data, (columns, cells), note, typeface)
 
 
-def _features(layout: Layout, wording: SheetWording) -> list[WordColumn]:
-    found = layout.wall_features
-    return [
-        WordColumn("FEATURE", tuple(check.name for check in found)),
-        WordColumn("WALL", tuple(check.wall for check in found)),
-        WordColumn("FROM", tuple(wording.length(check.near.value) for check in found)),
-        WordColumn("TO", tuple(wording.length(check.far.value) for check in found)),
-        WordColumn("CENTER AT", tuple(check.on for check in found)),
-    ]
+def _conflict(item: CeilingItem, wording: SheetWording) -> str:
+    met = ", ".join(dict.fromkeys(each.id for each in item.conflicts))
+    clear = item.nearest_clear
+    if clear is None:
+        return f"Meets {met}; no place on the ceiling is clear for it."
+    place = f"{wording.length(clear.x)}, {wording.length(clear.y)}"
+    return f"Meets {met}; the nearest clear place is {place}, in {clear.coffer}."
+
+
+def wall_features_table(
+    layout: Layout, space: ColumnSpace, wording: SheetWording, typeface: Typeface
+) -> tuple[Block, ...]:
+    """Every wall feature with its edges and the beams that end over it, in parts."""
+    width = space.width
+    columns = (
+        Column("AT", 0.0, "start"),
+        Column("FROM", width * 0.34),
+        Column("TO", width * 0.62),
+        Column("AT ITS CENTER", width),
+    )
+    rows = []
+    for check in layout.wall_features:
+        edges = wording.length(check.near.value), wording.length(check.far.value)
+        cells = (check.wall, *edges, _at_center(check))
+        data = {"of": check.name, "kind": check.kind.value, "wall": check.wall}
+        note = f"{check.name}: {_ends(check)}."
+        rows.append(_row("wall-feature-row", data, (columns, cells), note, typeface))
+    heads = Block(width, HEADS, column_heads(columns, width, 0.0))
+    return headed_parts("wall-features-table", "WALL FEATURES", rows, space, heads)
+
+
+def _at_center(check: WallFeatureCheck) -> str:
+    """A beam's id, or the row or column of coffers."""
+    if "-" in check.on:
+        return check.on
+    return f"COLUMN {check.on}" if check.on.isdigit() else f"ROW {check.on}"
+
+
+def _ends(check: WallFeatureCheck) -> str:
+    """The beams that end over a feature, each with how it does."""
+    ends = ", ".join(f"{beam.beam} ({beam.meeting.replace('_', ' ')})" for beam in check.beams)
+    return f"beams that end over it: {ends}" if ends else "no beam ends over it"
+
+
+def _row(
+    kind: str,
+    data: dict[str, str],
+    table: tuple[Sequence[Column], Sequence[str]],
+    note: str,
+    typeface: Typeface,
+) -> Block:
+    """A table row, and its note below it."""
+    columns, cells = table
+    first = Text(Pt(0, style.TEXT), cells[0], style.TEXT, Face.SEMIBOLD)
+    others = (
+        Text(Pt(column.at, style.TEXT), cell, style.TEXT, anchor=column.anchor)
+        for column, cell in zip(columns[1:], cells[1:], strict=True)
+    )
+    width = columns[-1].at
+    below = _lines(note, width - INDENT, typeface, Face.REGULAR) if note else None
+    words: tuple[Element, ...] = below.at(INDENT, ROW_PITCH) if below else ()
+    height = ROW_PITCH + (below.height if below else 0.0)
+    return Block(width, height, (Group(kind, (first, *others, *words), data=data),))
+
+
+def _lines(text: str, width: float, typeface: Typeface, face: Face) -> Block:
+    """A text in lines no wider than `width` [mm]."""
+    lines = wrapped(text, width, typeface, face)
+    words = tuple(
+        Text(Pt(0, style.LINE_PITCH * n + style.TEXT), line, style.TEXT, face)
+        for n, line in enumerate(lines)
+    )
+    return Block(width, style.LINE_PITCH * len(lines) + 0.6, words)
+
+
+def _under(title: Block, row: Block) -> Block:
+    """A row under the line that says what its group is, with a rule between."""
+    top = GROUP_GAP
+    rule = Polyline((Pt(0, top + title.height), Pt(row.width, top + title.height)), style.FINE)
+    start = top + title.height + 1.0
+    children = (*title.at(0, top), rule, *row.at(0, start))
+    return Block(row.width, start + row.height, children)

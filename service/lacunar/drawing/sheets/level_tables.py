@@ -15,9 +15,7 @@ def level_tables(
     if levels is None:
         return ()
     blocks = list(
-        in_blocks(
-            "station", "stations", "STATIONS OF THE CEILING", _stations(levels, wording), space
-        )
+        in_blocks("station", "stations", "CEILING STATIONS", _stations(levels, wording), space)
     )
     if levels.panels is PanelsTo.CEILING and levels.rise.value:
         rows = _sides(levels, wording)

@@ -15,10 +15,10 @@ from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize, scales
 from lacunar.drawing.sheets import blocks as side_blocks
-from lacunar.drawing.sheets.item_notes import item_notes
-from lacunar.drawing.sheets.item_tables import item_tables
+from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.obstacles import Obstacles, PaperTooSmall
 from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -65,10 +65,6 @@ MOST_SECTION = 0.5
 """How much of the frame's height a section may take."""
 WHOLE_WORTH = Fraction(3, 2)
 """How many times smaller a plan may be so that everything stands on one sheet: a standard step."""
-
-
-class PaperTooSmall(Exception):
-    """The plan does not fit this paper at any standard scale."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +115,7 @@ def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
     parted = parted or _over_band(plans, beside_blocks)
     if parted:
         return _pages(sheets, *parted)
-    raise PaperTooSmall(sheets.size.text)
+    raise PaperTooSmall(plans.obstacles.first)
 
 
 class PlanScales:
@@ -131,7 +127,8 @@ class PlanScales:
 
     def __init__(self, sheets: PlanSheets) -> None:
         self.sheets = sheets
-        self.measured = tuple(_measured(sheets))
+        self.obstacles = Obstacles()
+        self.measured = tuple(_measured(sheets, self.obstacles))
         self._drawn: dict[int, PlanView | None] = {}
 
     def drawn(self, plan: MeasuredPlan) -> PlanView | None:
@@ -140,8 +137,9 @@ class PlanScales:
         if ratio not in self._drawn:
             try:
                 self._drawn[ratio] = reflected_ceiling_plan(plan, self.sheets.typeface)
-            except TagsDoNotFit:
+            except TagsDoNotFit as error:
                 self._drawn[ratio] = None
+                self.obstacles.note(ratio, plan.scale.text, str(error))
         return self._drawn[ratio]
 
     def first(
@@ -180,13 +178,17 @@ def _largest(
     return plans.first(arrangements, continued=continued)
 
 
-def _measured(sheets: PlanSheets) -> Iterator[MeasuredPlan]:
-    """The plan's size at every standard scale at which its figures are legible, largest first."""
+def _measured(sheets: PlanSheets, obstacles: Obstacles) -> Iterator[MeasuredPlan]:
+    """The plan's size at every standard scale at which its figures are legible, largest first.
+
+    Notes in `obstacles` which figure is not.
+    """
     frame = frame_box(sheets.size)
     for scale in scales(sheets.wording.units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
         try:
             plan = measured_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
-        except StringsDoNotFit:
+        except StringsDoNotFit as error:
+            obstacles.note(scale.ratio, scale.text, f"figure {error}")
             continue
         if plan.width <= frame.width and plan.height <= frame.height:
             yield plan
@@ -275,11 +277,11 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *tables,
         *_openings(sheets, width, most),
         *level_tables(layout.levels, space, wording),
-        *item_tables(layout, space, wording),
         *side_blocks.cautions(layout, column, typeface),
         *side_blocks.legend(layout, column, typeface),
         *side_blocks.notes(layout, column, wording, typeface),
-        *item_notes(layout, column, wording, typeface),
+        *items_table(layout, column, wording, typeface),
+        *wall_features_table(layout, column, wording, typeface),
     )
 
 
@@ -330,7 +332,7 @@ def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
         if block.height <= tallest:
             break
     else:
-        raise PaperTooSmall(of.profile.id)
+        raise PaperTooSmall(f"The section of profile {of.profile.id} is wider than a column.")
     title = view_title(of.number, f"BEAM SECTION {of.profile.id}", scale, _beams_of(of), typeface)
     bar = scale_bar(of.number, scale.ratio, wording.units, 40.0)
     return stacked((block, stacked((title, bar), 2.0)), 3.0)
@@ -386,6 +388,6 @@ def _continuation(
         columns.append(Box(left, frame.top + FRAME_PAD, left + width, bottom))
     placed, left_over = flow(blocks, columns)
     if not placed:
-        raise PaperTooSmall(sheets.size.text)
+        raise PaperTooSmall("A table or a list is higher than the paper.")
     children = tuple(e for p in placed for e in p.block.at(p.x, p.y))
     return Page(fields, children, corner), left_over

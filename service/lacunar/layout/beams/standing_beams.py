@@ -70,5 +70,5 @@ def _beams(ends: Ends, book: ProfileBook, meeting: Meeting) -> Iterator[Beam]:
             key = line.cased, line.profile.id
             if key not in cut:
                 cut[key] = meeting.pieces(line)
-            profile, across = book.of[beam[0]], ends[name.other].frame.span
+            profile, across = book.of[beam[0]], ends[name.other].frame
             yield beam_record(beam, name, profile, cut[key], across)

@@ -1,8 +1,7 @@
 """The nearest place at which an item meets nothing, and the margins that prove it."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from fractions import Fraction
-from heapq import heappop, heappush
 
 from lacunar.layout.item_records import ClearPlace, Meets
 from lacunar.layout.items.conflicts import (
@@ -36,8 +35,9 @@ def nearest_clear(
     the one next the datum. What must be kept out of reaches across the whole room along one run or
     the other, but for other items, which are rectangles. So the clear region is made of rectangles
     whose sides pass through known edges, and the nearest of its places has, along each run, the
-    item's own place or one of these edges. Those are tried in the order of their distance, and
-    the first that is clear is the nearest. None where there is none.
+    item's own place or one of these edges. Those along the length run are tried in the order of
+    their distance, each with the nearest place along the other that is clear there. None where
+    there is none.
     """
     stretches = {
         run: clear_stretches(keep_out(item, obstacles.strips[run], run), spans[run])
@@ -45,7 +45,7 @@ def nearest_clear(
     }
     best = _beside_strips(item, stretches)
     if best is not None and not items_clear(item, best, obstacles):
-        best = _past_items(item, obstacles, stretches)
+        best = _past_items(item, obstacles, stretches, spans[RunName.WIDTH])
     return None if best is None else _proved(item, best, obstacles, coffers)
 
 
@@ -56,13 +56,39 @@ def _beside_strips(item: PlacedItem, stretches: Mapping[RunName, ClearStretches]
 
 
 def _past_items(
-    item: PlacedItem, obstacles: Obstacles, stretches: Mapping[RunName, ClearStretches]
+    item: PlacedItem,
+    obstacles: Obstacles,
+    stretches: Mapping[RunName, ClearStretches],
+    span: Length,
 ) -> Center | None:
-    xs, ys = (_candidates(item, obstacles, stretches[run], run) for run in RunName)
-    for place in _by_distance(item, xs, ys):
-        if items_clear(item, place, obstacles):
-            return place
-    return None
+    """The nearest place clear of strips and items; `span` is the width run's."""
+    best: Center | None = None
+    for x in _candidates(item, obstacles, stretches[RunName.LENGTH], RunName.LENGTH):
+        if best is not None and _nearness(item, (x, item.y.value)) > _nearness(item, best):
+            break
+        y = _beside_items(item, x, obstacles, span).nearest(item.y.value)
+        if y is not None:
+            places = [(x, y)] if best is None else [(x, y), best]
+            best = min(places, key=lambda place: _nearness(item, place))
+    return best
+
+
+def _beside_items(
+    item: PlacedItem, x: Length, obstacles: Obstacles, span: Length
+) -> ClearStretches:
+    """Where an item may be along the width run if it is at `x` along the other."""
+    blocked = keep_out(item, obstacles.strips[RunName.WIDTH], RunName.WIDTH)
+    for other in obstacles.items_about(item, x):
+        if abs(x - other.x.value) < apart(item, other, RunName.LENGTH):
+            away = apart(item, other, RunName.WIDTH)
+            blocked.append((other.y.value - away, other.y.value + away))
+    return clear_stretches(blocked, span)
+
+
+def _nearness(item: PlacedItem, place: Center) -> tuple[Fraction, Fraction, Fraction, Fraction]:
+    """What decides between places: the distance, that along the length run, nearer the datum."""
+    dx, dy = (place[0] - item.x.value).inches, (place[1] - item.y.value).inches
+    return dx * dx + dy * dy, abs(dx), place[0].inches, place[1].inches
 
 
 def _candidates(
@@ -76,25 +102,6 @@ def _candidates(
             away, middle = apart(item, other, run), other.center(run)
             found.update(each for each in (middle - away, middle + away) if clear.holds(each))
     return sorted(found, key=lambda each: (abs(each - place), each))
-
-
-def _by_distance(item: PlacedItem, xs: list[Length], ys: list[Length]) -> Iterator[Center]:
-    """Every pair of candidates, nearest to the item first, without making all of them."""
-    if not xs or not ys:
-        return
-
-    def key(i: int, j: int) -> tuple[Fraction, Fraction, Fraction, Fraction]:
-        dx, dy = (xs[i] - item.x.value).inches, (ys[j] - item.y.value).inches
-        return dx * dx + dy * dy, abs(dx), xs[i].inches, ys[j].inches
-
-    waiting = [(key(0, 0), 0, 0)]
-    while waiting:
-        _, i, j = heappop(waiting)
-        yield xs[i], ys[j]
-        if j + 1 < len(ys):
-            heappush(waiting, (key(i, j + 1), i, j + 1))
-        if j == 0 and i + 1 < len(xs):
-            heappush(waiting, (key(i + 1, 0), i + 1, 0))
 
 
 def _proved(
@@ -143,18 +150,20 @@ def _strip_margin(
 
 
 def _item_margin(item: PlacedItem, at: Center, obstacles: Obstacles) -> Length | None:
+    """What is left free to the nearest other item; None where there is no other."""
     x, y = at
-    return min(
-        (
-            max(
-                abs(x - other.x.value) - apart(item, other, RunName.LENGTH),
+    least: Length | None = None
+    for along, other in obstacles.outward_from(x):
+        # Those farther along are at least as far off as this one would be if it were the largest.
+        if least is not None and along - obstacles.most_apart(item) >= least:
+            break
+        if other.id != item.id:
+            free = max(
+                along - apart(item, other, RunName.LENGTH),
                 abs(y - other.y.value) - apart(item, other, RunName.WIDTH),
             )
-            for other in obstacles.items
-            if other.id != item.id
-        ),
-        default=None,
-    )
+            least = free if least is None else min(least, free)
+    return least
 
 
 def coffer_at(at: Center, coffers: Sequence[Coffer]) -> str | None:

@@ -3,6 +3,7 @@
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from heapq import merge
 
 from lacunar.layout.item_records import ItemConflict, Meets
 from lacunar.layout.items.places import PlacedItem
@@ -45,10 +46,21 @@ class Obstacles:
 
     def items_about(self, item: PlacedItem, x: Length) -> Iterator[PlacedItem]:
         """The other items that an item with its center at x could meet."""
-        within = item.half(RunName.LENGTH) + item.asked.clearance + self.reach
+        within = self.most_apart(item)
         first = bisect_left(self.items, x - within, key=lambda each: each.x.value)
         after = bisect_right(self.items, x + within, key=lambda each: each.x.value)
         return (other for other in self.items[first:after] if other.id != item.id)
+
+    def most_apart(self, item: PlacedItem) -> Length:
+        """At this distance along the length no item meets this one, whichever it is."""
+        return item.half(RunName.LENGTH) + item.asked.clearance + self.reach
+
+    def outward_from(self, x: Length) -> Iterator[tuple[Length, PlacedItem]]:
+        """All items with how far along the length they lie from x, the nearest first."""
+        after = bisect_left(self.items, x, key=lambda each: each.x.value)
+        before = ((x - each.x.value, each) for each in reversed(self.items[:after]))
+        beyond = ((each.x.value - x, each) for each in self.items[after:])
+        return merge(before, beyond, key=lambda pair: pair[0])
 
 
 def needed_beside(item: PlacedItem, strip: Strip) -> Length:

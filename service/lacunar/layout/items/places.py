@@ -38,6 +38,7 @@ class PlacedItem:
     asked: Item
     x: LengthFigure
     y: LengthFigure
+    halves: tuple[Length, Length]
 
     def center(self, run: RunName) -> Length:
         """Its center along a run [length]."""
@@ -45,7 +46,7 @@ class PlacedItem:
 
     def half(self, run: RunName) -> Length:
         """Half its extent along a run [length]."""
-        return self.asked.extents[0 if run is RunName.LENGTH else 1] / 2
+        return self.halves[0 if run is RunName.LENGTH else 1]
 
 
 def placed_items(
@@ -61,10 +62,12 @@ def placed_items(
     found: list[PlacedItem] = []
     numbers = dict.fromkeys(ItemKind, 0)
     for position, item in enumerate(items):
+        length, width = item.extents
+        halves = (length / 2, width / 2)
         for x, y in _places(item, coffers, frames):
             numbers[item.kind] += 1
             name = f"{LETTERS[item.kind]}-{numbers[item.kind]}"
-            found.append(PlacedItem(name, f"/room/ceiling_items/{position}", item, x, y))
+            found.append(PlacedItem(name, f"/room/ceiling_items/{position}", item, x, y, halves))
     refuse(list(_outside(found, frames)))
     return tuple(found)
 

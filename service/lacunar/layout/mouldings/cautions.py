@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.moulding_records import CrownSection, SawSheet
+from lacunar.layout.moulding_records import CrownSection, RakedMeeting, SawSheet
 from lacunar.layout.mouldings.pieces import CROWN
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.angle import Angle
@@ -58,12 +58,42 @@ def _steep(spring: Angle, pointer: str) -> Iterator[Caution]:
 def saw_cautions(sheet: SawSheet) -> Iterator[Caution]:
     """What goes with every sheet for the saw, and a spring that is rather one from the ceiling."""
     yield from _steep(sheet.spring_from_wall.value, "/spring_from_wall")
+    if sheet.raked is not None and not sheet.raked.meets:
+        yield _raked(sheet.raked)
+    if sheet.fence_height is not None and sheet.drop is not None:
+        yield from _too_tall(sheet.drop.value, sheet.fence_height)
     yield Caution(
         code="cut_test_pieces",
         text="Cut test pieces first and hold them in the corner: few corners are what they should"
         " be. Never hold a short piece by hand, and follow the saw maker's instructions.",
         figures={},
     )
+
+
+def _raked(raked: RakedMeeting) -> Caution:
+    """What is done where profiles do not meet (common practice, no source)."""
+    sizes = {"apart": raked.apart, "face": raked.run_face}
+    return Caution(
+        code="raked_run_does_not_meet",
+        text="A level run and a raked one of the same profile do not meet in one flat joint: these"
+        " settings are those of level runs. Put a transition piece between them, as a short level"
+        " return, or have a profile run for the rake. See how either lies on its ceiling.",
+        figures={
+            "slope": raked.slope.text,
+            **{name: size.value for name, size in sizes.items() if size is not None},
+        },
+        pointer="/slope",
+    )
+
+
+def _too_tall(drop: Length, fence_height: Length) -> Iterator[Caution]:
+    if drop > fence_height:
+        yield Caution(
+            code="crown_taller_than_fence",
+            text="Nested, the crown stands taller than the saw takes. Cut it flat, or cope it.",
+            figures={"drop": drop, "fence_height": fence_height},
+            pointer="/fence_height",
+        )
 
 
 def _saw(crown: CrownSection, asked: Crown) -> Iterator[Caution]:

@@ -1,6 +1,16 @@
 """The section of a crown: from what is known of it to every size of it as it stands."""
 
-from lacunar.layout.moulding_records import CrownSection, Nailer, SawSettings, SawSheet
+from dataclasses import dataclass, replace
+
+from lacunar.layout.moulding_records import (
+    CrownSection,
+    Nailer,
+    Rake,
+    RakedMeeting,
+    SawSettings,
+    SawSheet,
+)
+from lacunar.layout.mouldings.raked_run import SizedCrown, raked_meeting
 from lacunar.layout.mouldings.saw_settings import SQUARE_CORNER, ceiling_edge, saw_settings
 from lacunar.measure.angle import (
     Angle,
@@ -51,13 +61,38 @@ NAILER_DEPTH = Rule(
 )
 
 
-def saw_sheet(spring: AngleFigure, face: LengthFigure | None, settings: SawSettings) -> SawSheet:
-    """Turn a spring [deg], a face if known [length] and saw settings into a sheet for the saw."""
+@dataclass(frozen=True, slots=True)
+class SawAsked:
+    """What is asked about crown at a corner beside its spring, as far as it is known."""
+
+    face: LengthFigure | None = None
+    fence_height: Length | None = None
+    slope: Angle | None = None
+    rake: Rake = Rake.CLIMBS
+
+
+def saw_sheet(spring: AngleFigure, settings: SawSettings, asked: SawAsked) -> SawSheet:
+    """Turn a spring [deg], saw settings and what is asked beside into a sheet for the saw.
+
+    Nested, crown stands against the fence by its drop: taller than the saw takes, it is not within
+    the saw's limits.
+    """
+    face, fence = asked.face, asked.fence_height
     if face is None:
-        return SawSheet(spring, settings, None, None, None, None)
-    projection = _projection(None, face, spring)
+        raked = _raked(None, settings.corner, asked)
+        return SawSheet(spring, settings, None, None, None, None, fence, raked)
+    drop, projection = _drop(face, spring), _projection(None, face, spring)
     edge = ceiling_edge(projection, settings.corner) if settings.cuts else None
-    return SawSheet(spring, settings, face, _drop(face, spring), projection, edge)
+    if fence is not None and drop.value > fence:
+        settings = replace(settings, nested_within_limits=False)
+    raked = _raked(SizedCrown(face, drop, projection), settings.corner, asked)
+    return SawSheet(spring, settings, face, drop, projection, edge, fence, raked)
+
+
+def _raked(crown: SizedCrown | None, corner: Angle, asked: SawAsked) -> RakedMeeting | None:
+    if asked.slope is None:
+        return None
+    return raked_meeting(crown, corner, asked.slope, asked.rake)
 
 
 def crown_section(crown: Crown) -> CrownSection:

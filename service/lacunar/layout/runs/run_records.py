@@ -88,11 +88,11 @@ def beam_record(
     on: RunName,
     profile: str,
     pieces: tuple[BeamPiece, ...],
-    across: LengthFigure,
+    across: RunFrame,
 ) -> Beam:
     """Turn a beam at both ends into its record. It runs through if it is in one piece.
 
-    `across` is the span of the run it lies along.
+    `across` is the run it lies along.
     """
     beam_id, start, end = beam
     return Beam(
@@ -110,7 +110,7 @@ def beam_record(
     )
 
 
-def _member(beam: BeamStretch, across: LengthFigure) -> CasedMember | None:
+def _member(beam: BeamStretch, across: RunFrame) -> CasedMember | None:
     thing = beam.thing
     if thing is None or thing.member is None or beam.shift is None:
         return None
@@ -118,8 +118,8 @@ def _member(beam: BeamStretch, across: LengthFigure) -> CasedMember | None:
     (near, far), (end_near, end_far) = member_faces(beam)
     return CasedMember(
         name=thing.name,
-        start=given(member.starts_at or ZERO),
-        end=across if member.ends_at is None else given(member.ends_at),
+        start=given(ZERO) if member.starts_at is None else across.place(member.starts_at),
+        end=across.span if member.ends_at is None else across.place(member.ends_at),
         near=EndPositions(near, end_near),
         far=EndPositions(far, end_far),
         drop=member.drop,

@@ -20,6 +20,7 @@ from lacunar.drawing.views.beam_section.mouldings import (
     moulding_notes,
     moulding_reach,
 )
+from lacunar.drawing.views.beam_section.note_order import uncrossed
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, ProfilePart
@@ -183,12 +184,20 @@ def _backing(cut: Cut) -> tuple[Element, ...]:
 
 
 def _member(cut: Cut, beam: Beam) -> tuple[Element, ...]:
-    """The structural member in hidden lines, standing off the casing's middle by its shift."""
+    """The structural member and its cladding in hidden lines, off the casing's middle by a shift.
+
+    Of cleats only the thickness is known, so they are not drawn.
+    """
     member = beam.member
     assert member is not None
     x = member.near.at_start.value - beam.near.at_start.value
     width = member.far.at_start.value - member.near.at_start.value
-    return (Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True),)
+    bare = Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True)
+    clad = member.clad
+    if not clad:
+        return (bare,)
+    around = cut.board(x - clad, ZERO, width + clad * 2, member.drop + clad)
+    return (bare, Polyline(around, style.HIDDEN, closed=True))
 
 
 def _boards(cut: Cut) -> tuple[Element, ...]:
@@ -264,7 +273,7 @@ def _flat_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
 
 
 def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
-    """What each leader points at, from the ceiling down."""
+    """What each leader points at."""
     profile = cut.of.profile
     width = profile.finished_width.value
     beside = cut.left + cut.on_paper(width) + 2.0
@@ -277,8 +286,7 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
     notes.extend(_Note(at, words) for at, words in moulding_notes(cut, wording))
     flat = profile.profile is FamilyProfile.FLAT
     notes.extend(_flat_notes(cut, wording) if flat else _box_notes(cut, wording))
-    # In the order of what they point at, so that leaders cross as little as may be.
-    return tuple(sorted(notes, key=lambda note: note.target.y))
+    return tuple(notes)
 
 
 def _box_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
@@ -326,7 +334,10 @@ def _leaders(
     """A column of words from `at` down, each joined to its place in the section; and its end."""
     drawn: list[Element] = []
     y = at.y
-    for note, texts in zip(notes, lines, strict=True):
+    heights = [NOTE_PITCH + (len(texts) - 1) * style.LINE_PITCH for texts in lines]
+    first = Pt(at.x - 2.6, y + style.TEXT / 2)
+    for number in uncrossed([note.target for note in notes], heights, first):
+        note, texts = notes[number], lines[number]
         middle = y + style.TEXT / 2
         line = (note.target, Pt(at.x - 2.6, middle), Pt(at.x - 0.6, middle))
         words = tuple(
@@ -334,5 +345,5 @@ def _leaders(
             for n, text in enumerate(texts)
         )
         drawn.append(Group("leader", (Polyline(line, style.LEADER), dot(note.target), *words)))
-        y += NOTE_PITCH + (len(texts) - 1) * style.LINE_PITCH
+        y += heights[number]
     return tuple(drawn), y

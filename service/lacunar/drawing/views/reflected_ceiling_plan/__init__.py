@@ -4,23 +4,31 @@ Strings stand above the plan for the length run and left of it for the width run
 datum; beam tags stand below and right of it, wall tags on all four sides.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_strings
-from lacunar.drawing.elements import Circle, Fill, Group, Pt, Text
+from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_tags import coffer_tags
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
+from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.items import item_signs
+from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
+from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
 from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
 from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
-from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, tags_reach, wall_tags
+from lacunar.drawing.views.reflected_ceiling_plan.tags import (
+    beam_tags,
+    row_deepened,
+    tags_reach,
+    wall_tags,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
@@ -59,14 +67,19 @@ def measured_plan(
     """
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
     placed = {
-        run: place_strings(run_strings(bare, run, wording), typeface, WALL_BAND) for run in RunName
+        run: place_strings(
+            run_strings(bare, run, wording),
+            typeface,
+            WALL_BAND + row_deepened(bare, run.other, typeface),
+        )
+        for run in RunName
     }
     along, up = placed[RunName.LENGTH], placed[RunName.WIDTH]
     left = max(up[-1].outer_edge, *(s.overrun_before for s in along)) + MARGIN
     above = along[-1].outer_edge + MARGIN
     origin = Pt(left, above + bare.span(RunName.WIDTH))
-    right = max(tags_reach(layout, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
-    below = max(tags_reach(layout, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
+    right = max(tags_reach(bare, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
+    below = max(tags_reach(bare, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
     width = left + bare.span(RunName.LENGTH) + right + MARGIN
     frame = PlanFrame(layout, scale.ratio, origin)
     return MeasuredPlan(scale, width, origin.y + below + MARGIN, frame, placed)
@@ -77,19 +90,18 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
     frame = plan.frame
     # First what may fail and is soon told: a ceiling of hundreds of coffers is long in drawing.
     tags = (*wall_tags(frame, typeface), *beam_tags(frame, typeface))
-    ids = coffer_tags(frame, typeface)
-    drawn: tuple[Group, ...] = (
+    symbols = placed_symbols(frame)
+    ids, arrows = _in_coffers(frame, symbols, typeface)
+    about: tuple[Element, ...] = (
         Group("object", ceiling_elements(frame, ids, typeface), id="object-view-1"),
-        *direction_arrows(frame, ids, typeface),
+        *arrows,
         *tags,
         _datum_mark(frame.origin),
+        *_drawn_strings(plan.strings, frame),
     )
-    signs = item_signs(frame, drawn, typeface)
-    drawn = (*drawn, *signs)
-    stations = station_marks(frame, drawn, typeface)
     view = Group(
         "view",
-        (*drawn, *stations, *_drawn_strings(plan.strings, frame)),
+        (*about, *_signs_and_names(frame, symbols, about, typeface)),
         id="view-1",
         title="Reflected ceiling plan",
         data={
@@ -99,6 +111,39 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
         },
     )
     return PlanView(Block(plan.width, plan.height, (view,)), plan.scale)
+
+
+def _in_coffers(
+    frame: PlanFrame, symbols: Sequence[PlacedSymbol], typeface: Typeface
+) -> tuple[Mapping[str, IdPlace], tuple[Group, ...]]:
+    """The places of coffers' ids, then the arrows: clear of items, and of clearances."""
+    bare = Occupied(typeface, (e for each in symbols for e in each.symbol.drawn()))
+    full = Occupied(typeface, (e for each in symbols for e in each.marks()))
+    ids = coffer_id_places(frame, (full, bare), typeface)
+    for busy in (full, bare):
+        busy.add(place.drawn(typeface) for place in ids.values())
+    return ids, direction_arrows(frame, ids, (full, bare), typeface)
+
+
+def _signs_and_names(
+    frame: PlanFrame,
+    symbols: Sequence[PlacedSymbol],
+    about: tuple[Element, ...],
+    typeface: Typeface,
+) -> tuple[Group, ...]:
+    """Items and stations with their ids, names of wall features: where nothing else is drawn."""
+    layout = frame.layout
+    if not symbols and not layout.wall_features and layout.levels is None:
+        return ()
+    busy = Occupied(typeface, about)
+    drawn = tuple(symbol.drawn(busy) for symbol in symbols)
+    busy.add(drawn)
+    return (
+        *drawn,
+        *item_ids(frame, symbols, busy, typeface),
+        *station_marks(frame, busy, typeface),
+        *feature_names(frame, busy, typeface),
+    )
 
 
 def _drawn_strings(

@@ -3,51 +3,43 @@
 from collections.abc import Mapping
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Tag, TagsDoNotFit
-from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import box_corners, diagonal_lines
+from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.items import feature_signs
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
-from lacunar.model.room import END_WALL, START_WALL, RunName
-
-HATCH_PITCH = 1.8
+from lacunar.model.room import START_WALL
 
 
 def ceiling_elements(
-    frame: PlanFrame, tags: Mapping[str, Box], typeface: Typeface
+    frame: PlanFrame, ids: Mapping[str, IdPlace], typeface: Typeface
 ) -> tuple[Element, ...]:
     """The ceiling itself, in painting order: field, coffers, crown, beams, members, walls.
 
-    Parameters: `tags`, where the id of each coffer goes.
+    `ids` are the places of the coffers' ids.
     """
     layout = frame.layout
     outline = tuple(frame.point(point) for point in layout.outline)
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
-        *(_coffer(frame, coffer, tags[coffer.id], typeface) for coffer in layout.coffers),
-        *crown_lines(frame, typeface),
+        *(_coffer(frame, coffer, ids[coffer.id], typeface) for coffer in layout.coffers),
+        *crown_lines(frame),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
-        *_walls(frame),
-        *feature_signs(frame),
+        *wall_groups(frame),
     )
 
 
-def _coffer(frame: PlanFrame, coffer: Coffer, at: Box, typeface: Typeface) -> Group:
+def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface) -> Group:
     """A coffer's clear opening with its id."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    tag = Tag("coffer", coffer.id, coffer.id)
-    if tag.long_side(typeface) + 1.0 > frame.on_paper(coffer.length.value):
-        raise TagsDoNotFit(coffer.id)
     return Group(
         "coffer",
-        (Polyline(corners, None, closed=True, fill=Fill.WHITE), tag.drawn(at.middle, typeface)),
+        (Polyline(corners, None, closed=True, fill=Fill.WHITE), place.drawn(typeface)),
         id=f"coffer-{coffer.id}",
         title=f"Coffer {coffer.id}",
         data={
@@ -126,43 +118,4 @@ def _member(frame: PlanFrame, beam: Beam) -> Group:
         id=f"member-{beam.id}",
         title=f"Structural member {member.name}, cased by {beam.id}",
         data={"id": member.name, "beam": beam.id},
-    )
-
-
-def _walls(frame: PlanFrame) -> tuple[Group, ...]:
-    """Each wall's finish face in the heavy pen, with a hatched band outward of it."""
-    length, width = frame.span(RunName.LENGTH), frame.span(RunName.WIDTH)
-    left, bottom = frame.origin.x, frame.origin.y
-    right, top = left + length, bottom - width
-    band = WALL_BAND
-    rows = (
-        (
-            START_WALL[RunName.LENGTH],
-            (Pt(left, bottom), Pt(left, top)),
-            (left - band, top, band, width),
-        ),
-        (
-            END_WALL[RunName.WIDTH],
-            (Pt(left, top), Pt(right, top)),
-            (left, top - band, length, band),
-        ),
-        (END_WALL[RunName.LENGTH], (Pt(right, top), Pt(right, bottom)), (right, top, band, width)),
-        (
-            START_WALL[RunName.WIDTH],
-            (Pt(right, bottom), Pt(left, bottom)),
-            (left, bottom, length, band),
-        ),
-    )
-    return tuple(
-        Group(
-            "wall",
-            (
-                Segments(diagonal_lines(box_corners(*box), HATCH_PITCH), style.HATCH),
-                Polyline(face, style.WALL),
-            ),
-            id=f"wall-{name}",
-            title=f"Wall {name}, finish face",
-            data={"wall": name},
-        )
-        for name, face, box in rows
     )

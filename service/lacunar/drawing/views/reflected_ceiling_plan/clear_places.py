@@ -1,27 +1,43 @@
-"""Clear places on the plan: where a word can stand beside a sign without lying on anything."""
+"""Clear places on the plan: what is drawn already, and where a word can stand beside a sign.
 
-from collections.abc import Iterator, Sequence
+The paper is cut into square cells, each listing the lines and texts that touch it, so that a place
+asks only what is near it.
+"""
+
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
+from math import cos, floor, pi, sin
 
 from lacunar.drawing import style
-from lacunar.drawing.elements import Circle, Element, Face, Polyline, Pt, Segments, Text, walk
+from lacunar.drawing.annotation import arrow
+from lacunar.drawing.elements import (
+    Circle,
+    Element,
+    Face,
+    Fill,
+    Polyline,
+    Pt,
+    Segments,
+    Text,
+    walk,
+)
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.model.room import RunName
 
-CLEAR = 0.7
-BELOW = 1 / 3
-"""How far letters hang below their line, as a part of their height."""
-LEAST_OFF = 0.6
-REACHES = (LEAST_OFF, 2.0, 4.0, 7.0, 11.0)
-DIRECTIONS = ((1, -1), (1, 1), (-1, -1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0))
-
-Line = tuple[Pt, Pt]
+CELL = 8.0
+ROUND_SIDES = 48
+"""A circle is held as a polygon: of the largest on a plan it comes within a tenth of a mm."""
+GAP = 0.9
+HEAD = 1.8
+LEADER_REACHES = (4.0, 7.0, 11.0, 16.0)
+LEADER_WAYS = ((1, -1), (1, 1), (-1, -1), (-1, 1), (1, 0), (-1, 0), (0, -1), (0, 1))
+_BESIDE = ((1, 0), (-1, 0), (0, 1), (0, -1), (1, 1), (1, -1), (-1, 1), (-1, -1))
+_BELOW_BASELINE = 0.27
+_SHARE_BEFORE = {"start": 0.0, "middle": 0.5, "end": 1.0}
 
 
 @dataclass(frozen=True, slots=True)
 class Box:
-    """A rectangle on paper, by its sides [mm], y down."""
+    """An upright rectangle on paper [mm]; `top` is the smaller y."""
 
     left: float
     top: float
@@ -29,140 +45,193 @@ class Box:
     bottom: float
 
     @classmethod
-    def about(cls, at: Pt, wide: float, high: float) -> "Box":
-        """The rectangle of a size about a point."""
-        return cls(at.x - wide / 2, at.y - high / 2, at.x + wide / 2, at.y + high / 2)
+    def about(cls, center: Pt, width: float, height: float) -> "Box":
+        """The rectangle of a size about its center."""
+        x, y = width / 2, height / 2
+        return cls(center.x - x, center.y - y, center.x + x, center.y + y)
 
     @property
     def middle(self) -> Pt:
-        """The point in the middle."""
+        """Half way across and half way down."""
         return Pt((self.left + self.right) / 2, (self.top + self.bottom) / 2)
 
     def grown(self, by: float) -> "Box":
-        """Larger on every side."""
+        """The rectangle with `by` [mm] more on every side."""
         return Box(self.left - by, self.top - by, self.right + by, self.bottom + by)
 
     def within(self, other: "Box") -> bool:
-        """Whether it lies in another."""
+        """Whether it lies in another, edges included."""
         across = other.left <= self.left and self.right <= other.right
         return across and other.top <= self.top and self.bottom <= other.bottom
 
     def meets(self, other: "Box") -> bool:
-        """Whether it lies on another."""
-        across = self.left < other.right and other.left < self.right
-        return across and self.top < other.bottom and other.top < self.bottom
+        """Whether both have a place inside in common."""
+        return (
+            self.left < other.right
+            and other.left < self.right
+            and self.top < other.bottom
+            and other.top < self.bottom
+        )
 
-    def crossed_by(self, line: Line) -> bool:
-        """Whether a line passes through, by cutting it off at each side in turn."""
-        (a, b), enters, leaves = line, 0.0, 1.0
-        for start, end, low, high in (
-            (a.x, b.x, self.left, self.right),
-            (a.y, b.y, self.top, self.bottom),
+    def is_passed_by(self, start: Pt, end: Pt) -> bool:
+        """Whether a straight line comes inside: clipped to one pair of sides, then the other."""
+        enters, leaves = 0.0, 1.0
+        for at, way, low, high in (
+            (start.x, end.x - start.x, self.left, self.right),
+            (start.y, end.y - start.y, self.top, self.bottom),
         ):
-            if start == end:
-                if not low < start < high:
+            if way == 0:
+                if not low < at < high:
                     return False
                 continue
-            near, far = sorted(((low - start) / (end - start), (high - start) / (end - start)))
-            enters, leaves = max(enters, near), min(leaves, far)
+            first, second = sorted(((low - at) / way, (high - at) / way))
+            enters, leaves = max(enters, first), min(leaves, second)
         return enters < leaves
 
 
-@dataclass(frozen=True, slots=True)
-class Drawn:
-    """What is on the plan already: lines, and the boxes of words."""
+Line = tuple[Pt, Pt]
 
-    lines: tuple[Line, ...]
-    words: tuple[Box, ...]
 
-    def near(self, area: Box) -> "Drawn":
-        """What of it lies in an area."""
-        return Drawn(
-            tuple(line for line in self.lines if area.crossed_by(line)),
-            tuple(box for box in self.words if area.meets(box)),
+class Occupied:
+    """Lines and texts on paper; more can be added at any time."""
+
+    def __init__(self, typeface: Typeface, elements: Iterable[Element] = ()) -> None:
+        self._typeface = typeface
+        self._lines: dict[tuple[int, int], list[Line]] = {}
+        self._texts: dict[tuple[int, int], list[Box]] = {}
+        self.add(elements)
+
+    def add(self, elements: Iterable[Element]) -> None:
+        """Take up everything that can be seen of some elements."""
+        for element in walk(tuple(elements)):
+            if isinstance(element, Text):
+                area = text_box(element, self._typeface)
+                for cell in _cells(area):
+                    self._texts.setdefault(cell, []).append(area)
+            for line in _lines_of(element):
+                for cell in _cells(_around(line)):
+                    self._lines.setdefault(cell, []).append(line)
+
+    def is_free(self, area: Box) -> bool:
+        """Whether neither a line nor a text comes into a rectangle."""
+        return self.is_free_of_texts(area) and not any(
+            area.is_passed_by(*line) for cell in _cells(area) for line in self._lines.get(cell, ())
         )
 
-    def clear(self, box: Box) -> bool:
-        """Whether nothing runs into a box."""
-        return not any(box.meets(word) for word in self.words) and not any(
-            box.crossed_by(line) for line in self.lines
+    def is_free_of_texts(self, area: Box) -> bool:
+        """Whether no text comes into a rectangle."""
+        return not any(
+            area.meets(text) for cell in _cells(area) for text in self._texts.get(cell, ())
         )
+
+    def crosses_text(self, line: Line) -> bool:
+        """Whether a straight line would run through a text."""
+        return any(
+            text.grown(style.TEXT_CLEARANCE).is_passed_by(*line)
+            for cell in _cells(_around(line))
+            for text in self._texts.get(cell, ())
+        )
+
+
+def text_box(text: Text, typeface: Typeface) -> Box:
+    """The rectangle that a line of text takes up, what hangs below its baseline included."""
+    width = typeface.width(text.text, text.height, text.face)
+    plain = text.text.isascii() and text.text.upper() == text.text and "," not in text.text
+    below = 0.0 if plain else _BELOW_BASELINE * typeface.font_size(text.height)
+    before = width * _SHARE_BEFORE[text.anchor]
+    if text.turned:
+        end = text.at.y + before
+        return Box(text.at.x - text.height, end - width, text.at.x + below, end)
+    left = text.at.x - before
+    return Box(left, text.at.y - text.height, left + width, text.at.y + below)
+
+
+def _lines_of(element: Element) -> Iterator[Line]:
+    match element:
+        case Segments():
+            yield from element.lines
+        case Circle():
+            yield from _closed(_polygon(element))
+        case Polyline() if element.pen or element.fill is Fill.BLACK:
+            if element.closed:
+                yield from _closed(element.points)
+            else:
+                yield from zip(element.points, element.points[1:], strict=False)
+
+
+def _closed(points: tuple[Pt, ...]) -> Iterator[Line]:
+    yield from zip(points, (*points[1:], points[0]), strict=True)
+
+
+def _polygon(circle: Circle) -> tuple[Pt, ...]:
+    turns = (2 * pi * n / ROUND_SIDES for n in range(ROUND_SIDES))
+    return tuple(
+        circle.center.moved(circle.radius * cos(turn), circle.radius * sin(turn)) for turn in turns
+    )
+
+
+def _around(line: Line) -> Box:
+    (start, end) = line
+    return Box(min(start.x, end.x), min(start.y, end.y), max(start.x, end.x), max(start.y, end.y))
+
+
+def _cells(area: Box) -> Iterator[tuple[int, int]]:
+    for column in range(floor(area.left / CELL), floor(area.right / CELL) + 1):
+        for row in range(floor(area.top / CELL), floor(area.bottom / CELL) + 1):
+            yield column, row
 
 
 @dataclass(frozen=True, slots=True)
 class Label:
-    """A word to be put beside a sign: the sign's middle, how far it reaches, and where to stay."""
+    """A word to be put by a sign: the sign's box, whether it is round, and where the word may be.
 
-    at: Pt
+    In a sign that is `outlined` it may stand inside; a leader to one ends in an arrow. `led_out` is
+    whether there may be a leader.
+    """
+
     words: str
-    reach: float
+    sign: Box
+    round: bool
     within: Box
+    outlined: bool = False
+    led_out: bool = True
 
 
-def place_label(
-    label: Label, drawn: Drawn, typeface: Typeface
-) -> tuple[Box, tuple[Element, ...]] | None:
-    """The word at the nearest clear place, with a leader if it is off; None where there is none."""
-    at = label.at
-    wide = typeface.width(label.words, style.TEXT, Face.SEMIBOLD)
-    farthest = label.reach + max(REACHES) + wide + style.TEXT
-    near = drawn.near(Box(at.x, at.y, at.x, at.y).grown(farthest))
-    for off, (right, down) in ((off, way) for off in REACHES for way in DIRECTIONS):
-        out = label.reach + off
-        half = style.TEXT * (1 + BELOW) / 2
-        x = at.x + right * (out + wide / 2)
-        y = at.y + down * (out + half)
-        box = Box(x - wide / 2, y - half, x + wide / 2, y + half)
-        if not box.grown(CLEAR).within(label.within) or not near.clear(box.grown(CLEAR)):
+def place_label(label: Label, busy: Occupied, typeface: Typeface) -> tuple[Element, ...]:
+    """The word at the nearest clear place, with a leader where it is off; nothing if none is."""
+    size = typeface.width(label.words, style.TEXT, Face.MEDIUM), style.TEXT
+    for center, leader in _label_places(label, size):
+        at = center.moved(0, style.TEXT / 2)
+        word = Text(at, label.words, style.TEXT, Face.MEDIUM, "middle")
+        box = text_box(word, typeface).grown(style.TEXT_CLEARANCE)
+        if not box.within(label.within) or not busy.is_free(box):
             continue
-        text = Text(Pt(x, y - half + style.TEXT), label.words, style.TEXT, Face.SEMIBOLD, "middle")
-        if off == LEAST_OFF:
-            return box, (text,)
-        leader = (at, Pt(x - right * (wide / 2 + CLEAR), y - down * (half + CLEAR)))
-        if not any(word.grown(CLEAR).crossed_by(leader) for word in near.words):
-            return box, (Polyline(leader, style.LEADER), text)
-    return None
+        if leader is not None and busy.crosses_text(leader):
+            continue
+        if leader is None:
+            return (word,)
+        head = (arrow(*leader, HEAD),) if label.outlined else ()
+        return (Polyline(leader, style.LEADER), *head, word)
+    return ()
 
 
-def room_on_paper(frame: PlanFrame) -> Box:
-    """The room between its finished walls, as drawn."""
-    left, bottom = frame.origin.x, frame.origin.y
-    along, up = (frame.span(run) for run in (RunName.LENGTH, RunName.WIDTH))
-    return Box(left, bottom - up, left + along, bottom)
-
-
-def on_paper(drawn: Sequence[Element], typeface: Typeface) -> Drawn:
-    """What is drawn, as lines and the boxes of words and rings."""
-    lines: list[Line] = []
-    words: list[Box] = []
-    for element in walk(tuple(drawn)):
-        lines.extend(_lines(element))
-        if isinstance(element, Text):
-            words.append(_word(element, typeface))
-        elif isinstance(element, Circle):
-            around = element.center.x, element.center.y
-            words.append(Box(*around, *around).grown(element.radius))
-    return Drawn(tuple(lines), tuple(words))
-
-
-def _lines(element: Element) -> Iterator[Line]:
-    if isinstance(element, Segments):
-        yield from element.lines
-    elif isinstance(element, Polyline) and element.pen is not None:
-        ends = element.points[1:] + (element.points[:1] if element.closed else ())
-        yield from zip(element.points, ends, strict=False)
-
-
-def _word(text: Text, typeface: Typeface) -> Box:
-    """The box of a line of text, with what hangs below its baseline."""
-    wide = typeface.width(text.text, text.height, text.face)
-    before = {"start": 0.0, "middle": wide / 2, "end": wide}[text.anchor]
-    if text.turned:
-        return Box(
-            text.at.x - text.height,
-            text.at.y + before - wide,
-            text.at.x + text.height * BELOW,
-            text.at.y + before,
-        )
-    left = text.at.x - before
-    return Box(left, text.at.y - text.height, left + wide, text.at.y + text.height * BELOW)
+def _label_places(
+    label: Label, size: tuple[float, float]
+) -> Iterator[tuple[Pt, tuple[Pt, Pt] | None]]:
+    """The middles of places for a word, each with the leader it needs there; the best first."""
+    wide, high = size
+    sign, at = label.sign, label.sign.middle
+    half_width, half_height = (sign.right - sign.left) / 2, (sign.bottom - sign.top) / 2
+    if label.outlined:
+        yield at, None
+    for x, y in _BESIDE:
+        yield at.moved(x * (half_width + GAP + wide / 2), y * (half_height + GAP + high / 2)), None
+    if not label.led_out:
+        return
+    for reach in LEADER_REACHES:
+        for x, y in LEADER_WAYS:
+            share = 0.5**0.5 if label.round and x and y else 1.0
+            edge = at.moved(x * half_width * share, y * half_height * share)
+            end = edge.moved(x * reach, y * reach)
+            center = end.moved(x * (wide / 2 + GAP), 0.0 if x else y * (high / 2 + GAP))
+            yield center, (edge, end)

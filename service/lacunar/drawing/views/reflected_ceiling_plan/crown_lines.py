@@ -1,38 +1,28 @@
 """Crown on the plan: in each coffer the line it ends at on the ceiling, and its miters."""
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners
-from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Coffer
 
-CLEAR = 0.5
 
-
-def crown_lines(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
-    """The crown of every coffer; nothing where there is none.
-
-    Errors: `TagsDoNotFit` where a coffer's id would meet the line at this scale.
-    """
+def crown_lines(frame: PlanFrame) -> tuple[Group, ...]:
+    """The crown of every coffer; nothing where there is none."""
     mouldings = frame.layout.mouldings
     if mouldings.crown is None:
         return ()
     trims = {coffer: trim for trim in mouldings.coffers for coffer in trim.coffers}
-    return tuple(_crown(frame, each, trims[each.id], typeface) for each in frame.layout.coffers)
+    return tuple(_crown(frame, each, trims[each.id]) for each in frame.layout.coffers)
 
 
-def _crown(frame: PlanFrame, coffer: Coffer, trim: CofferTrim, typeface: Typeface) -> Group:
+def _crown(frame: PlanFrame, coffer: Coffer, trim: CofferTrim) -> Group:
     """The seen opening in the middle of a coffer, joined to its corners by the miters."""
     corners = tuple(frame.point(point) for point in coffer.corners)
     middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
     length, width = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
-    along, across = Tag("coffer", coffer.id, coffer.id).size(typeface)
-    if along + 2 * CLEAR > length or across + 2 * CLEAR > width:
-        raise TagsDoNotFit(coffer.id)
     left, top = middle.x - length / 2, middle.y - width / 2
     # In the order of the coffer's corners: from the one next the datum, to the right, up.
     upper_left, upper_right, right, low = box_corners(left, top, length, width)

@@ -1,20 +1,25 @@
 """Arrows that say which way boards, or the grain of sheets, lie in each coffer.
 
-An arrow stands below or beside the coffer's id, whichever leaves it clear. A coffer too small for
-both has none: the way is the same everywhere, and the notes say it too.
+An arrow stands below or beside the middle of its coffer, where the id is; where an item is in its
+way, anywhere else in the coffer. A coffer too small for both has none: the way is the same
+everywhere, and the notes say it too.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, arrow
+from lacunar.drawing.annotation import TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
+    IdPlace,
+    first_free,
+    seen_box,
+    seen_sizes,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.items import item_boxes
-from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Coffer, Layout
 from lacunar.model.room import RunName
 
@@ -22,6 +27,8 @@ HEAD = 1.8
 HALF_HEAD = HEAD / 3
 SHORTEST = 5.0
 LONGEST = 14.0
+LENGTHS = (LONGEST, 9.0, SHORTEST)
+"""The lengths tried where an arrow has to leave its usual place [mm]."""
 CLEAR = 1.0
 
 
@@ -53,52 +60,70 @@ def direction_of(layout: Layout) -> RunName | None:
 
 
 def direction_arrows(
-    frame: PlanFrame, tags: Mapping[str, Box], typeface: Typeface
+    frame: PlanFrame,
+    ids: Mapping[str, IdPlace],
+    busy: Sequence[Occupied],
+    typeface: Typeface,
 ) -> tuple[Group, ...]:
     """An arrow in every coffer that has room for one.
 
-    Errors: `TagsDoNotFit` where no coffer has.
+    `busy` is what arrows keep clear of, `ids` of coffers among it; where no coffer has room then,
+    the next of them counts. Errors: `TagsDoNotFit` where still none has.
     """
     run = direction_of(frame.layout)
     if run is None:
         return ()
-    trims = {each: trim for trim in frame.layout.mouldings.coffers for each in trim.coffers}
-    signs = item_boxes(frame)
-    found = []
-    for coffer in frame.layout.coffers:
-        group = _arrow(frame, coffer, trims[coffer.id], run, typeface)
-        taken = (tags[coffer.id], *signs.get(coffer.id, ()), *signs.get(None, ()))
-        if group is not None and not _meets(group, taken):
-            found.append(group)
-    if not found:
-        raise TagsDoNotFit("direction")
-    return tuple(found)
+    seen = seen_sizes(frame)
+    spaces = [
+        (coffer, seen_box(frame, coffer, seen), ids[coffer.id].tag.size(typeface))
+        for coffer in frame.layout.coffers
+    ]
+    for taken in busy:
+        places = ((coffer, _place(box, label, run, taken)) for coffer, box, label in spaces)
+        found = tuple(_arrow(frame, coffer, place, run) for coffer, place in places if place)
+        if found:
+            return found
+    raise TagsDoNotFit("an arrow along the boards or grain")
 
 
-def _meets(group: Group, taken: tuple[Box, ...]) -> bool:
-    """Whether an arrow would lie on the coffer's id or on an item."""
-    points = [spot for part in group.children if isinstance(part, Polyline) for spot in part.points]
-    left, right = min(p.x for p in points), max(p.x for p in points)
-    top, bottom = min(p.y for p in points), max(p.y for p in points)
-    return any(Box(left, top, right, bottom).grown(0.3).meets(box) for box in taken)
+def _place(
+    box: Box, label: tuple[float, float], run: RunName, busy: Occupied
+) -> tuple[Pt, float] | None:
+    """An arrow's middle and length within what is seen of a coffer; None where it has no room.
 
-
-def _arrow(
-    frame: PlanFrame, coffer: Coffer, trim: CofferTrim, run: RunName, typeface: Typeface
-) -> Group | None:
-    """The arrow within what mouldings leave to be seen of a coffer, beside its id."""
-    corners = [frame.point(point) for point in coffer.corners]
-    wide, high = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
-    tag_wide = Tag("coffer", coffer.id, coffer.id).long_side(typeface)
-    halves = (wide / 2, high / 2, tag_wide / 2, TAG_HEIGHT / 2)
+    `label` is how wide and how high the coffer's id is.
+    """
+    wide, high = box.right - box.left, box.bottom - box.top
+    tag_wide, tag_high = label
+    halves = (wide / 2, high / 2, tag_wide / 2, tag_high / 2)
     if run is RunName.WIDTH:
-        halves = (high / 2, wide / 2, TAG_HEIGHT / 2, tag_wide / 2)
-    place = _Space(*halves).place()
-    if place is None:
-        return None
-    along, aside, length = place
-    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    at = middle.moved(along, aside) if run is RunName.LENGTH else middle.moved(aside, along)
+        halves = (high / 2, wide / 2, tag_high / 2, tag_wide / 2)
+    usual = _Space(*halves).place()
+    if usual is not None:
+        along, aside, length = usual
+        aside, along = (aside, along) if run is RunName.LENGTH else (along, aside)
+        at = box.middle.moved(along, aside)
+        if busy.is_free(Box.about(at, *_extent(length, run))):
+            return at, length
+    for length in LENGTHS:
+        size = _extent(length, run)
+        if size[0] + 2 * CLEAR > wide or size[1] + 2 * CLEAR > high:
+            continue
+        free = first_free(box, size, busy)
+        if free is not None:
+            return free, length
+    return None
+
+
+def _extent(length: float, run: RunName) -> tuple[float, float]:
+    """What an arrow takes up on paper, from left to right and from top to bottom [mm]."""
+    across = 2 * HALF_HEAD
+    return (length, across) if run is RunName.LENGTH else (across, length)
+
+
+def _arrow(frame: PlanFrame, coffer: Coffer, place: tuple[Pt, float], run: RunName) -> Group:
+    """The arrow of a coffer."""
+    at, length = place
     what = "Boards lie" if frame.layout.boards else "Grain lies"
     return Group(
         "direction",

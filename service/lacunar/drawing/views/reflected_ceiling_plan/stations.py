@@ -4,21 +4,18 @@ A station whose cross would run through a word, or whose id finds no clear place
 the table tells the places of all.
 """
 
-from collections.abc import Sequence
-
 from lacunar.drawing import style
 from lacunar.drawing.annotation import fitted
 from lacunar.drawing.elements import Element, Face, Group, Pt, Segments
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import (
     Box,
-    Drawn,
     Label,
-    on_paper,
+    Occupied,
     place_label,
-    room_on_paper,
 )
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.level_records import StationLevel
 from lacunar.layout.records import Point
@@ -34,32 +31,26 @@ def cross(at: Pt) -> Segments:
     return Segments((falling, rising), style.OBJECT)
 
 
-def station_marks(
-    frame: PlanFrame, drawn: Sequence[Element], typeface: Typeface
-) -> tuple[Group, ...]:
-    """A cross and an id for every station that has room among what is drawn already."""
+def station_marks(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> tuple[Group, ...]:
+    """A cross and an id for every station that has room. What is placed is added to `busy`."""
     if frame.layout.levels is None:
         return ()
-    there = on_paper(drawn, typeface)
     crosses = {
         number: (station, cross(frame.point(Point(station.x.value, station.y.value))))
         for number, station in enumerate(frame.layout.levels.stations, start=1)
     }
     free = {
-        number: pair
-        for number, pair in crosses.items()
-        if not any(word.crossed_by(arm) for word in there.words for arm in pair[1].lines)
+        number: (station, sign)
+        for number, (station, sign) in crosses.items()
+        if not any(busy.crosses_text(arm) for arm in sign.lines)
     }
-    lines = (*there.lines, *(arm for _, sign in free.values() for arm in sign.lines))
-    words = list(there.words)
+    busy.add(sign for _, sign in free.values())
     marks: list[Group] = []
     for number, (station, sign) in free.items():
-        placed = _label(frame, station, Drawn(lines, tuple(words)), typeface)
-        if placed is None:
-            lines = tuple(line for line in lines if line not in sign.lines)
+        label = _label(frame, station, busy, typeface)
+        if not label:
             continue
-        box, label = placed
-        words.append(box)
+        busy.add(label)
         marks.append(
             Group(
                 "station",
@@ -77,9 +68,10 @@ def station_marks(
 
 
 def _label(
-    frame: PlanFrame, station: StationLevel, drawn: Drawn, typeface: Typeface
-) -> tuple[Box, tuple[Element, ...]] | None:
+    frame: PlanFrame, station: StationLevel, busy: Occupied, typeface: Typeface
+) -> tuple[Element, ...]:
     """The station's id at the nearest clear place within the room."""
     at = frame.point(Point(station.x.value, station.y.value))
-    shown = fitted(station.id, LONGEST_NAME, style.TEXT, typeface, Face.SEMIBOLD)
-    return place_label(Label(at, shown, ARM, room_on_paper(frame)), drawn, typeface)
+    shown = fitted(station.id, LONGEST_NAME, style.TEXT, typeface, Face.MEDIUM)
+    sign = Box.about(at, 2 * ARM, 2 * ARM)
+    return place_label(Label(shown, sign, False, room_on_paper(frame)), busy, typeface)

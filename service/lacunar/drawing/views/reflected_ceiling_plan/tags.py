@@ -1,15 +1,19 @@
 """Ids outside the plan: walls and wall beams in a row by each wall, beams and members beyond it.
 
 Wall tags stand in the middle of coffers, where no extension line passes; beam tags stand on their
-center lines, below the plan for crosswise beams and right of it for lengthwise ones.
+center lines, below the plan for crosswise beams and right of it for lengthwise ones. Tags lie along
+their wall; where they would be too long there they stand out from it, and all beyond moves out.
 """
+
+from dataclasses import replace
+from itertools import pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitted
 from lacunar.drawing.elements import Face, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.layout.records import Beam, ElementKind, Layout, WallBeam
+from lacunar.layout.records import Beam, ElementKind, WallBeam
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
 WALL_ROW = 7.0
@@ -17,18 +21,32 @@ BEAM_ROW = 11.0
 TAG_GAP = 1.4
 CLEAR = 0.7
 LONGEST_NAME = 26.0
+ROW_EDGE = WALL_ROW - TAG_HEIGHT / 2
 
 
-def tags_reach(layout: Layout, run: RunName, typeface: Typeface) -> float:
+def tags_reach(frame: PlanFrame, run: RunName, typeface: Typeface) -> float:
     """How far tags of beams across `run` stand out from the wall's finish face [mm]."""
-    reach = BEAM_ROW
-    for beam in layout.beams:
-        if beam.on is run:
-            tags = [Tag("beam", beam.id, beam.id)]
-            if beam.member:
-                tags.append(_member_tag(beam, beam.member.name, typeface))
-            reach = max(reach, BEAM_ROW + sum(_depth(tag, run, typeface) + TAG_GAP for tag in tags))
-    return reach
+    first = BEAM_ROW + row_deepened(frame, run.other, typeface)
+    return max(
+        (
+            first + sum(_depth(tag, run, typeface) + TAG_GAP for tag in tags)
+            for _, tags in _beams_with_tags(frame, run, typeface)
+        ),
+        default=first,
+    )
+
+
+def row_deepened(frame: PlanFrame, run: RunName, typeface: Typeface) -> float:
+    """How much farther than usual tags of the walls across `run` reach out [mm].
+
+    Nothing while they lie along their walls, and where they fit neither way.
+    """
+    walls = (START_WALL[run], END_WALL[run])
+    if all(_fit(frame, run, _lying(frame, run, wall), typeface) for wall in walls):
+        return 0.0
+    standing = [tag for wall in walls for tag in _standing(frame, run, wall)]
+    depths = [_depth(tag, run.other, typeface) for tag in standing if not tag.round]
+    return max(depths, default=TAG_HEIGHT) - TAG_HEIGHT
 
 
 def _member_tag(beam: Beam, name: str, typeface: Typeface) -> Tag:
@@ -43,33 +61,70 @@ def _depth(tag: Tag, run: RunName, typeface: Typeface) -> float:
     return height if run is RunName.LENGTH else width
 
 
+def _beams_with_tags(
+    frame: PlanFrame, run: RunName, typeface: Typeface
+) -> list[tuple[Beam, list[Tag]]]:
+    """The beams across a run, each with its tags from the plan outward.
+
+    Tags are read from the bottom; those below the plan from the right where they would meet.
+    """
+    beams = [beam for beam in frame.layout.beams if beam.on is run]
+    found = []
+    for beam in beams:
+        tags = [Tag("beam", beam.id, beam.id)]
+        if beam.member:
+            tags.append(_member_tag(beam, beam.member.name, typeface))
+        found.append((beam, tags))
+    if run is RunName.LENGTH and any(
+        _too_near(frame, one, other, typeface) for one, other in pairwise(found)
+    ):
+        return [(beam, [replace(tag, turned=True) for tag in tags]) for beam, tags in found]
+    return found
+
+
+def _too_near(
+    frame: PlanFrame, one: tuple[Beam, list[Tag]], other: tuple[Beam, list[Tag]], typeface: Typeface
+) -> bool:
+    """Whether the tags of two neighboring beams would meet."""
+    apart = _center_of(frame, other[0]) - _center_of(frame, one[0])
+    run = one[0].on
+    return apart < _half(one[1], run, typeface) + _half(other[1], run, typeface) + CLEAR
+
+
+def _center_of(frame: PlanFrame, beam: Beam) -> float:
+    """Where a beam's center line starts along its run [mm of paper]."""
+    return frame.on_paper(beam.center.at_start.value)
+
+
+def _half(tags: list[Tag], run: RunName, typeface: Typeface) -> float:
+    """Half of what a beam's tags take along the run [mm]."""
+    return max(_depth(tag, run.other, typeface) for tag in tags) / 2
+
+
 def beam_tags(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
     """A tag on each beam's center line, and beyond it one for the member the beam cases."""
     tags: list[Group] = []
     for run in RunName:
-        taken = float("-inf")
-        for beam in (b for b in frame.layout.beams if b.on is run):
-            drawn, taken = _beam_tags(frame, beam, typeface, taken)
-            tags.extend(drawn)
+        rows = _beams_with_tags(frame, run, typeface)
+        for one, other in pairwise(rows):
+            if _too_near(frame, one, other, typeface):
+                raise TagsDoNotFit(other[0].id)
+        first = BEAM_ROW + row_deepened(frame, run.other, typeface)
+        for beam, of_beam in rows:
+            tags.extend(_drawn_outward(frame, beam, of_beam, first, typeface))
     return tuple(tags)
 
 
-def _beam_tags(
-    frame: PlanFrame, beam: Beam, typeface: Typeface, taken: float
-) -> tuple[list[Group], float]:
-    """One beam's tags outward along its center line, and how far along the run they reach."""
+def _drawn_outward(
+    frame: PlanFrame, beam: Beam, tags: list[Tag], first: float, typeface: Typeface
+) -> list[Group]:
+    """One beam's tags outward along its center line, the nearest with its edge at `first` [mm]."""
     run = beam.on
     outward = -1.0 if run is RunName.LENGTH else 1.0
     wall = 0.0 if run is RunName.LENGTH else frame.span(RunName.LENGTH)
-    along = frame.on_paper(beam.center.at_start.value)
-    tags = [Tag("beam", beam.id, beam.id)]
-    if beam.member:
-        tags.append(_member_tag(beam, beam.member.name, typeface))
-    wide = max((t.size(typeface)[0 if run is RunName.LENGTH else 1]) for t in tags) / 2
-    if along - wide < taken + CLEAR:
-        raise TagsDoNotFit(beam.id)
+    along = _center_of(frame, beam)
     drawn = []
-    reached, edge = 0.0, BEAM_ROW
+    reached, edge = 0.0, first
     for tag in tags:
         depth = _depth(tag, run, typeface)
         ends = (reached, edge)
@@ -78,44 +133,66 @@ def _beam_tags(
         drawn.append(tag.drawn(center, typeface, Polyline(line, style.LEADER)))
         reached = edge + depth
         edge = reached + TAG_GAP
-    return drawn, along + wide
+    return drawn
 
 
 def wall_tags(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
     """For each wall its own tag and those of what stands at it, each over a coffer."""
     tags: list[Group] = []
     for run in RunName:
+        lie = row_deepened(frame, run, typeface) == 0
         for wall in (START_WALL[run], END_WALL[run]):
-            beams = [beam for beam in frame.layout.wall_beams if beam.wall == wall]
-            tags.extend(_wall_row(frame, run, wall, beams, typeface))
+            of_wall = _lying(frame, run, wall) if lie else _standing(frame, run, wall)
+            tags.extend(_wall_row(frame, run, wall, of_wall, typeface))
     return tuple(tags)
 
 
-def _wall_row(
-    frame: PlanFrame, run: RunName, wall: str, beams: list[WallBeam], typeface: Typeface
-) -> list[Group]:
-    """The tags by one wall. The wall lies across `run`, so its tags are spread along the other."""
+def _lying(frame: PlanFrame, run: RunName, wall: str) -> list[Tag]:
+    """A wall's tag and those of the beams at it, along the wall. The wall lies across `run`."""
     turned = run is RunName.LENGTH
-    labels = [
+    beams = _at_wall(frame, wall)
+    return [
         Tag("wall", wall, wall, round=True),
         *(Tag("beam", b.id, b.id, turned=turned) for b in beams),
     ]
+
+
+def _standing(frame: PlanFrame, run: RunName, wall: str) -> list[Tag]:
+    """The same tags standing out from the wall, where they take less of its length."""
+    return [replace(tag, turned=not tag.turned) for tag in _lying(frame, run, wall)]
+
+
+def _at_wall(frame: PlanFrame, wall: str) -> list[WallBeam]:
+    return [beam for beam in frame.layout.wall_beams if beam.wall == wall]
+
+
+def _wall_row(
+    frame: PlanFrame, run: RunName, wall: str, labels: list[Tag], typeface: Typeface
+) -> list[Group]:
+    """The tags by one wall, spread along the run it does not lie across."""
     places = _spread(frame, run.other, labels, typeface)
     start = wall == START_WALL[run]
     face = 0.0 if start else frame.span(run)
-    out = face - WALL_ROW if start else face + WALL_ROW
-    drawn = []
-    for tag, place, beam in zip(labels, places, [None, *beams], strict=True):
-        center = frame.along(run, out, place)
-        if beam is None:
-            drawn.append(tag.drawn(center, typeface))
-            continue
+    outward = -1.0 if start else 1.0
+    drawn = [labels[0].drawn(frame.along(run, face + outward * WALL_ROW, places[0]), typeface)]
+    for tag, place, beam in zip(labels[1:], places[1:], _at_wall(frame, wall), strict=True):
+        out = ROW_EDGE + _depth(tag, run.other, typeface) / 2
+        center = frame.along(run, face + outward * out, place)
         middle = (beam.near.at_start.value + beam.far.at_start.value) / 2
         target = frame.along(run, frame.on_paper(middle), place)
-        edge = out + (TAG_HEIGHT / 2 if start else -TAG_HEIGHT / 2)
-        leader = Polyline((frame.along(run, edge, place), target), style.LEADER)
+        edge = frame.along(run, face + outward * ROW_EDGE, place)
+        leader = Polyline((edge, target), style.LEADER)
         drawn.append(tag.drawn(center, typeface, leader, dot(target)))
     return drawn
+
+
+def _fit(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> bool:
+    """Whether tags of a wall across `run` have room over coffers."""
+    try:
+        _spread(frame, run.other, tags, typeface)
+    except TagsDoNotFit:
+        return False
+    return True
 
 
 def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> list[float]:
@@ -133,7 +210,7 @@ def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface)
         groups = [(tags, spaces[middle])]
     places: list[float] = []
     for group, (near, far) in groups:
-        sizes = [tag.long_side(typeface) for tag in group]
+        sizes = [_depth(tag, run.other, typeface) for tag in group]
         needed = sum(sizes) + TAG_GAP * (len(sizes) - 1)
         if needed + 2 * CLEAR > far - near:
             raise TagsDoNotFit(group[0].text)
