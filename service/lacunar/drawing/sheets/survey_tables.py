@@ -116,12 +116,12 @@ def _strips(layout: Layout, crooked: CrookedRoom, wording: SheetWording) -> list
     scribes = [wall.scribe.value for wall in walls]
     boards = [_started_from(wall, wording) for wall in walls]
     columns = [WordColumn("STRIP", tuple(_named(wall) for wall in walls))]
-    for (name, lengths), head in zip(widths, ("AT W4/W1", "AT W2/W3"), strict=True):
+    for (name, lengths), head in zip(widths, ("W4/W1", "W2/W3"), strict=True):
         columns.append(_lengths(head, f"at-{name}", lengths, wording))
     columns.append(_lengths("TAPER", "taper", tapers, wording))
     if any(scribes):
         columns.append(_lengths("SCRIBE", "scribe", scribes, wording))
-    columns.append(_lengths("FROM BOARD", "widest", boards, wording))
+    columns.append(_lengths("BOARD", "widest", boards, wording))
     return columns
 
 
@@ -164,7 +164,7 @@ def _started_from(wall: CrookedWall, wording: SheetWording) -> Length:
 
 def _modes(modes: Sequence[CrookedMode], wording: SheetWording) -> list[WordColumn]:
     """The least and the largest coffer sides of each way, and how far corners are off square."""
-    names = ("OFF SQUARE", "LENGTH FROM", "LENGTH TO", "WIDTH FROM", "WIDTH TO")
+    names = ("OFF SQUARE", "SHORTEST", "LONGEST", "NARROWEST", "WIDEST")
     columns = [WordColumn("COFFERS", names)]
     heads = {"keep_square": "SQUARE", "follow_walls": "ALONG WALLS"}
     for mode in modes:
@@ -196,7 +196,8 @@ def survey_notes(crooked: CrookedRoom | None, wording: SheetWording) -> tuple[st
         f" room are {rising}, rising to the right on the plan, and {falling}.",
         "Strings and marks are from W1 or W4 as it lies at the end they are told for. Next to the"
         " walls they show each strip's width there; its face is straight, the wall side tapers."
-        " Beams that end at a wall are cut to it.",
+        " Beams that end at a wall are cut to it. The table of strips has both ends of each, the"
+        " one at W4 or W1 first, and the board that holds its widest place.",
     ]
     if survey.closing_error is not None:
         error = _finely(abs(survey.closing_error.value), wording)
