@@ -50,6 +50,15 @@ class RunEnd:
         )
         return cls(run, end, before.value, span.value)
 
+    def lies_as(self, other: "RunEnd") -> bool:
+        """Whether both walls lie at this end as at the other."""
+        return (self.before, self.span) == (other.before, other.span)
+
     def from_wall(self, place: LengthFigure) -> Length:
         """A place along the run, from its start wall as it lies at this end."""
         return place.value + self.before
+
+
+def from_walls(layout: Layout, run: RunName, place: Length, end: End = "start") -> Length:
+    """A place along a run, told from its start wall as it lies at an end, as it is taped."""
+    return place + RunEnd.of(layout, run, end).before

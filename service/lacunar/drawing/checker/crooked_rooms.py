@@ -118,10 +118,11 @@ def _told_widths(subject: Subject, strips: dict[str, StripFacts]) -> Iterator[Fi
                 yield subject.sheet.finding(80, row, f"does not tell the layout's {name}")
             elif name == "widest" and figure < wanted:
                 yield subject.sheet.finding(80, row, "starts from a board that is too narrow")
-        one, other, taper = (told.get(name) for name in ("at-start", "at-end", "taper"))
-        if one is not None and other is not None and taper is not None:
-            if abs(one - other) != taper:
-                yield subject.sheet.finding(80, row, "has a taper other than its ends make")
+        widths = (told.get(name) for name in ("at-start", "at-end"))
+        ends = [width for width in widths if width is not None]
+        taper = told.get("taper")
+        if taper is not None and len(ends) > 1 and max(ends) - min(ends) != taper:
+            yield subject.sheet.finding(80, row, "has a taper other than its ends make")
 
 
 def _wanted(strip: StripFacts, name: str) -> Fraction | None:

@@ -269,7 +269,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         *tables,
         *survey_tables(layout, space, wording),
         *_openings(sheets, width, most),
-        *level_tables(layout.levels, space, wording),
+        *level_tables(layout, space, wording),
         *side_blocks.cautions(layout, column, typeface),
         *side_blocks.legend(layout, column, typeface),
         *side_blocks.notes(layout, column, wording, typeface),

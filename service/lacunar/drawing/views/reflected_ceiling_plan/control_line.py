@@ -5,7 +5,7 @@ from lacunar.drawing.elements import Group, Polyline
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.walls import walls_of
 
-OFF_WALL = WALL_BAND + 0.8
+OFF_WALL = WALL_BAND + 0.65
 
 
 def control_line(frame: PlanFrame) -> tuple[Group, ...]:

@@ -22,6 +22,7 @@ _AT_WALLS = (ElementKind.WALL_BEAM, ElementKind.SOFFIT)
 
 MAIN_END: dict[RunName, End] = {RunName.LENGTH: "end", RunName.WIDTH: "start"}
 """At which end of a run all its strings stand: above and left of the plan."""
+_OTHER: dict[End, End] = {"start": "end", "end": "start"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,10 +69,9 @@ def run_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
     overall by construction. A run without beams needs no string of centers.
     """
     end = MAIN_END[run]
-    at = RunEnd.of(frame.layout, run, end)
-    made = _StringsAt(
-        frame, wording, at, end if unlike(frame.layout, run, DIMENSIONED) else "", far=False
-    )
+    at, other = (RunEnd.of(frame.layout, run, each) for each in (end, _OTHER[end]))
+    told = "" if at.lies_as(other) else end
+    made = _StringsAt(frame, wording, at, told, far=False)
     laid_out = frame.layout.run(run)
     faces = _face_stops(made, laid_out)
     strings = [made.string("openings", faces)]
@@ -85,7 +85,7 @@ def far_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
     """What stands at the walls and the overall, at a run's other end; nothing if both are alike."""
     if not unlike(frame.layout, run, DIMENSIONED):
         return ()
-    end: End = "start" if MAIN_END[run] == "end" else "end"
+    end = _OTHER[MAIN_END[run]]
     made = _StringsAt(frame, wording, RunEnd.of(frame.layout, run, end), end, far=True)
     laid_out = frame.layout.run(run)
     stops = _face_stops(made, laid_out)
