@@ -75,12 +75,19 @@ def test_a_strip_drawn_with_another_taper_is_found(drawn: Drawn) -> None:
     assert {16, 80} <= found(drawn, lambda sheet: sheet.move("wall-beam-WB-1", 0.5, 0))
 
 
-@pytest.mark.parametrize("name", ["at-start", "at-end", "taper", "widest"])
-def test_a_strip_told_with_another_width_is_found(drawn: Drawn, name: str) -> None:
+@pytest.mark.parametrize("row", [1, 2, 3, 4, 5])
+def test_a_strip_told_with_another_width_is_found(drawn: Drawn, row: int) -> None:
     def spoil(sheet: Spoiled) -> None:
-        group, text = cell(sheet, "strips-table", name)
-        group.set("data-value", "9 in")
-        text.text = '9"'
+        group, text = cell(sheet, "strips-table", "W2", row)
+        group.set("data-value", "19 in")
+        text.text = "1'-7\""
+
+    assert found(drawn, spoil) == {80}
+
+
+def test_a_strip_told_under_another_id_is_found(drawn: Drawn) -> None:
+    def spoil(sheet: Spoiled) -> None:
+        cell(sheet, "strips-table", "W2", 0)[1].text = "WB-1"
 
     assert found(drawn, spoil) == {80}
 
@@ -89,11 +96,24 @@ def test_a_board_too_narrow_for_its_strip_is_found(drawn: Drawn) -> None:
     """One step less than the least that holds it: near enough, and yet too narrow."""
 
     def spoil(sheet: Spoiled) -> None:
-        group, text = cell(sheet, "strips-table", "widest")
+        group, text = cell(sheet, "strips-table", "W1", 5)
         inches = Fraction((group.get("data-value") or "").split()[0]) - Fraction(1, 16)
         whole, part = divmod(inches, 1)
         group.set("data-value", f"{inches} in")
         text.text = f'{whole} {part}"' if part else f'{whole}"'
+
+    assert found(drawn, spoil) == {80}
+
+
+def test_a_taper_that_its_ends_do_not_make_is_found(drawn: Drawn) -> None:
+    """One step more than the ends differ by: near enough, and yet another figure."""
+
+    def spoil(sheet: Spoiled) -> None:
+        group, text = cell(sheet, "strips-table", "W1", 3)
+        inches = Fraction((group.get("data-value") or "").split()[0]) + Fraction(1, 16)
+        whole, part = divmod(inches, 1)
+        group.set("data-value", f"{inches} in")
+        text.text = f'{whole} {part}"' if whole else f'{part}"'
 
     assert found(drawn, spoil) == {80}
 

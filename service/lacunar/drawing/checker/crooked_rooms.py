@@ -1,7 +1,7 @@
 """Points on rooms out of square: outline, tapers, strings at both ends, control line, tables."""
 
 from collections import Counter
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from fractions import Fraction
 from math import dist
 
@@ -64,7 +64,7 @@ def tapers_as_laid_out(subject: Subject) -> Iterator[Finding]:
         for strip in crooked.strips:
             if strip.strip:
                 yield from _drawn_widths(subject, frame, strip)
-    yield from _told_widths(subject, {strip.wall: strip for strip in crooked.strips})
+    yield from _told_widths(subject, crooked.strips)
 
 
 def _drawn_widths(subject: Subject, frame: PlanFrame, strip: StripFacts) -> Iterator[Finding]:
@@ -102,45 +102,64 @@ def _on_line(line: Sequence[Spot], at: float, axis: int) -> float:
     return start[axis] + (end[axis] - start[axis]) * share
 
 
-def _told_widths(subject: Subject, strips: dict[str, StripFacts]) -> Iterator[Finding]:
+def _told_widths(subject: Subject, strips: Sequence[StripFacts]) -> Iterator[Finding]:
     """The tables' figures against the layout's: widths are differences of marks, to a step.
 
     So a taper, which is the difference of both widths as printed, may be two steps off.
     """
-    step = subject.facts.step
-    for row, wall, cells in _rows(subject, "strip-row"):
-        told = {cell.data.get("name", ""): _told(subject, cell) for cell in cells}
-        strip = strips.get(wall)
-        for name, figure in told.items():
-            wanted = None if strip is None else _wanted(strip, name)
-            near = 2 * step if name == "taper" else step
-            if figure is None or wanted is None or abs(figure - wanted) > near:
-                yield subject.sheet.finding(80, row, f"does not tell the layout's {name}")
-            elif name == "widest" and figure < wanted:
-                yield subject.sheet.finding(80, row, "starts from a board that is too narrow")
-        widths = (told.get(name) for name in ("at-start", "at-end"))
-        ends = [width for width in widths if width is not None]
-        taper = told.get("taper")
-        if taper is not None and len(ends) > 1 and max(ends) - min(ends) != taper:
-            yield subject.sheet.finding(80, row, "has a taper other than its ends make")
+    sheet, step = subject.sheet, subject.facts.step
+    for table in sheet.of_kind("strips-table"):
+        told = {
+            (cell.data.get("name"), row.data.get("of")): cell
+            for row in sheet.of_kind("strip-row", table)
+            for cell in sheet.of_kind("cell", row)
+        }
+        walls = {wall for wall, _ in told}
+        for strip in (each for each in strips if each.wall in walls):
+            cells = {row: told.get((strip.wall, row)) for row in (STRIP, *WIDTHS)}
+            for message in _strip_faults(subject, strip, cells, step):
+                yield sheet.finding(80, f"{table.id} {strip.wall}", message)
 
 
-def _wanted(strip: StripFacts, name: str) -> Fraction | None:
-    return {
-        "at-start": strip.at_start,
-        "at-end": strip.at_end,
-        "taper": strip.taper,
-        "scribe": strip.scribe,
-        "widest": strip.widest,
-    }.get(name)
+STRIP, TAPER, BOARD = "STRIP", "TAPER", "BOARD"
+WIDTHS: Mapping[str, Callable[[StripFacts], Fraction]] = {
+    "AT W4/W1": lambda strip: strip.at_start,
+    "AT W2/W3": lambda strip: strip.at_end,
+    TAPER: lambda strip: strip.taper,
+    "SCRIBE": lambda strip: strip.scribe,
+    BOARD: lambda strip: strip.widest,
+}
 
 
-def _rows(subject: Subject, kind: str) -> Iterator[tuple[str, str, list[GroupRead]]]:
-    """The rows of tables of a kind: where, whose they are, and the cells that bear a name."""
+def _strip_faults(
+    subject: Subject,
+    strip: StripFacts,
+    cells: Mapping[str, GroupRead | None],
+    step: Fraction,
+) -> Iterator[str]:
+    """What a table says of one strip other than the layout."""
+    named = cells[STRIP]
+    texts = [one.text for one in subject.sheet.letterings_in(named)] if named else []
+    if texts != [strip.strip or "GAP"]:
+        yield f"is told as {texts}"
+    told = {row: _told(subject, cell) for row in WIDTHS if (cell := cells[row])}
+    for row, width in WIDTHS.items():
+        figure, wanted = told.get(row), width(strip)
+        if figure is None or abs(figure - wanted) > (2 * step if row == TAPER else step):
+            yield f"does not tell the layout's {row}"
+        elif row == BOARD and figure < wanted:
+            yield "starts from a board that is too narrow"
+    ends = [width for row, width in told.items() if row.startswith("AT ") and width is not None]
+    taper = told.get(TAPER)
+    if taper is not None and len(ends) > 1 and max(ends) - min(ends) != taper:
+        yield "has a taper other than its ends make"
+
+
+def _rows(subject: Subject, kind: str) -> Iterator[tuple[str, list[GroupRead]]]:
+    """The rows of tables of a kind: whose they are, and the cells that bear a name."""
     sheet = subject.sheet
     for row in sheet.of_kind(kind):
-        of = row.data.get("of", "")
-        yield f"{kind} {of}", of.partition(" ")[0], list(sheet.of_kind("cell", row))
+        yield row.data.get("of", ""), list(sheet.of_kind("cell", row))
 
 
 def _told(subject: Subject, cell: GroupRead) -> Fraction | None:
@@ -206,15 +225,20 @@ def survey_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     if crooked is None:
         return
     step = first.facts.step
-    strips = {row for each in subjects for row, _, _ in _rows(each, "strip-row")}
-    walls = {row.split(" ")[1] for row in strips}
-    if walls != {strip.wall for strip in crooked.strips}:
+    walls = Counter(
+        cell.data.get("name", "")
+        for each in subjects
+        for of, cells in _rows(each, "strip-row")
+        for cell in cells
+        if of == STRIP
+    )
+    if walls != Counter(strip.wall for strip in crooked.strips):
         yield first.sheet.finding(83, "strips-table", "does not list what stands at every wall")
     lengths = {name: rounded(length, step) for name, length in crooked.lengths.items()}
     told = {
         of: _told(each, cells[0])
         for each in subjects
-        for _, of, cells in _rows(each, "surveyed-row")
+        for of, cells in _rows(each, "surveyed-row")
         if cells
     }
     if told != lengths:
@@ -230,7 +254,7 @@ def _modes_told(
     told: dict[str, list[Fraction | None]] = {mode: [] for mode in modes}
     for each in subjects:
         # The first row is of angles, which are not read here.
-        for _, _, cells in list(_rows(each, "mode-row"))[1:]:
+        for _, cells in list(_rows(each, "mode-row"))[1:]:
             for cell in cells:
                 told.setdefault(cell.data.get("name", ""), []).append(_told(each, cell))
     wanted = {

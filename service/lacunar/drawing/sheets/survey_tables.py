@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
-from lacunar.drawing.run_ends import End, RunEnd
+from lacunar.drawing.run_ends import RunEnd
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout, WallBeam
@@ -17,7 +17,6 @@ from lacunar.measure.writing import decimal_text
 from lacunar.model.room import START_WALL
 
 DIAGONALS = ("rising", "falling")
-ANGLE_PLACES = 2
 
 
 def survey_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> tuple[Block, ...]:
@@ -101,38 +100,26 @@ def _turned(change: Angle) -> str:
 
 def angle_text(angle: Angle) -> str:
     """An angle to a hundredth of a degree: 1/16 in over 30 ft."""
-    return decimal_text(angle.degrees, ANGLE_PLACES) + "°"
+    whole, part = divmod(round(angle.degrees * 100), 100)
+    return f"{whole}.{part:02d}°"
+
+
+STRIP_ROWS = ("STRIP", "AT W4/W1", "AT W2/W3", "TAPER", "SCRIBE", "BOARD")
 
 
 def _strips(layout: Layout, crooked: CrookedRoom, wording: SheetWording) -> list[WordColumn]:
-    """Each wall's strip at both of its ends, as strings show it there, and what to start from."""
-    walls = crooked.walls
-    ends = [_at_ends(layout, wall, wording) for wall in walls]
-    widths: list[tuple[End, list[Length]]] = [
-        ("start", [start for start, _ in ends]),
-        ("end", [end for _, end in ends]),
-    ]
-    tapers = [abs(end - start) for start, end in ends]
-    scribes = [wall.scribe.value for wall in walls]
-    boards = [_started_from(wall, wording) for wall in walls]
-    columns = [WordColumn("STRIP", tuple(_named(wall) for wall in walls))]
-    for (name, lengths), head in zip(widths, ("W4/W1", "W2/W3"), strict=True):
-        columns.append(_lengths(head, f"at-{name}", lengths, wording))
-    columns.append(_lengths("TAPER", "taper", tapers, wording))
-    if any(scribes):
-        columns.append(_lengths("SCRIBE", "scribe", scribes, wording))
-    columns.append(_lengths("BOARD", "widest", boards, wording))
+    """A column to each wall: its strip at both ends, as strings show it, and the board for it."""
+    columns = [WordColumn("", STRIP_ROWS)]
+    for wall in crooked.walls:
+        start, end = _at_ends(layout, wall, wording)
+        board = _started_from(wall, wording)
+        lengths = (start, end, abs(end - start), wall.scribe.value, board)
+        shown = [wording.detailed(length) for length in lengths]
+        strip = wall.strip or "GAP"
+        cells = (strip, *(wording.detail(length) for length in shown))
+        values = (strip, *(wording.exact(length) for length in shown))
+        columns.append(WordColumn(wall.wall, cells, wall.wall, values))
     return columns
-
-
-def _lengths(head: str, name: str, lengths: Sequence[Length], wording: SheetWording) -> WordColumn:
-    shown = [wording.detailed(length) for length in lengths]
-    cells = tuple(wording.detail(length) for length in shown)
-    return WordColumn(head, cells, name, tuple(wording.exact(length) for length in shown))
-
-
-def _named(wall: CrookedWall) -> str:
-    return f"{wall.wall} {wall.strip}" if wall.strip else f"{wall.wall} (gap)"
 
 
 def _at_ends(layout: Layout, wall: CrookedWall, wording: SheetWording) -> tuple[Length, Length]:
