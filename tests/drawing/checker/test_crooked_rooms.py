@@ -145,13 +145,13 @@ def test_a_control_line_left_out_is_found(drawn: Drawn) -> None:
     assert found(drawn, lambda sheet: sheet.remove("control-line")) == {5, 82}
 
 
-@pytest.mark.parametrize("table", ["strips-table", "surveyed-table", "modes-table"])
+@pytest.mark.parametrize("table", ["strips-table", "wall-lengths-table", "modes-table"])
 def test_a_table_left_out_is_found(drawn: Drawn, table: str) -> None:
     assert found(drawn, lambda sheet: sheet.remove(table)) == {83}
 
 
 @pytest.mark.parametrize(
-    ("table", "name"), [("surveyed-table", "length"), ("modes-table", "follow-walls")]
+    ("table", "name"), [("wall-lengths-table", "length"), ("modes-table", "follow-walls")]
 )
 def test_a_length_told_otherwise_is_found(drawn: Drawn, table: str, name: str) -> None:
     def spoil(sheet: Spoiled) -> None:

@@ -238,11 +238,11 @@ def survey_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     told = {
         of: _told(each, cells[0])
         for each in subjects
-        for of, cells in _rows(each, "surveyed-row")
+        for of, cells in _rows(each, "wall-length-row")
         if cells
     }
     if told != lengths:
-        yield first.sheet.finding(83, "surveyed-table", "does not list the walls as surveyed")
+        yield first.sheet.finding(83, "wall-lengths-table", "does not list the walls as surveyed")
     if len(crooked.modes) > 1:
         yield from _modes_told(subjects, crooked.modes)
 

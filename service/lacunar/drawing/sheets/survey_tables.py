@@ -27,7 +27,11 @@ def survey_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> t
     blocks = [
         *in_blocks("strip", "strips", "STRIPS AT WALLS", _strips(layout, crooked, wording), space),
         *in_blocks(
-            "surveyed", "surveyed", "WALLS AS SURVEYED", _walls(crooked.survey, wording), space
+            "wall-length",
+            "wall-lengths",
+            "WALLS AS SURVEYED",
+            _walls(crooked.survey, wording),
+            space,
         ),
         *in_blocks("corner", "corners", "CORNERS AS SURVEYED", _corners(crooked.survey), space),
     ]
