@@ -34,7 +34,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
-    yield from crooked_cautions(layout.crooked)
+    yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:
