@@ -49,6 +49,8 @@ class _StringsAt:
 
     def _inset(self, at: float) -> float:
         """How far the wall that the strings stand by lies within its outermost place [mm]."""
+        if self.frame.layout.crooked is None:
+            return 0.0
         across = self.at.run.other
         low, high = self.frame.reach(across)
         face = self.frame.face_at(wall_at(self.at.run, self.at.end), across, at)
