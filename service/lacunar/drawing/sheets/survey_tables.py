@@ -16,6 +16,7 @@ from lacunar.measure.units import Units
 from lacunar.measure.writing import decimal_text
 from lacunar.model.room import START_WALL
 
+SHARED_PLACES = 4
 DIAGONALS = ("rising", "falling")
 
 
@@ -99,7 +100,9 @@ def _corners(survey: SurveyReport) -> list[WordColumn]:
 def _turned(change: Angle) -> str:
     if not change:
         return "0"
-    return ("+" if change.degrees > 0 else "-") + angle_text(abs(change))
+    # Finer than angles are told: what is shared out is a quarter of what a gauge shows.
+    turned = decimal_text(abs(change).degrees, SHARED_PLACES)
+    return ("+" if change.degrees > 0 else "-") + f"{turned}°"
 
 
 def angle_text(angle: Angle) -> str:
