@@ -20,6 +20,7 @@ from lacunar.layout import (
     moulding_records,
     opening_records,
     records,
+    survey_records,
 )
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
@@ -88,6 +89,16 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    survey_records.LengthCorrection,
+    survey_records.AngleCorrection,
+    survey_records.SurveyedCorner,
+    survey_records.SurveyedWall,
+    survey_records.SurveyReport,
+    survey_records.CrookedRun,
+    survey_records.CrookedWall,
+    survey_records.ModeCoffer,
+    survey_records.CrookedMode,
+    survey_records.CrookedRoom,
     crossing_records.BoardEnd,
     crossing_records.CrossingPlace,
     crossing_records.CrossingEnd,

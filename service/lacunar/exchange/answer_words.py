@@ -12,6 +12,7 @@ from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
 from lacunar.exchange.sheet_index import SHEET_WORDS
+from lacunar.exchange.survey_answer_words import SURVEY_WORDS
 from lacunar.exchange.take_off_words import TAKE_OFF_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
@@ -317,6 +318,7 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **SURVEY_WORDS,
     **CROSSING_WORDS,
     **FITTING_WORDS,
     **ITEM_WORDS,

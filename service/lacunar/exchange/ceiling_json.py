@@ -8,6 +8,7 @@ from typing import Any
 
 from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.panel_fields import temperature_text
+from lacunar.exchange.survey_json import crooked_json, survey_json
 from lacunar.exchange.take_off_section import take_off_to_json
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
@@ -128,9 +129,10 @@ class _Writer:
     def room(self, room: Room) -> Json:
         finish = room.wall_finish
         return {
-            **self.lengths(
-                length=room.length, width=room.width, height=room.height, headroom=room.headroom
-            ),
+            **({} if room.survey else self.lengths(length=room.length, width=room.width)),
+            **self.lengths(height=room.height, headroom=room.headroom),
+            **({"survey": survey_json(room.survey, self.length)} if room.survey else {}),
+            **({"crooked": crooked_json(room.crooked, self.length)} if room.crooked else {}),
             "measured_to": str(room.measured_to),
             **({"wall_finish": self.wall_finish(finish)} if finish else {}),
             **({"code_edition": room.code_edition} if room.code_edition else {}),

@@ -11,6 +11,8 @@ from lacunar.exchange import (
     panel_fields,
     query_reading,
     shaped_fields,
+    survey_fields,
+    survey_given,
     take_off_request,
     take_off_schema,
 )
@@ -177,8 +179,12 @@ def _add_object(schema: Schema, found: dict[str, Json]) -> Json:
 
 
 def _required(schema: Schema) -> Json:
-    needed = schema.needed if isinstance(schema, SpecSchema) else ()
-    return {"required": list(needed)} if needed else {}
+    if not isinstance(schema, SpecSchema):
+        return {}
+    needed: Json = {"required": list(schema.needed)} if schema.needed else {}
+    if schema.needed_sets:
+        needed["anyOf"] = [{"required": list(names)} for names in schema.needed_sets]
+    return needed
 
 
 def _inside(field: Field, found: dict[str, Json]) -> Json:
@@ -337,5 +343,9 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (shaped_fields.WallFinish, _wall_finish),
     (shaped_fields.AtWall, _at_wall),
     (shaped_fields.SheetEdges, _sheet_edges),
+    (survey_fields.WallLengths, survey_given.wall_lengths),
+    (survey_fields.CornerAngles, survey_given.corner_angles),
+    (survey_fields.CornerPoints, survey_given.corner_points),
+    (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

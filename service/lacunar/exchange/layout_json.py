@@ -59,6 +59,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "ceiling_items": write.value(layout.items),
         "wall_features": write.value(layout.wall_features),
         "measured_openings": write.value(layout.measured_openings),
+        "crooked": write.value(layout.crooked),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),
     }

@@ -10,6 +10,7 @@ from lacunar.exchange.json_pointer import pointer_to
 from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.exchange.survey_json import surveyed
 from lacunar.exchange.take_off_section import take_off_spec
 from lacunar.measure.units import Units
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
@@ -158,6 +159,7 @@ def _room(parts: Parts) -> RoomSpec:
     )
     features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
     read = {
+        **surveyed(parts),
         "members": members,
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),

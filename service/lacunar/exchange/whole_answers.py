@@ -165,6 +165,10 @@ def _layout() -> Json:
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
         **_built_on_beams(),
+        "crooked": {
+            "anyOf": [reference("CrookedRoom"), {"type": "null"}],
+            "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
+        },
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": _DIGEST,

@@ -14,6 +14,7 @@ from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
+from lacunar.layout.survey.cautions import crooked_cautions
 from lacunar.model.grid import WallKind
 
 
@@ -33,6 +34,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
+    yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.weights import HungPanel
+from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.beams.board_ends import EndRules
 from lacunar.layout.beams.crossings import crossings
 from lacunar.layout.beams.cut_pieces import cut_pieces
@@ -57,6 +58,9 @@ from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, run_layout
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
 from lacunar.layout.set_out_beams import SetOutBeams
+from lacunar.layout.survey.crooked_room import crooked_room
+from lacunar.layout.survey.square_frame import SquareFrame, square_frame
+from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
@@ -73,6 +77,8 @@ class _SetOut:
     tasks: Mapping[RunName, RunTask]
     plans: Mapping[RunName, RunPlan]
     ends: Mapping[RunName, DividedEnds]
+    surveyed: SquareFrame | None
+    crooked: CrookedRoom | None
 
 
 def lay_out(ceiling: Ceiling) -> Layout:
@@ -105,10 +111,11 @@ def _divide(
     ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
 ) -> _SetOut | None:
     strips = wall_strips(ceiling.grid, families)
+    surveyed = square_frame(ceiling.room)
     tasks: dict[RunName, RunTask] = {}
     plans: dict[RunName, RunPlan] = {}
     for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips)
+        task = faults.attempt(_task, ceiling, families[name], strips, surveyed)
         plan = None if task is None else faults.attempt(plan_run, task)
         if task is not None and plan is not None:
             tasks[name], plans[name] = task, plan
@@ -116,11 +123,17 @@ def _divide(
         return None
     refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
     ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
-    return _SetOut(ceiling, families, strips, tasks, plans, ends)
+    crooked = crooked_room(ceiling.room, surveyed, strips, (tasks, plans)) if surveyed else None
+    return _SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked)
 
 
-def _task(ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]) -> RunTask:
-    frame = run_frame(ceiling.room, family.run)
+def _task(
+    ceiling: Ceiling,
+    family: Family,
+    strips: Mapping[str, tuple[WallStrip, ...]],
+    surveyed: SquareFrame | None,
+) -> RunTask:
+    frame = run_frame(ceiling.room, family.run, surveyed.runs[family.run] if surveyed else None)
     return RunTask(
         run=ceiling.grid.run(family.run),
         frame=frame,
@@ -191,11 +204,11 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     measured = as_measured(ceiling, found)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
-    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
+    framing = backing(ceiling, beams, _joists(set_out), tuple(_hung(fitted, boards)))
     built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
     layout = Layout(
         ceiling=ceiling,
-        outline=_outline(ends),
+        outline=_outline(set_out),
         length=runs[RunName.LENGTH],
         width=runs[RunName.WIDTH],
         beams=beams.beams,
@@ -210,7 +223,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        levels=levels(ceiling, beams),
+        levels=levels(ceiling, beams, {name: set_out.tasks[name].frame for name in RunName}),
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         measured_openings=measured_outcome(ceiling, found, measured),
@@ -220,6 +233,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
         cautions=(),
+        crooked=set_out.crooked,
     )
     return _advised(layout)
 
@@ -255,13 +269,22 @@ def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
 
 def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
     """What panels are sized by along each run, with the joists that are met along it."""
-    joists, found = set_out.ceiling.room.joists, {}
+    joists, found = _joists(set_out), {}
     for name in RunName:
         divided = set_out.ends[name].at_start
-        span = set_out.tasks[name].frame.span.value
-        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        met = joists if joists is not None and joists.on is name else None
         found[name] = PanelRun(divided, set_out.families[name].built, met)
     return found
+
+
+def _joists(set_out: _SetOut) -> JoistLines | None:
+    """Where the joists lie above the run across them; None where nothing is known of them."""
+    joists = set_out.ceiling.room.joists
+    if joists is None:
+        return None
+    frame = set_out.tasks[joists.on].frame
+    before = frame.before_start.value if frame.before_start else ZERO
+    return joist_lines(joists, frame.span.value, before)
 
 
 def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
@@ -296,7 +319,10 @@ def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[
         yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
-def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
+def _outline(set_out: _SetOut) -> tuple[Point, ...]:
+    if set_out.surveyed:
+        return tuple(Point(corner.x, corner.y) for corner in set_out.surveyed.corners)
+    ends = set_out.ends
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)

@@ -19,6 +19,7 @@ from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.layout.opening_records import MeasuredOpenings
+from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint, FamilyProfile
@@ -268,6 +269,7 @@ class MarkKind(StrEnum):
     BACKING = "backing"
     CENTER = "center"
     MEMBER = "member"
+    MEMBER_CENTER = "member_center"
 
 
 @dataclass(frozen=True, slots=True)
@@ -332,6 +334,7 @@ class CasingChoice:
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
+    `crooked` is None where the room was not surveyed.
     `grid_id` names its grid; `measured_openings` is None where nothing was measured.
     """
 
@@ -361,6 +364,7 @@ class Layout:
     wall_features: tuple[WallFeatureCheck, ...]
     measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
+    crooked: CrookedRoom | None
 
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""

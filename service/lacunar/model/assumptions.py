@@ -38,6 +38,7 @@ from lacunar.model.spec import (
 from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
 from lacunar.model.stations import greatest_rise
 from lacunar.model.stock_length import decide_stock
+from lacunar.model.survey_assumptions import decide_crooked, decide_survey, nominal_sizes
 from lacunar.model.take_off_assumptions import decide_take_off
 
 
@@ -123,9 +124,10 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         finish = usual.wall_finish
         assuming.note("/room/wall_finish", finish, "a usual wallboard on each wall")
         wall_finish = (finish, finish, finish, finish)
+    length, width = nominal_sizes(room.survey) if room.survey else (room.length, room.width)
     return Room(
-        length=_stated(room.length, "/room/length"),
-        width=_stated(room.width, "/room/width"),
+        length=_stated(length, "/room/length"),
+        width=_stated(width, "/room/width"),
         height=decide_height(room, assuming),
         measured_to=measured_to,
         wall_finish=wall_finish,
@@ -139,6 +141,8 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         code_edition=room.code_edition or "",
         members=_members(room.members, usual, assuming),
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
+        survey=decide_survey(room, spec.units or Units.INCH, assuming),
+        crooked=decide_crooked(room, spec.units or Units.INCH, assuming),
         ceiling_items=decide_items(room.ceiling_items, assuming),
         wall_features=decide_wall_features(room.wall_features, assuming),
         stations=decide_stations(room, assuming),

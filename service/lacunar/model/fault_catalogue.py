@@ -15,6 +15,7 @@ from lacunar.model.opening_fault_meanings import OPENING_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
 from lacunar.model.station_fault_meanings import STATION_FAULTS
+from lacunar.model.survey_fault_meanings import SURVEY_FAULTS
 from lacunar.model.take_off_fault_meanings import TAKE_OFF_FAULTS
 
 _DOCUMENT = {
@@ -364,6 +365,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **ITEM_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
+        **SURVEY_FAULTS,
         **PROFILE_FAULTS,
         **OPENING_FAULTS,
         **STATION_FAULTS,

@@ -101,6 +101,11 @@ def _inches(least: str, most: str, reason: str) -> Bounds:
 
 
 ROOM_SIDE = _inches("12", "3600", "a ceiling is laid out from a closet of 1 ft to a hall of 300 ft")
+ROOM_DIAGONAL = _inches("12", "5100", "no room of these sides has a longer diagonal")
+SURVEY_POINT = _inches("-3600", "3600", "points are measured from a place in or near the room")
+BOW = _inches("0", "12", "a wall that bows more is two walls")
+CLOSING = _inches("0", "12", "a survey off by more is no survey")
+TAPER = _inches("0", "12", "a taper of 12 in is seen by anybody")
 ROOM_HEIGHT = _inches("48", "720", "ceilings lie from 4 ft to 60 ft above the floor")
 WALL_FINISH = _inches("0", "12", "no wall finish is thicker than 12 in")
 HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")

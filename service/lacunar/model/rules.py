@@ -21,6 +21,7 @@ from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.spec_lengths import lengths_in
 from lacunar.model.station_rules import STATION_RULES
+from lacunar.model.survey_rules import SURVEY_RULES
 from lacunar.model.take_off_rules import TAKE_OFF_RULES
 
 
@@ -47,6 +48,7 @@ def length_out_of_bounds(pointer: str, length: Length, bounds: Bounds) -> Fault:
 RULES: tuple[Rule, ...] = (
     lengths_lie_within_bounds,
     *ROOM_RULES,
+    *SURVEY_RULES,
     *STATION_RULES,
     *BEAM_RULES,
     *GRID_RULES,

@@ -32,6 +32,7 @@ from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.survey import CrookedSpec, SurveySpec
 from lacunar.model.take_off import TakeOffSpec
 from lacunar.model.woods import Species
 
@@ -102,7 +103,7 @@ class FixingSpec:
 
 @dataclass(frozen=True, slots=True)
 class RoomSpec:
-    """The room; see `model.room.Room`. Length, width and height suffice."""
+    """The room; see `model.room.Room`. Length, width and height suffice, or height and a survey."""
 
     length: Length | None = None
     width: Length | None = None
@@ -113,6 +114,8 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    survey: SurveySpec | None = None
+    crooked: CrookedSpec | None = None
     stations: tuple[StationSpec, ...] = ()
     leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()

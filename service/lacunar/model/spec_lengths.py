@@ -24,6 +24,7 @@ from lacunar.model.spec import (
 )
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.survey import CORNERS, CrookedSpec, DiagonalsSpec, SurveySpec
 from lacunar.model.take_off import NailSpacingSpec, TakeOffSpec
 
 
@@ -70,6 +71,9 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield BoundLength("/room/width", room.width, limits.ROOM_SIDE)
     yield BoundLength("/room/height", room.height, limits.ROOM_HEIGHT)
     yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
+    yield from _in_survey(room.survey or SurveySpec())
+    crooked = room.crooked or CrookedSpec()
+    yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
     if room.wall_finish is None:
         return
     if len(set(room.wall_finish)) == 1:
@@ -77,6 +81,21 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
         return
     for wall, finish in zip(WALLS, room.wall_finish, strict=True):
         yield BoundLength(f"/room/wall_finish/{wall}", finish, limits.WALL_FINISH)
+
+
+def _in_survey(survey: SurveySpec) -> Iterator[BoundLength]:
+    place = "/room/survey"
+    for wall, side in zip(WALLS, survey.sides or (), strict=False):
+        yield BoundLength(f"{place}/sides/{wall}", side, limits.ROOM_SIDE)
+    for wall, bow in zip(WALLS, survey.bows or (), strict=False):
+        yield BoundLength(f"{place}/bows/{wall}", abs(bow), limits.BOW)
+    diagonals = survey.diagonals or DiagonalsSpec()
+    yield BoundLength(f"{place}/diagonals/rising", diagonals.rising, limits.ROOM_DIAGONAL)
+    yield BoundLength(f"{place}/diagonals/falling", diagonals.falling, limits.ROOM_DIAGONAL)
+    for corner, spot in zip(CORNERS, survey.points or (), strict=False):
+        yield BoundLength(f"{place}/points/{corner}/x", spot.x, limits.SURVEY_POINT)
+        yield BoundLength(f"{place}/points/{corner}/y", spot.y, limits.SURVEY_POINT)
+    yield BoundLength(f"{place}/tolerance", survey.tolerance, limits.CLOSING)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
