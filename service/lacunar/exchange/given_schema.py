@@ -19,8 +19,8 @@ from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
 from lacunar.model import limits
-from lacunar.model.grid import WallKind
 from lacunar.model.room import WALLS
+from lacunar.model.wall_kind import WallKind
 
 Field = marshmallow_fields.Field[Any]
 

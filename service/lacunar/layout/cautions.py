@@ -15,7 +15,7 @@ from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
 from lacunar.layout.survey.cautions import crooked_cautions
-from lacunar.model.grid import WallKind
+from lacunar.model.wall_kind import WallKind
 
 
 def cautions(layout: Layout) -> Iterator[Caution]:

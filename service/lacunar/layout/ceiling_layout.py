@@ -19,7 +19,7 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.standing_beams import standing_beams
+from lacunar.layout.beams.standing_beams import running, square_meeting, standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
@@ -34,6 +34,18 @@ from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.outlined_room import outlined_room
+from lacunar.layout.outline.partial_coffers import Filling
+from lacunar.layout.outline.rows import (
+    Outlined,
+    inner_strips,
+    inner_wall_beams,
+    outlined,
+    outlined_meeting,
+)
+from lacunar.layout.outline.walls import Region, region
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
@@ -47,16 +59,23 @@ from lacunar.layout.records import (
     Point,
     RunLayout,
     RunMarks,
+    WallBeam,
+    profiles_by_beam,
 )
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
 from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
-from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.frame import outlined_frame, run_frame
 from lacunar.layout.runs.marks import run_marks
 from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds, run_layout
-from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.runs.wall_strips import (
+    WallStrip,
+    run_of_wall,
+    wall_conditions,
+    wall_strips,
+)
 from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.layout.survey.crooked_room import crooked_room
 from lacunar.layout.survey.square_frame import SquareFrame, square_frame
@@ -79,6 +98,7 @@ class _SetOut:
     ends: Mapping[RunName, DividedEnds]
     surveyed: SquareFrame | None
     crooked: CrookedRoom | None
+    outlined: Outlined | None
 
 
 def lay_out(ceiling: Ceiling) -> Layout:
@@ -112,10 +132,11 @@ def _divide(
 ) -> _SetOut | None:
     strips = wall_strips(ceiling.grid, families)
     surveyed = square_frame(ceiling.room)
+    outline = faults.attempt(_region, ceiling, families, strips)
     tasks: dict[RunName, RunTask] = {}
     plans: dict[RunName, RunPlan] = {}
     for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips, surveyed)
+        task = faults.attempt(_task, ceiling, families[name], strips, outline or surveyed)
         plan = None if task is None else faults.attempt(plan_run, task)
         if task is not None and plan is not None:
             tasks[name], plans[name] = task, plan
@@ -124,16 +145,31 @@ def _divide(
     refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
     ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
     crooked = crooked_room(ceiling.room, surveyed, strips, (tasks, plans)) if surveyed else None
-    return _SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked)
+    within = outlined(outline, ends) if outline else None
+    return _SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked, within)
+
+
+def _region(
+    ceiling: Ceiling,
+    families: Mapping[RunName, Family],
+    strips: Mapping[str, tuple[WallStrip, ...]],
+) -> Region | None:
+    """The room between its walls, where it has other than four."""
+    if ceiling.room.outline is None:
+        return None
+    return region(ceiling.room.outline, strips, families, wall_conditions(ceiling.grid))
 
 
 def _task(
     ceiling: Ceiling,
     family: Family,
     strips: Mapping[str, tuple[WallStrip, ...]],
-    surveyed: SquareFrame | None,
+    within: Region | SquareFrame | None,
 ) -> RunTask:
-    frame = run_frame(ceiling.room, family.run, surveyed.runs[family.run] if surveyed else None)
+    if isinstance(within, Region):
+        frame = outlined_frame(family.run, within.spans[family.run])
+    else:
+        frame = run_frame(ceiling.room, family.run, within.runs[family.run] if within else None)
     return RunTask(
         run=ceiling.grid.run(family.run),
         frame=frame,
@@ -192,13 +228,19 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
+    if set_out.outlined is not None:
+        spans = set_out.outlined.spans
+        orders = [(user, order) for user, order in orders if spans.get(user, True)]
+        for strip, run in inner_strips(set_out.outlined.region):
+            orders.append((strip.id, wall_order(strip, families[run], depths)))
     return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
 def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
     clearances = _clearances(set_out, book)
-    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    within = _cells(set_out)
+    found = _coffers(set_out, within)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
     measured = as_measured(ceiling, found)
@@ -234,6 +276,7 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
         cautions=(),
         crooked=set_out.crooked,
+        outlined=_outlined(set_out, ends_of, within, built),
     )
     return _advised(layout)
 
@@ -249,10 +292,43 @@ def _standing(
     set_out: _SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
 ) -> tuple[SetOutBeams, EndRules]:
     """The beams as they stand, and what decides how their boards end."""
-    asked = set_out.ceiling.beams
-    standing = standing_beams(set_out.ends, book, asked.through)
-    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
-    return beams, EndRules(standing.meeting, asked.look)
+    asked, ends = set_out.ceiling.beams, set_out.ends
+    inner: tuple[WallBeam, ...] = ()
+    if set_out.outlined is None:
+        meeting = square_meeting(ends, book, asked.through)
+    else:
+        meeting = outlined_meeting(set_out.outlined, book, running(ends, asked.through))
+        inner = tuple(inner_wall_beams(set_out.outlined.region, meeting, book))
+    standing = standing_beams(ends, book, meeting)
+    beams = SetOutBeams(runs, standing.beams, (*standing.wall_beams, *inner), book.by_id)
+    return beams, EndRules(meeting, asked.look)
+
+
+def _cells(set_out: _SetOut) -> tuple[Cell, ...]:
+    """The coffers of a room with other than four walls, whole and cut; none in any other."""
+    within = set_out.outlined
+    return () if within is None else cells(within.region, within.ends, within.spans)
+
+
+def _coffers(set_out: _SetOut, within: tuple[Cell, ...]) -> tuple[Coffer, ...]:
+    """The whole coffers of a ceiling."""
+    ends = set_out.ends
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    if set_out.outlined is None:
+        return found
+    whole = {cell.id for cell in within if cell.whole}
+    return tuple(coffer for coffer in found if coffer.id in whole)
+
+
+def _outlined(
+    set_out: _SetOut, rules: EndRules, within: tuple[Cell, ...], built: BuiltCeiling
+) -> OutlinedRoom | None:
+    """What is told of a room with other than four walls."""
+    room = set_out.outlined
+    if room is None:
+        return None
+    filling = Filling(set_out.ceiling, built.mouldings.crown, room.region.approximate)
+    return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
 
 
 def _advised(layout: Layout) -> Layout:
@@ -320,6 +396,9 @@ def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[
 
 
 def _outline(set_out: _SetOut) -> tuple[Point, ...]:
+    if set_out.outlined:
+        first, *others = set_out.outlined.region.corners
+        return tuple(Point(corner.x, corner.y) for corner in (first, *reversed(others)))
     if set_out.surveyed:
         return tuple(Point(corner.x, corner.y) for corner in set_out.surveyed.corners)
     ends = set_out.ends

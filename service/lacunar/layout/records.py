@@ -19,15 +19,16 @@ from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.layout.opening_records import MeasuredOpenings
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint, FamilyProfile
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.faults import FigureValue
-from lacunar.model.grid import WallKind
 from lacunar.model.room import RunName
 from lacunar.model.stock import Stock
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -333,7 +334,8 @@ class CasingChoice:
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
-    `crooked` is None where the room was not surveyed.
+    `crooked` is None where the room was not surveyed, `outlined` where it has four walls; else
+    `coffers` are the whole ones, and those that walls cut are in there.
     `grid_id` names its grid; `measured_openings` is None where nothing was measured.
     """
 
@@ -364,6 +366,7 @@ class Layout:
     measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
     crooked: CrookedRoom | None
+    outlined: OutlinedRoom | None
 
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""

@@ -5,8 +5,8 @@ from dataclasses import dataclass
 
 from lacunar.layout.records import Beam, BeamProfile, RunLayout, WallBeam
 from lacunar.measure.length import Length
-from lacunar.model.grid import WallKind
 from lacunar.model.room import RunName
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)
