@@ -202,11 +202,13 @@ class Beam:
 class WallBeam:
     """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face).
 
-    `pieces` are its clear lengths between the faces that part it and those at its ends.
+    `pieces` are its clear lengths between the faces that part it and those at its ends. `looks_as`
+    is that of W1 to W4 which its wall is, or which looks the same way.
     """
 
     id: str
     wall: str
+    looks_as: str
     kind: WallKind
     on: RunName
     near: EndPositions
@@ -366,7 +368,7 @@ class Layout:
     measured_openings: MeasuredOpenings | None
     cautions: tuple[Caution, ...]
     crooked: CrookedRoom | None
-    outlined: OutlinedRoom | None
+    outlined: OutlinedRoom | None = None
 
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""

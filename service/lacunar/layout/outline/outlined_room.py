@@ -13,7 +13,7 @@ from lacunar.layout.outline.walls import Region, Wall, beam_strip
 from lacunar.layout.outline_records import BeamSpan, OutlinedRoom, OutlineWall
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
-from lacunar.measure.figure import CountFigure, LengthFigure, Rule
+from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure, Rule
 from lacunar.measure.plane import Spot
 from lacunar.measure.rounding import Step, round_to
 from lacunar.model.room import RunName
@@ -47,7 +47,7 @@ def outlined_room(
         corrections=region.shape.corrections,
         checks=region.shape.checks,
         walls=tuple(_wall(region, wall, step) for wall in region.walls),
-        area=area_of(region.corners[::-1], approximate=region.approximate),
+        area=floor_area(region),
         spans=tuple(_spans(room, meeting)),
         partial_coffers=cut,
         corners=partial_corners(cut, filling),
@@ -55,6 +55,11 @@ def outlined_room(
         coffers_left_out=_left_out(room, cells),
         beams_left_out=tuple(beam for beam, spans in room.spans.items() if not spans),
     )
+
+
+def floor_area(region: Region) -> NumberFigure:
+    """The area of a room between its finished walls [ft2]."""
+    return area_of(region.corners[::-1], approximate=region.approximate)
 
 
 def _left_out(room: Outlined, cells: Sequence[Cell]) -> CountFigure:

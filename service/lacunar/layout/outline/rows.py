@@ -224,6 +224,7 @@ def inner_wall_beams(region: Region, meeting: Meeting, book: ProfileBook) -> Ite
         yield WallBeam(
             id=strip.id,
             wall=wall.name,
+            looks_as=wall.looks_as,
             kind=strip.wall_kind,
             on=wall.on,
             near=EndPositions(near, near),
