@@ -277,3 +277,92 @@ def test_each_single_change_closes_the_survey():
         back = closing_change(read, spoiled)
         assert back is not None
         assert abs(float(read[spoiled] + back) - true[spoiled]) < 0.5
+
+
+TURNED = {"W1": "W4", "W2": "W1", "W3": "W2", "W4": "W3"}
+"""Where each wall comes to lie when a plan is turned a quarter, counter-clockwise."""
+REVERSED = ("W1", "W3")
+"""Walls whose start comes to lie at their end."""
+
+
+def turned(corners: Places) -> Places:
+    """The room a quarter turned: what was on the left is below, the corner above left the datum."""
+    spots = [(-y, x) for x, y in corners]
+    return [spots[3], spots[0], spots[1], spots[2]]
+
+
+def quarter(given: Spec, survey: Spec) -> Spec:
+    """A spec turned with its room: the length run becomes the width run, that the length run."""
+    runs = given["grid"]
+    backwards = {**runs["width"], "start": runs["width"]["end"], "end": runs["width"]["start"]}
+    control = TURNED[given["room"]["crooked"]["control"]]
+    room = {**given["room"], "survey": survey, "crooked": {"control": control}}
+    return {"room": room, "grid": {"length": backwards, "width": runs["length"]}}
+
+
+def apart_most(one: Layout, other: Layout) -> Fraction:
+    """By how much the strips, spans and diagonals of a turned room differ at most [in]."""
+    assert one.crooked is not None
+    assert other.crooked is not None
+    found = {wall.wall: wall for wall in other.crooked.walls}
+    pairs = [(one.crooked.grid_diagonal, other.crooked.grid_diagonal)]
+    pairs.append((one.crooked.survey.rising, other.crooked.survey.falling))
+    pairs.append((one.crooked.survey.falling, other.crooked.survey.rising))
+    for wall in one.crooked.walls:
+        twin = found[TURNED[wall.wall]]
+        ends = (twin.at_start, twin.at_end)
+        first, last = ends[::-1] if wall.wall in REVERSED else ends
+        pairs += [(wall.at_start, first), (wall.at_end, last), (wall.taper, twin.taper)]
+        pairs.append((wall.widest, twin.widest))
+    (length, width), (new_length, new_width) = one.crooked.runs, other.crooked.runs
+    pairs += [(length.clear, new_width.clear), (width.clear, new_length.clear)]
+    for mode, twin_mode in zip(one.crooked.modes, other.crooked.modes, strict=True):
+        pairs += [(mode.shortest, twin_mode.narrowest), (mode.widest, twin_mode.longest)]
+    return max(abs((a.value - b.value).inches) for a, b in pairs)
+
+
+GRIDDED = {"length": run(4, "half"), "width": {"coffers": 3, "start": "full", "end": "half"}}
+
+
+def test_a_room_turned_a_quarter_has_the_same_strips_at_walls_of_other_names():
+    """Exactly so where the control wall lies along an axis, so that nothing is rounded."""
+    chance = random.Random(12)
+    for _ in range(12):
+        corners = places(chance)
+        corners[1] = (corners[1][0], corners[0][1])
+        given = {**spec(points(corners), "W4"), "grid": GRIDDED}
+        one, other = laid_out(given), laid_out(quarter(given, points(turned(corners))))
+        assert apart_most(one, other) == 0
+
+
+GRID_OF_CORNERS = Fraction(1, 8000) / Fraction("25.4")
+"""What a corner that is snapped may be off by, in inches; a figure rests on a few of them."""
+
+
+def test_whichever_way_a_room_is_taped_only_the_snapping_of_corners_differs():
+    chance = random.Random(13)
+    for number in range(16):
+        corners = places(chance)
+        control = chance.choice(WALLS)
+        kind = points if number % 2 else taped
+        given = {**spec(kind(corners), control), "grid": GRIDDED}
+        other = laid_out(quarter(given, kind(turned(corners))))
+        assert apart_most(laid_out(given), other) <= 8 * GRID_OF_CORNERS
+
+
+def test_sides_and_diagonals_told_in_millimeters_are_the_same_room():
+    chance = random.Random(14)
+    for _ in range(8):
+        survey = taped(places(chance))
+        metric = {
+            part: {
+                name: f"{Fraction(each.split()[0]) * Fraction('25.4')} mm"
+                for name, each in survey[part].items()
+            }
+            for part in ("sides", "diagonals")
+        }
+        one, other = laid_out(spec(survey, "W2")), laid_out(spec(metric, "W2"))
+        assert one.outline == other.outline
+        assert one.crooked is not None
+        assert other.crooked is not None
+        assert one.crooked.walls == other.crooked.walls

@@ -50,12 +50,9 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     """A layout as composed sheets on the paper its spec names.
 
     Parameters: `digest` of the resolved spec, printed on every sheet; `typeface`, the widths text
-    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do,
-    and where walls are out of square.
+    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do.
     """
     paper = layout.ceiling.drawing.paper
-    if layout.crooked is not None and not layout.crooked.square:
-        raise SpecRefused([_not_drawn()])
     try:
         pages = _pages(layout, digest, typeface, paper)
     except PaperTooSmall as error:
@@ -81,16 +78,6 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
 def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
     fields = title_fields(layout, digest, PAPER_SIZES[paper])
     return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
-
-
-def _not_drawn() -> Fault:
-    """The fault of a room that would be drawn with square corners, and has none."""
-    return Fault(
-        code="crooked_room_not_drawn",
-        pointer="/room/survey",
-        message="The walls of this room are out of square, and sheets show square rooms only.",
-        remedy="Take marks, strips and tapers from the layout.",
-    )
 
 
 def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:

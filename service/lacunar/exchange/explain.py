@@ -62,6 +62,7 @@ _MARKS = {
     MarkKind.BACKING: "{of}, {side} edge of the backing",
     MarkKind.CENTER: "{of}, center",
     MarkKind.MEMBER: "{of}, {side} face of the member",
+    MarkKind.MEMBER_CENTER: "{of}, center of the member",
 }
 
 Lines = Iterator[str]

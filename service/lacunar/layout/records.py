@@ -272,6 +272,7 @@ class MarkKind(StrEnum):
     BACKING = "backing"
     CENTER = "center"
     MEMBER = "member"
+    MEMBER_CENTER = "member_center"
 
 
 @dataclass(frozen=True, slots=True)

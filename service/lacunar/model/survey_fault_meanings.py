@@ -48,9 +48,4 @@ SURVEY_FAULTS = {
         "The walls leave no rectangle that is square to the control line.",
         "Look whether the survey is right, or name another control line.",
     ),
-    "crooked_room_not_drawn": FaultMeaning(
-        "Crooked room not drawn",
-        "Sheets show rooms with square corners only.",
-        "Take the figures from the layout, which has all of them.",
-    ),
 }

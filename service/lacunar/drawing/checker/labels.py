@@ -5,6 +5,7 @@ from fractions import Fraction
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
+from lacunar.drawing.checker.naming import says
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Box, Spot, extent, nearest
@@ -17,7 +18,7 @@ BEYOND = Fraction(10**6)
 def coffers_labelled(subject: Subject) -> Iterator[Finding]:
     """Point 14: each coffer bears its id once, in its opening."""
     sheet = subject.sheet
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         for coffer in sheet.of_kind("coffer", frame.view):
             identity = coffer.data.get("id", "")
             openings = [path.around for path in sheet.own_paths(coffer) if path.closed]
@@ -36,7 +37,7 @@ def coffers_labelled(subject: Subject) -> Iterator[Finding]:
 def parts_labelled(subject: Subject) -> Iterator[Finding]:
     """Point 15: each beam, member and wall bears its id, and the label points at what it names."""
     sheet, facts = subject.sheet, subject.facts
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         for beam in (*facts.beams, *facts.wall_beams):
             tag = _tag(subject, frame, "beam", beam.id)
             if tag is None:
@@ -56,13 +57,8 @@ def _tag(subject: Subject, frame: PlanFrame, kind: str, of: str) -> GroupRead | 
     for tag in sheet.of_kind("tag", frame.view):
         if (tag.data.get("kind"), tag.data.get("of")) == (kind, of):
             texts = [lettering.text for lettering in sheet.letterings_in(tag)]
-            return tag if len(texts) == 1 and _says(texts[0], of) else None
+            return tag if len(texts) == 1 and says(texts[0], of) else None
     return None
-
-
-def _says(text: str, of: str) -> bool:
-    """Whether a label's text is the id, or the beginning of a long name and an ellipsis."""
-    return text == of or (text.endswith("…") and of.startswith(text[:-1]) and len(text) > 1)
 
 
 def _strip(frame: PlanFrame, beam: BeamFacts) -> Box:

@@ -52,16 +52,20 @@ class RunFrame:
             return False
         return start.value != end.value or before.value != after.value
 
-    def place(self, measured: Length) -> LengthFigure:
-        """Turn a place as it was measured [length] into its place from the datum [length]."""
+    def place(self, measured: Length, *, at_end: bool = False) -> LengthFigure:
+        """Turn a place as it was measured [length] into its place from the datum [length].
+
+        `at_end` where it was measured at the end of the other run, not at its start.
+        """
         place = given(measured)
         if self.framing and self.start_finish is not None:
             place = PLACE_FROM_FRAMING.gives(
                 measured - self.start_finish, from_framing=measured, start_finish=self.start_finish
             )
-        if self.before_start is None or not self.before_start.value:
+        lies_before = self.before_end if at_end else self.before_start
+        if lies_before is None or not lies_before.value:
             return place
-        before = self.before_start.value
+        before = lies_before.value
         return PLACE_FROM_CLEAR.gives(place.value - before, from_wall=place.value, before=before)
 
 

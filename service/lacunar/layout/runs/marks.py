@@ -161,8 +161,11 @@ def _of_beam(of: str, at: tuple[BeamStretch, End], box: Box | None) -> Iterator[
     yield _Place(MarkKind.CENTER, of, "at", beam.center)
     yield _Place(MarkKind.FACE, of, "far", beam.far)
     if member is not None and short is None:
-        near, far = member_faces(beam)[0 if end == "start" else 1]
+        number = 0 if end == "start" else 1
+        near, far = member_faces(beam)[number]
         yield _Place(MarkKind.MEMBER, of, "near", near)
+        if beam.thing is not None and beam.thing.member_ends is not None:
+            yield _Place(MarkKind.MEMBER_CENTER, of, "at", beam.thing.member_ends[number])
         yield _Place(MarkKind.MEMBER, of, "far", far)
     elif box is not None:
         yield from _backing(of, beam, box)

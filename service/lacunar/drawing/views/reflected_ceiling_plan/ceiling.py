@@ -10,7 +10,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups
 from lacunar.drawing.wording import decimal_mm
-from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
+from lacunar.layout.records import Beam, Coffer, WallBeam
 from lacunar.model.room import START_WALL
 
 
@@ -55,11 +55,11 @@ def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface
 def _beam(frame: PlanFrame, beam: Beam) -> Group:
     """Both faces of each piece of a beam, and its center line from wall to wall."""
     faces = tuple(
-        Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+        Polyline(frame.stretch(face, beam.on, frame.piece_ends(beam.on, face, piece)), style.OBJECT)
         for piece in beam.pieces
         for face in (beam.near, beam.far)
     )
-    whole = (0.0, frame.span(beam.on.other))
+    whole = frame.from_wall_to_wall(beam.on, beam.center.at_start.value)
     center = Polyline(frame.stretch(beam.center, beam.on, whole), style.CENTER)
     return Group(
         "beam",
@@ -76,18 +76,15 @@ def _beam(frame: PlanFrame, beam: Beam) -> Group:
     )
 
 
-def _across(frame: PlanFrame, piece: BeamPiece) -> tuple[float, float]:
-    """A piece's ends along the run it spans [mm of paper]."""
-    return frame.on_paper(piece.start.value), frame.on_paper(piece.end.value)
-
-
 def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
     """The face of each piece of what stands at a wall."""
     face = beam.far if beam.wall == START_WALL[beam.on] else beam.near
     return Group(
         "wall-beam",
         tuple(
-            Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+            Polyline(
+                frame.stretch(face, beam.on, frame.piece_ends(beam.on, face, piece)), style.OBJECT
+            )
             for piece in beam.pieces
         ),
         id=f"wall-beam-{beam.id}",
@@ -107,9 +104,8 @@ def _member(frame: PlanFrame, beam: Beam) -> Group:
     """The hidden faces of the structural member inside a cased beam, from its start to its end."""
     member = beam.member
     assert member is not None
-    start, end = member.start.value, member.end.value
     faces = tuple(
-        Polyline(frame.between(beam.on, (face.at_start, start), (face.at_end, end)), style.HIDDEN)
+        Polyline(frame.member_face(beam.on, face, (member.start, member.end)), style.HIDDEN)
         for face in (member.near, member.far)
     )
     return Group(

@@ -120,11 +120,13 @@ def _drawn_outward(
 ) -> list[Group]:
     """One beam's tags outward along its center line, the nearest with its edge at `first` [mm]."""
     run = beam.on
-    outward = -1.0 if run is RunName.LENGTH else 1.0
-    wall = 0.0 if run is RunName.LENGTH else frame.span(RunName.LENGTH)
+    start = run is RunName.LENGTH
+    outward = -1.0 if start else 1.0
+    wall = frame.reach(run.other)[0 if start else 1]
     along = _center_of(frame, beam)
+    face = frame.from_wall_to_wall(run, beam.center.at_start.value)[0 if start else 1]
     drawn = []
-    reached, edge = 0.0, first
+    reached, edge = outward * (face - wall), first
     for tag in tags:
         depth = _depth(tag, run, typeface)
         ends = (reached, edge)
@@ -172,7 +174,7 @@ def _wall_row(
     """The tags by one wall, spread along the run it does not lie across."""
     places = _spread(frame, run.other, labels, typeface)
     start = wall == START_WALL[run]
-    face = 0.0 if start else frame.span(run)
+    face = frame.reach(run)[0 if start else 1]
     outward = -1.0 if start else 1.0
     drawn = [labels[0].drawn(frame.along(run, face + outward * WALL_ROW, places[0]), typeface)]
     for tag, place, beam in zip(labels[1:], places[1:], _at_wall(frame, wall), strict=True):
