@@ -5,7 +5,7 @@ from typing import Any
 
 import pytest
 
-from lacunar.layout.records import Layout
+from lacunar.layout.records import Layout, MarkKind
 from lacunar.measure.length import ZERO
 from lacunar.model.faults import Fault
 from tests.layout.laying_out import Spec, inches, laid_out, refused, run
@@ -219,3 +219,63 @@ def test_framing_is_taken_in_along_each_wall():
     assert layout.width.span.at_start.value == inches("106 5/8")
     assert layout.crooked is not None
     assert layout.crooked.square
+
+
+# W1 leans 2 in out over 150; W4 and W2 lie along the control line.
+LEANING = {
+    "points": {
+        "W4-W1": {"x": 0, "y": 0},
+        "W3-W4": {"x": 240, "y": 0},
+        "W2-W3": {"x": 240, "y": 150},
+        "W1-W2": {"x": -2, "y": 150},
+    }
+}
+CASED = {
+    "beams": {"crosswise": {"sides": "1x8", "bottom": "1x12"}, "lengthwise": "same"},
+    "grid": {
+        "length": {"coffers": [2, 2], "start": "half", "end": "half"},
+        "width": run(3, "half"),
+    },
+}
+
+
+def with_member(**member: object) -> Layout:
+    told = {"name": "S1", "on": "length", "center": 120, "width": 4, "drop": 5, **member}
+    room = surveyed(LEANING, members=[told], crooked={"control": "W4"})["room"]
+    return laid_out({"room": room, **CASED})
+
+
+def member_centers(layout: Layout) -> list[Fraction]:
+    return [
+        mark.exact.value.inches
+        for marks in layout.marks
+        for mark in marks.marks
+        if mark.kind is MarkKind.MEMBER_CENTER
+    ]
+
+
+def test_a_member_square_to_the_grid_is_taped_at_both_walls():
+    """W1 lies 2 in further out at W2: 120 from it below are 122 above, and nothing wanders."""
+    layout = with_member(center_at_end=122)
+    assert member_centers(layout) == [120, 122]
+    (beam,) = (each for each in layout.beams if each.member)
+    assert beam.member is not None
+    assert beam.member.skew.value == ZERO
+    assert "member_taken_along_wall" not in [caution.code for caution in layout.cautions]
+
+
+def test_a_member_as_far_from_a_leaning_wall_at_both_ends_wanders_and_is_cautioned():
+    layout = with_member()
+    assert member_centers(layout) == [120, 120]
+    (beam,) = (each for each in layout.beams if each.member)
+    assert beam.member is not None
+    assert beam.member.skew.value.inches == 2
+    assert "member_taken_along_wall" in [caution.code for caution in layout.cautions]
+
+
+def test_a_feature_is_where_it_was_taped_along_its_own_wall():
+    """A door in W2, its center 60 from W1 there: 58 from the datum, its edges 18 to both sides."""
+    door = {"name": "Door", "kind": "door", "wall": "W2", "center": 60, "width": 36, "head": 80}
+    layout = laid_out(surveyed(LEANING, wall_features=[door], crooked={"control": "W4"}))
+    (check,) = layout.wall_features
+    assert [check.near.value.inches, check.far.value.inches] == [40, 76]

@@ -26,8 +26,9 @@ TAG_HEIGHT = 5.2
 TAG_PADDING = 1.3
 BARE_PADDING = 0.2
 
-# Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line.
-_BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
+# Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line, and so is
+# 21 753, whose digits a thin space parts.
+_BREAK = re.compile(r"(?<!\d)\s+|(?!\N{THIN SPACE})\s+(?!\d+/\d)")
 
 
 @dataclass(frozen=True, slots=True)

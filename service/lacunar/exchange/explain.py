@@ -322,6 +322,8 @@ class _Wording:
                 yield self.figure(f"{name}, from the wall at the {marks.end}", mark.exact)
             elif mark.kind is MarkKind.BACKING:
                 yield self.figure(name, mark.exact)
+            elif mark.kind is MarkKind.MEMBER_CENTER:
+                yield self.figure(f"{name} at the {marks.end}", mark.exact)
             if mark.from_framing is not None:
                 yield self.figure(f"{name}, from the framing", mark.from_framing)
             if mark.mark != mark.exact.value:

@@ -35,6 +35,8 @@ OUTLINE_WORDS: Words = {
         "at_mark": "The same, marked [length].",
         "face": "Face of what stands there [length]; null where nothing does.",
         "face_mark": "The same, marked [length].",
+        "face_start": "Corner of its face where it starts, going clockwise; null where none is.",
+        "face_end": "Corner of its face where it ends.",
         "taper": "How much it is off square over its length [length].",
     },
     "PartialSide": {
@@ -97,6 +99,8 @@ OUTLINE_WORDS: Words = {
         "end_at": "The wall, soffit or angled beam it ends at.",
         "start_slant": "How far its longer side goes on at an angled wall [length], else null.",
         "end_slant": "The same at its end [length].",
+        "start_longer": "Which of its sides goes on at its start; null where neither does.",
+        "end_longer": "Which of its sides goes on at its end.",
     },
     "OutlinedRoom": {
         "closing_error": "By how much the way round did not close [length]; null for points.",

@@ -40,7 +40,8 @@ class OutlineWall:
     spec, `looks_as` that of W1 to W4 which looks the same way, or nearly. `start` and `end` are its
     corners, clockwise, `corner` the angle inside the room at its end. `angled` if it lies along
     neither run; else `on` is the run across which it stands, `at` its place there, the innermost,
-    and `face` that of what stands at it, each with its mark. `beam` is the id of that.
+    and `face` that of what stands at it, each with its mark. `beam` is the id of that, `face_start`
+    and `face_end` the corners of its face.
     """
 
     wall: str
@@ -58,6 +59,8 @@ class OutlineWall:
     at_mark: Length | None
     face: LengthFigure | None
     face_mark: Length | None
+    face_start: Spot | None
+    face_end: Spot | None
     taper: LengthFigure | None
 
 
@@ -162,7 +165,7 @@ class BeamSpan:
     """Where a beam stands in the room, from `start` to `end` along it, by what it ends at.
 
     At an angled wall `start` and `end` are where its full width ends; it goes on to a slanted end,
-    by `start_slant` or `end_slant` beyond that.
+    by `start_slant` or `end_slant` beyond that on its longer side.
     """
 
     beam: str
@@ -173,6 +176,8 @@ class BeamSpan:
     end_at: str
     start_slant: LengthFigure | None
     end_slant: LengthFigure | None
+    start_longer: Literal["near", "far"] | None
+    end_longer: Literal["near", "far"] | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -195,6 +200,3 @@ class OutlinedRoom:
     angled_beams: tuple[AngledBeam, ...]
     coffers_left_out: CountFigure
     beams_left_out: tuple[str, ...]
-
-
-Turn = Literal["inside", "outside"]

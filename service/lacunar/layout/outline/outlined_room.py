@@ -1,6 +1,7 @@
 """Puts together what is told of a room with other than four walls."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from typing import Literal
 
 from lacunar.layout.beams.lines import Meeting
 from lacunar.layout.outline.angled_beams import angled_beams
@@ -74,6 +75,7 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
     strips = region.strips[wall.side]
     strip = beam_strip(strips)
     start, end = region.corners[wall.side - 1], region.corners[wall.side % len(region.corners)]
+    beside = region.face_line(wall)
     at = face = taper = None
     if not wall.angled:
         at, face = _place_of(wall), _place_of_face(region, wall)
@@ -94,6 +96,8 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
         at_mark=round_to(at.value, step) if at else None,
         face=face,
         face_mark=round_to(face.value, step) if face else None,
+        face_start=beside[0] if strips else None,
+        face_end=beside[1] if strips else None,
         taper=taper,
     )
 
@@ -132,8 +136,17 @@ def _spans(room: Outlined, meeting: Meeting) -> Iterator[BeamSpan]:
                     end_at=row.end.id,
                     start_slant=_slant(span.start) if span else None,
                     end_slant=_slant(span.end) if span else None,
+                    start_longer=_longer(span.start) if span else None,
+                    end_longer=_longer(span.end) if span else None,
                 )
 
 
 def _slant(end: SpanEnd) -> LengthFigure | None:
     return SLANT.approximates(end.slant, slant=end.slant) if end.slant else None
+
+
+def _longer(end: SpanEnd) -> Literal["near", "far"] | None:
+    """Which side of a beam goes on at an angled wall."""
+    if not end.slant:
+        return None
+    return "near" if end.longer_near else "far"

@@ -1,12 +1,13 @@
 """Cautions about surveys, and about walls that are out of square."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from lacunar.layout.records import Caution
 from lacunar.layout.survey_records import CrookedRoom
+from lacunar.model.room import Member
 
 
-def crooked_cautions(crooked: CrookedRoom | None) -> Iterator[Caution]:
+def crooked_cautions(crooked: CrookedRoom | None, members: Sequence[Member]) -> Iterator[Caution]:
     """Cautions of a survey that nothing checks, and of what crooked walls ask for."""
     if crooked is None:
         return
@@ -31,6 +32,7 @@ def crooked_cautions(crooked: CrookedRoom | None) -> Iterator[Caution]:
         figures={"control": crooked.control, "most_beyond_clear_line": most},
         pointer="/room/survey",
     )
+    yield from _member_cautions(crooked, members)
     seen = [wall for wall in crooked.walls if wall.seen]
     if seen:
         worst = max(seen, key=lambda wall: wall.taper.value)
@@ -41,3 +43,17 @@ def crooked_cautions(crooked: CrookedRoom | None) -> Iterator[Caution]:
             figures={"wall": worst.wall, "taper": worst.taper.value},
             pointer="/room/crooked/control",
         )
+
+
+def _member_cautions(crooked: CrookedRoom, members: Sequence[Member]) -> Iterator[Caution]:
+    """A caution about members as far from a wall at both ends, though the wall leans."""
+    leaning = {run.run for run in crooked.runs if run.before_start.value != run.before_end.value}
+    for position, member in enumerate(members):
+        if member.on in leaning and not member.skew:
+            yield Caution(
+                code="member_taken_along_wall",
+                text=f"{member.name} is told, or taken, to be as far from its wall at both ends,"
+                " and that wall is not square to the grid. Measure its center at both walls.",
+                figures={"member": member.name},
+                pointer=f"/room/members/{position}/center_at_end",
+            )
