@@ -35,12 +35,8 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
-<<<<<<< HEAD
     yield from outline_cautions(layout.outlined)
-    yield from crooked_cautions(layout.crooked)
-=======
     yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
->>>>>>> crooked
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:
