@@ -88,7 +88,7 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
         *control_line(frame),
         *drawn_strings(plan.strings, frame, tags),
     )
-    about = (*about, *inner_tags(frame, Occupied(typeface, about), typeface))
+    about = (*about, *inner_tags(frame, tags, Occupied(typeface, about), typeface))
     about = (*about, datum_mark(frame, about, typeface))
     view = Group(
         "view",
