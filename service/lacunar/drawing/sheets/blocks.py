@@ -146,7 +146,9 @@ def _sample_tag(name: str, layout: Layout) -> Tag:
     if name == "wall-tag":
         return Tag("sample", "", "W1", round=True)
     if name == "coffer-tag":
-        return Tag("sample", "", layout.coffers[0].id)
+        ids = [coffer.id for coffer in layout.coffers]
+        ids += [each.id for each in layout.outlined.partial_coffers] if layout.outlined else []
+        return Tag("sample", "", ids[0])
     if name == "wall-beam":
         return Tag("sample", "", layout.wall_beams[0].id)
     run = RunName.LENGTH if name == "crosswise" else RunName.WIDTH

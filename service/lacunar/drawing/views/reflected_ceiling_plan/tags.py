@@ -43,6 +43,8 @@ def row_deepened(frame: PlanFrame, run: RunName, typeface: Typeface) -> float:
     Nothing while they lie along their walls, and where they fit neither way.
     """
     walls = (START_WALL[run], END_WALL[run])
+    if frame.layout.outlined is not None:
+        return 0.0
     if all(_fit(frame, run, wall, typeface) for wall in walls):
         return 0.0
     standing = [tag for wall in walls for tag in _standing(frame, run, wall)]
@@ -141,8 +143,13 @@ def _drawn_outward(
 
 
 def wall_tags(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
-    """For each wall its own tag and those of what stands at it, each over a coffer."""
+    """For each wall its own tag and those of what stands at it, each over a coffer.
+
+    In a room with other than four walls these are placed last, wherever there is room.
+    """
     tags: list[Group] = []
+    if frame.layout.outlined is not None:
+        return ()
     for run in RunName:
         lie = row_deepened(frame, run, typeface) == 0
         for wall in (START_WALL[run], END_WALL[run]):
@@ -177,7 +184,7 @@ def _wall_row(
     frame: PlanFrame, run: RunName, wall: str, labels: list[Tag], typeface: Typeface
 ) -> list[Group]:
     """The tags by one wall, spread along the run it does not lie across."""
-    places = _spread(frame, run.other, labels, typeface, wall)
+    places = _spread(frame, run.other, labels, typeface)
     start = wall == START_WALL[run]
     face = frame.reach(run)[0 if start else 1]
     outward = -1.0 if start else 1.0
@@ -196,45 +203,24 @@ def _wall_row(
 def _fit(frame: PlanFrame, run: RunName, wall: str, typeface: Typeface) -> bool:
     """Whether tags of a wall across `run`, lying along it, have room over coffers."""
     try:
-        _spread(frame, run.other, _lying(frame, run, wall), typeface, wall)
+        _spread(frame, run.other, _lying(frame, run, wall), typeface)
     except TagsDoNotFit:
         return False
     return True
 
 
-def _spaces(frame: PlanFrame, run: RunName, wall: str) -> list[tuple[float, float]]:
-    """The coffers along a wall, as far as it goes; in an odd room with none, its longest part."""
+def _spaces(frame: PlanFrame, run: RunName) -> list[tuple[float, float]]:
+    """The coffers along a wall."""
     coffers = [e for e in frame.layout.run(run).elements if e.kind is ElementKind.COFFER]
-    spaces = [
+    return [
         (frame.on_paper(c.near.at_start.value), frame.on_paper(c.far.at_start.value))
         for c in coffers
     ]
-    room = frame.layout.outlined
-    if room is None:
-        return spaces
-    sides = [
-        sorted(
-            frame.on_paper(end.x if run is RunName.LENGTH else end.y)
-            for end in (side.start, side.end)
-        )
-        for side in room.walls
-        if side.wall == wall
-    ]
-    within = [
-        (max(near, low), min(far, high))
-        for near, far in spaces
-        for low, high in sides
-        if min(far, high) - max(near, low) > (far - near) / 2
-    ]
-    low, high = max(sides, key=lambda side: side[1] - side[0])
-    return within or [(low, high)]
 
 
-def _spread(
-    frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface, wall: str
-) -> list[float]:
+def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> list[float]:
     """A place along `run` for each tag: one to a coffer, or side by side in the middle one."""
-    spaces = _spaces(frame, run, wall)
+    spaces = _spaces(frame, run)
     middle = (len(spaces) - 1) // 2
     if len(spaces) >= middle + len(tags):
         chosen = spaces[middle : middle + len(tags)]
