@@ -163,12 +163,14 @@ def _strip_faults(
     step: Fraction,
 ) -> Iterator[str]:
     """What a table says of one strip other than the layout."""
-    named = cells[STRIP]
-    texts = [one.text for one in subject.sheet.letterings_in(named)] if named else []
-    if texts != [strip.strip or "GAP"]:
-        yield f"is told as {texts}"
+    if _printed(subject, cells[STRIP]) != [strip.strip or "GAP"]:
+        yield "is told under another id"
     told = {row: _told(subject, cell) for row in WIDTHS if (cell := cells[row])}
     for row, width in WIDTHS.items():
+        if row == BOARD and not strip.strip:
+            if _printed(subject, cells[BOARD]) != ["-"]:
+                yield "starts from a board, though nothing stands there"
+            continue
         figure, wanted = told.get(row), width(strip)
         if figure is None or abs(figure - wanted) > (2 * step if row == TAPER else step):
             yield f"does not tell the layout's {row}"
@@ -178,6 +180,10 @@ def _strip_faults(
     taper = told.get(TAPER)
     if taper is not None and len(ends) > 1 and max(ends) - min(ends) != taper:
         yield "has a taper other than its ends make"
+
+
+def _printed(subject: Subject, cell: GroupRead | None) -> list[str]:
+    return [one.text for one in subject.sheet.letterings_in(cell)] if cell else []
 
 
 def _rows(subject: Subject, kind: str) -> Iterator[tuple[str, list[GroupRead]]]:

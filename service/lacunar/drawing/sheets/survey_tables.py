@@ -16,6 +16,7 @@ from lacunar.measure.units import Units
 from lacunar.measure.writing import decimal_text
 from lacunar.model.room import START_WALL
 
+SHARED_PLACES = 4
 DIAGONALS = ("rising", "falling")
 
 
@@ -99,7 +100,9 @@ def _corners(survey: SurveyReport) -> list[WordColumn]:
 def _turned(change: Angle) -> str:
     if not change:
         return "0"
-    return ("+" if change.degrees > 0 else "-") + angle_text(abs(change))
+    # Finer than angles are told: what is shared out is a quarter of what a gauge shows.
+    turned = decimal_text(abs(change).degrees, SHARED_PLACES)
+    return ("+" if change.degrees > 0 else "-") + f"{turned}°"
 
 
 def angle_text(angle: Angle) -> str:
@@ -108,6 +111,7 @@ def angle_text(angle: Angle) -> str:
     return f"{whole}.{part:02d}°"
 
 
+NO_BOARD = "-"
 STRIP_ROWS = ("STRIP", "AT W4/W1", "AT W2/W3", "TAPER", "SCRIBE", "BOARD")
 
 
@@ -120,9 +124,12 @@ def _strips(layout: Layout, crooked: CrookedRoom, wording: SheetWording) -> list
         lengths = (start, end, abs(end - start), wall.scribe.value, board)
         shown = [wording.detailed(length) for length in lengths]
         strip = wall.strip or "GAP"
-        cells = (strip, *(wording.detail(length) for length in shown))
-        values = (strip, *(wording.exact(length) for length in shown))
-        columns.append(WordColumn(wall.wall, cells, wall.wall, values))
+        cells = [strip, *(wording.detail(length) for length in shown)]
+        values = [strip, *(wording.exact(length) for length in shown)]
+        if wall.strip is None:
+            # A gap is not made of a board.
+            cells[-1] = values[-1] = NO_BOARD
+        columns.append(WordColumn(wall.wall, tuple(cells), wall.wall, tuple(values)))
     return columns
 
 
@@ -190,6 +197,14 @@ def survey_notes(crooked: CrookedRoom | None, wording: SheetWording) -> tuple[st
         " Beams that end at a wall are cut to it. The table of strips has both ends of each, the"
         " one at W4 or W1 first, and the board that holds its widest place.",
     ]
+    bare = [wall for wall in crooked.walls if wall.strip is None and wall.widest.value]
+    if bare:
+        most = max(wall.widest.value for wall in bare)
+        names = " and ".join(wall.wall for wall in bare)
+        notes.append(
+            f"Nothing stands at {names}: the gap of up to {wording.detail(most)} there is counted"
+            " with the openings beside it."
+        )
     if survey.closing_error is not None:
         error = _finely(abs(survey.closing_error.value), wording)
         shared = any(each.adjusted.value != each.measured for each in survey.lengths)

@@ -2,19 +2,20 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Literal
 
 from lacunar.layout.names import coffer_id
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.frame import RunFrame
 from lacunar.layout.runs.run_division import DividedRun, RunPlan, RunTask, divide_run
-from lacunar.layout.survey.report import apart, corner_angles
+from lacunar.layout.survey.report import apart, corner_of
 from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import CrookedMode, ModeCoffer
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, crossing, snapped
+from lacunar.measure.plane import Spot, along, crossing, snapped
 from lacunar.model.room import RunName
 
 OUT_OF_SQUARE = Rule("how far a corner is off a right angle", "abs(corner - 90)")
@@ -164,8 +165,16 @@ def _coffer(name: str, columns: Ways, rows: Ways, *, approximate: bool) -> ModeC
 
 def _out_of_square(corners: Sequence[Spot], *, approximate: bool) -> AngleFigure:
     """The most that a corner is off a right angle."""
-    angles = corner_angles(corners, approximate=approximate)
-    worst = max(angles, key=lambda angle: abs(angle.value - _RIGHT_ANGLE).degrees)
+    place = max(range(len(corners)), key=lambda place: _lean(corners, place))
+    after = corners[(place + 1) % len(corners)]
+    worst = corner_of(corners[place - 1], corners[place], after, approximate=approximate)
     off = abs(worst.value - _RIGHT_ANGLE)
     tell = OUT_OF_SQUARE.approximates if off or approximate else OUT_OF_SQUARE.gives
     return tell(off, corner=worst.value)
+
+
+def _lean(corners: Sequence[Spot], place: int) -> Fraction:
+    """The square of a corner's cosine: the larger, the further it is off a right angle."""
+    one = corners[place - 1] - corners[place]
+    other = corners[(place + 1) % len(corners)] - corners[place]
+    return along(one, other) ** 2 / (along(one, one) * along(other, other))

@@ -34,10 +34,12 @@ def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> 
     # The ways say exactly whether a corner is square, also where a diagonal had to be cut off.
     square = not (way.x.inches * onward.x.inches + way.y.inches * onward.y.inches)
     cut_off = approximate or any(each.approximate for each in (one, other, opposite))
-    angle = corner_of_triangles([(one.length, other.length, opposite.length)])
+    angle = Angle.of_degrees(_RIGHT_ANGLE)
+    if not square:
+        angle = corner_of_triangles([(one.length, other.length, opposite.length)])
     tell = CORNER.gives if square and not cut_off else CORNER.approximates
     return tell(
-        Angle.of_degrees(_RIGHT_ANGLE) if square else angle,
+        angle,
         one=one.length,
         other=other.length,
         opposite=opposite.length,

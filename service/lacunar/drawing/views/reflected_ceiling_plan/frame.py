@@ -82,11 +82,13 @@ class PlanFrame:
 
         A piece that ends at a clear line goes on to the wall itself.
         """
-        whole = self.from_wall_to_wall(on, face.at_start.value)
+        at, other = self.on_paper(face.at_start.value), on.other
         start, end = piece.start.value, piece.end.value
         return (
-            whole[0] if start == ZERO else self.on_paper(start),
-            whole[1] if end == self.clear(on.other) else self.on_paper(end),
+            self.on_paper(start) if start else self.face_at(START_WALL[other], other, at),
+            self.face_at(END_WALL[other], other, at)
+            if end == self.clear(other)
+            else self.on_paper(end),
         )
 
     def clear(self, run: RunName) -> Length:

@@ -54,6 +54,8 @@ class _StringsAt:
 
     def _inset(self, at: float) -> float:
         """How far the wall that the strings stand by lies within its outermost place [mm]."""
+        if self.frame.layout.crooked is None:
+            return 0.0
         across = self.at.run.other
         room = self.frame.layout.outlined
         if room is not None:
