@@ -1,7 +1,6 @@
 """Corners and areas of polygons that need not be convex."""
 
 from collections.abc import Sequence
-from fractions import Fraction
 
 from lacunar.layout.survey.report import corner_of
 from lacunar.measure.angle import Angle
@@ -13,7 +12,7 @@ from lacunar.measure.polygon import area
 JUTS_IN = Rule("corner that juts in: a full turn less the angle outside it", "360 - outside")
 
 _FULL = Angle.of_degrees(360)
-_SQUARE_FOOT = (Length.of_feet(1) / Length.of_inches(1)) ** 2
+_FOOT = Length.of_feet(1)
 
 
 def corner_of_ring(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> AngleFigure:
@@ -41,6 +40,6 @@ def area_of(polygon: Sequence[Spot], *, approximate: bool) -> NumberFigure:
         f"x{one} * y{other} - x{other} * y{one}"
         for one, other in ((n, n % count + 1) for n in range(1, count + 1))
     ]
-    rule = Rule("area within its corners", f"({' + '.join(terms)}) / 2 / 144")
+    rule = Rule("area within its corners", f"({' + '.join(terms)}) / 2 / (foot * foot)")
     tell = rule.approximates if approximate else rule.gives
-    return tell(area(polygon) / Fraction(_SQUARE_FOOT), **operands)
+    return tell(area(polygon) / _FOOT.inches**2, **operands, foot=_FOOT)

@@ -24,6 +24,7 @@ LEFT_OUT = Rule(
     "coffers of the grid that lie outside the room",
     "columns * rows - coffers",
 )
+AT_FACE = Rule("where a beam's full width ends, at what stands at a wall", "at")
 AT = Rule("place along the run", "at")
 SLANT = Rule("how far the longer side of a beam goes on at an angled wall", "slant")
 TAPER = Rule("taper: the difference between both ends of the wall", "abs(end - start)")
@@ -130,8 +131,8 @@ def _spans(room: Outlined, meeting: Meeting) -> Iterator[BeamSpan]:
                 yield BeamSpan(
                     beam=line.id,
                     on=run,
-                    start=row.start.at,
-                    end=row.end.at,
+                    start=_ends_at(span.start) if span else row.start.at,
+                    end=_ends_at(span.end) if span else row.end.at,
                     start_at=row.start.id,
                     end_at=row.end.id,
                     start_slant=_slant(span.start) if span else None,
@@ -139,6 +140,11 @@ def _spans(room: Outlined, meeting: Meeting) -> Iterator[BeamSpan]:
                     start_longer=_longer(span.start) if span else None,
                     end_longer=_longer(span.end) if span else None,
                 )
+
+
+def _ends_at(end: SpanEnd) -> LengthFigure:
+    """Where a beam's full width ends, at the face of what stands at the wall."""
+    return AT_FACE.gives(end.at, at=end.at)
 
 
 def _slant(end: SpanEnd) -> LengthFigure | None:

@@ -149,6 +149,9 @@ def _beam_limit(
         slant = Slant(*past, angle, strip is not None)
         at = AT_FACE.approximates(end.at, at=end.at)
         return RowLimit("slanted", strip.id if strip else wall.name, at, slant=slant), None
+    if wall.on is line.on or place(line.on.other, region.face_line(wall)[0]) != end.at:
+        # It ends at a corner: nothing lies square across its whole width.
+        return RowLimit("wall", wall.name, AT_FACE.gives(end.at, at=end.at)), None
     at_wall = lines[strip.id] if strip else None
     soffit = next((each for each in strips if each.kind is ElementKind.SOFFIT), None)
     if soffit is not None:

@@ -133,7 +133,8 @@ def _look(line: Line) -> tuple[str, bool]:
     """The wall of W1 to W4 that looks most the same way, and whether this one is nearly square."""
     way = line[1] - line[0]
     ahead = {wall: way.x * x + way.y * y for wall, (x, y) in _WAYS.items()}
-    looks = max(WALLS, key=lambda wall: ahead[wall])
+    # At 45 degrees W2 and W4 win, so that a mirror image has the same at its walls.
+    looks = max(WALLS, key=lambda wall: (ahead[wall], wall in ("W2", "W4")))
     x, y = _WAYS[looks]
     aside = abs(way.x * y - way.y * x)
     return looks, aside <= ahead[looks] * NEARLY_SQUARE
