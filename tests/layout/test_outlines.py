@@ -72,6 +72,15 @@ def test_two_sides_in_line_furthest_out_are_one_wall():
     assert names == ["W1", "W2", "W5", "W6", "W7", "W2", "W3", "W4"]
 
 
+def test_walls_in_line_but_for_a_hair_are_one_wall():
+    """The top right of the breast's is a sixteenth higher: both are W2, at the lower place."""
+    outline = {"sides": sides(168, 72, (24, 270), (60, 270), "24 1/16", 84, "168 1/16", 216)}
+    walls = outlined(laid_out(room(outline, (4, 3)))).walls
+    tops = [wall for wall in walls if wall.wall == "W2"]
+    assert len(tops) == 2
+    assert {wall.at.value for wall in tops if wall.at} == {inch(168)}
+
+
 def test_beams_stand_where_the_room_is():
     """By hand: centers at 48, 96, 144, 192; the notch begins at 144 and at 108 up.
 
@@ -295,3 +304,24 @@ def test_boards_and_panels_of_a_cut_coffer_are_cut_from_what_it_reaches():
     coffer = outlined(laid_out(room(ELL, (5, 4), panel=sheets))).partial_coffers[0]
     assert coffer.panel_length is not None
     assert coffer.panel_length.value == inch(41) - inch("1/8")
+
+
+def test_items_are_held_against_what_stands_where_they_are():
+    """In the breast is no room; above the ell's notch no beam stands that could be met."""
+    spec = room(BREAST, (4, 3))
+    spec["room"]["ceiling_items"] = [
+        {"kind": "light", "name": "in the breast", "x": 100, "y": 155, "diameter": 6},
+        {"kind": "light", "name": "at its cheek", "x": 67, "y": 150, "diameter": 6},
+        {"kind": "light", "name": "clear", "x": 85, "y": 130, "diameter": 6},
+        {"kind": "light", "name": "on a beam", "x": 108, "y": 100, "diameter": 6},
+    ]
+    found = {
+        item.name: {(each.meets.value, each.id) for each in item.conflicts}
+        for item in laid_out(spec).items.items
+    }
+    assert {("wall", "W5"), ("wall", "W6"), ("wall", "W7")} <= found["in the breast"]
+    assert found["at its cheek"] == {("beam", "WB-5")}
+    assert found["clear"] == set()
+    assert found["on a beam"] == {("beam", "XB-2")}
+    cut = {item.name: item.coffer for item in laid_out(spec).items.items}
+    assert cut["clear"] == "C2"

@@ -35,7 +35,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
-    yield from outline_cautions(layout.outlined)
+    yield from outline_cautions(layout.outlined, items=bool(layout.items.items))
     yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
 
 

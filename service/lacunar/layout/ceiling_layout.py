@@ -24,9 +24,8 @@ from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
-from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.items.ceiling_items import ceiling_items
-from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
 from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.measured_outcome import as_measured, measured_outcome
@@ -39,6 +38,7 @@ from lacunar.layout.outline.partial_coffers import Filling
 from lacunar.layout.outline.rows import (
     inner_strips,
     inner_wall_beams,
+    odd_room,
     outlined_meeting,
 )
 from lacunar.layout.outline_records import OutlinedRoom
@@ -160,7 +160,8 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
-    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
+    flats, odd = ceiling.flat_mouldings, _odd(set_out, within)
+    built = BuiltCeiling(runs, book.profiles, found, trim, flats, framing.joists, odd)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(set_out),
@@ -182,12 +183,10 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         measured_openings=measured_outcome(ceiling, found, measured),
-        fitting=Fitting((), ()),
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
-        cautions=(),
         crooked=set_out.crooked,
     )
     return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
@@ -229,6 +228,13 @@ def _coffers(set_out: SetOut) -> tuple[tuple[Coffer, ...], tuple[Cell, ...]]:
     within = cells(room.region, room.ends, room.spans)
     whole = {cell.id for cell in within if cell.whole}
     return tuple(coffer for coffer in found if coffer.id in whole), within
+
+
+def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:
+    """What ceiling items are held against in a room with other than four walls."""
+    if set_out.outlined is None:
+        return None
+    return odd_room(set_out.outlined, {c.id: c.corners for c in within if not c.whole})
 
 
 def _outlined(

@@ -333,6 +333,10 @@ class CasingChoice:
     shift: Length
 
 
+# A layout is ordered and cautioned as a whole, once the rest of it is there.
+NOT_YET_ORDERED = Fitting((), ())
+
+
 @dataclass(frozen=True, slots=True)
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
@@ -361,14 +365,14 @@ class Layout:
     levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
-    fitting: Fitting
     crossings: tuple[Crossing, ...]
     pieces: tuple[CutPiece, ...]
     items: ItemLayout
     wall_features: tuple[WallFeatureCheck, ...]
     measured_openings: MeasuredOpenings | None
-    cautions: tuple[Caution, ...]
     crooked: CrookedRoom | None
+    fitting: Fitting = NOT_YET_ORDERED
+    cautions: tuple[Caution, ...] = ()
     outlined: OutlinedRoom | None = None
 
     def run(self, name: RunName) -> RunLayout:

@@ -5,6 +5,8 @@ from dataclasses import dataclass
 
 from lacunar.layout.beams.lines import Line, Meeting, Row, RowEnd, RowLimit, Slant, row_of
 from lacunar.layout.beams.profile_book import ProfileBook
+from lacunar.layout.item_records import Meets
+from lacunar.layout.items.strips import OddRoom, Strip
 from lacunar.layout.outline.corners import corner_of_ring
 from lacunar.layout.outline.spans import Span, SpanEnd, place, spans_of
 from lacunar.layout.outline.walls import Region, Wall, beam_strip
@@ -19,8 +21,9 @@ from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.layout.runs.wall_strips import WallStrip
 from lacunar.measure.angle import angle_of_legs
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
-from lacunar.measure.length import ZERO
+from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import turn
+from lacunar.measure.polygon import Polygon
 from lacunar.model.room import WALLS, RunName
 
 AT_WALL = Rule("place of a wall, the innermost where it is not square", "at")
@@ -267,3 +270,56 @@ def corner_between(region: Region, wall: Wall) -> AngleFigure:
     line = region.wall_line(wall)
     following = region.wall_line(region.walls[wall.side % len(region.walls)])
     return corner_of_ring(following[1], line[1], line[0], approximate=region.approximate)
+
+
+def odd_room(room: Outlined, cut: Mapping[str, Polygon]) -> OddRoom:
+    """Turn a room into what ceiling items are held against in it.
+
+    `cut` are the coffers that walls cut, by their ids.
+    """
+    region = room.region
+    reaches = {
+        beam: tuple((span.start.at, span.end.at) for span in spans)
+        for beam, spans in room.spans.items()
+    }
+    beyond = max(region.spans.values())
+    inner: dict[RunName, list[Strip]] = {run: [] for run in RunName}
+    for wall in region.walls:
+        if wall.at is None:
+            continue
+        reach = (_reach(region, wall),)
+        strips = region.strips[wall.side]
+        for strip in strips if wall.name in WALLS else ():
+            reaches[strip.id] = (*reaches.get(strip.id, ()), *reach)
+        if wall.name in WALLS:
+            continue
+        near, far = _outside(region, wall, beyond)
+        inner[wall.on].append(Strip(Meets.WALL, wall.name, near, far, reaches=reach))
+        for strip in strips:
+            one, other = (face.value for face in strip_faces(wall, strip))
+            inner[wall.on].append(Strip(Meets.BEAM, strip.id, one, other, reaches=reach))
+    return OddRoom(reaches, {run: tuple(found) for run, found in inner.items()}, cut)
+
+
+def _outside(region: Region, wall: Wall, beyond: Length) -> tuple[Length, Length]:
+    """From a wall away from the room: as far as the room comes back, or farther than it is long."""
+    at, reach = wall.at or ZERO, _reach(region, wall)
+    facing = [
+        other.at
+        for other in region.walls
+        if other.at is not None and other.on is wall.on and other.at_start is not wall.at_start
+        if _overlap(reach, _reach(region, other))
+    ]
+    if wall.at_start:
+        return max((each for each in facing if each < at), default=at - beyond), at
+    return at, min((each for each in facing if each > at), default=at + beyond)
+
+
+def _reach(region: Region, wall: Wall) -> tuple[Length, Length]:
+    """From where to where a wall goes along the other run."""
+    low, high = sorted(place(wall.on.other, end) for end in region.wall_line(wall))
+    return low, high
+
+
+def _overlap(one: tuple[Length, Length], other: tuple[Length, Length]) -> bool:
+    return one[0] < other[1] and other[0] < one[1]

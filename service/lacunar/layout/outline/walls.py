@@ -25,6 +25,8 @@ from lacunar.model.room import START_WALL, WALLS, RunName
 from lacunar.model.wall_kind import WallKind
 
 NEARLY_SQUARE = Fraction(1, 12)
+HAIR = Length.of_inches(1) / 8
+"""Walls that lie so near in line are one wall: no tape tells them apart over a room."""
 
 # Going clockwise, the way of a side tells the way its wall looks: W1 goes up the plan.
 _WAYS = {"W1": (0, 1), "W2": (1, 0), "W3": (0, -1), "W4": (-1, 0)}
@@ -162,6 +164,7 @@ def _squared(
         _straight(line, look) if square else line
         for line, (look, square) in zip(edges(corners), looks, strict=True)
     ]
+    lines = _aligned(lines, looks)
     if all(line == own for line, own in zip(lines, edges(corners), strict=True)):
         return tuple(corners), False
     met = [crossing(lines[number - 1], line) for number, line in enumerate(lines)]
@@ -172,14 +175,38 @@ def _squared(
     return found, angled
 
 
-def _straight(line: Line, look: str) -> Line:
+def _aligned(lines: Sequence[Line], looks: Sequence[tuple[str, bool]]) -> list[Line]:
+    """The lines with those that lie furthest out but for a hair in one line, the innermost."""
+    found = list(lines)
+    for wall in WALLS:
+        own = [number for number, look in enumerate(looks) if look == (wall, True)]
+        places = [_place(lines[number][0], run_of_wall(wall)) for number in own]
+        outmost, inmost = (min, max) if wall in START_WALL.values() else (max, min)
+        alike = [
+            (number, at)
+            for number, at in zip(own, places, strict=True)
+            if abs(at - outmost(places)) <= HAIR
+        ]
+        for number, _ in alike:
+            at = inmost(each for _, each in alike)
+            found[number] = _at(found[number], run_of_wall(wall), at)
+    return found
+
+
+def _at(line: Line, run: RunName, at: Length) -> Line:
     start, end = line
-    inmost = max if look in START_WALL.values() else min
-    if run_of_wall(look) is RunName.LENGTH:
-        at = inmost(start.x, end.x)
+    if run is RunName.LENGTH:
         return Spot(at, start.y), Spot(at, end.y)
-    at = inmost(start.y, end.y)
     return Spot(start.x, at), Spot(end.x, at)
+
+
+def _straight(line: Line, look: str) -> Line:
+    run, inmost = run_of_wall(look), max if look in START_WALL.values() else min
+    return _at(line, run, inmost(_place(end, run) for end in line))
+
+
+def _place(spot: Spot, run: RunName) -> Length:
+    return spot.x if run is RunName.LENGTH else spot.y
 
 
 def _too_crooked() -> Fault:

@@ -5,6 +5,7 @@ the coffers within.
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 from itertools import pairwise
 from math import dist, inf
 
@@ -28,6 +29,14 @@ SHORTEST = 1.2
 """A leader to a tag is at least so long [mm]."""
 
 
+@dataclass(frozen=True, slots=True)
+class _About:
+    """The leaders and the outlines of tags that stand already."""
+
+    leaders: list[Line]
+    boxes: list[Box]
+
+
 def inner_tags(
     frame: PlanFrame, tags: Sequence[Group], busy: Occupied, typeface: Typeface
 ) -> tuple[Group, ...]:
@@ -37,17 +46,22 @@ def inner_tags(
     what is placed is added to it. Errors: `TagsDoNotFit` where one finds no place at this scale.
     """
     placed: list[Group] = []
-    led = [line for tag in tags for line in _leaders(tag)]
+    about = _About(
+        [line for tag in tags for line in _leaders(tag)],
+        [box for tag in tags for box in tag_boxes(tag)],
+    )
     walls = walls_of(frame)
     for side, wall in _longest(frame):
         others = [each for each in walls if each.name != wall.name]
-        for tag, behind in _labels(frame, side):
+        upright = abs(wall.outward.x) > abs(wall.outward.y)
+        for tag, behind in _labels(frame, side, turned=upright):
             places = _places(tag, (wall, others), behind, typeface)
-            group = next((each for each in places if _clear(each, tag, led, busy, typeface)), None)
+            group = next((each for each in places if _clear(each, about, busy)), None)
             if group is None:
                 raise TagsDoNotFit(tag.text)
             busy.add((group,))
-            led += _leaders(group)
+            about.leaders.extend(_leaders(group))
+            about.boxes.extend(tag_boxes(group))
             placed.append(group)
     return tuple(placed)
 
@@ -65,14 +79,17 @@ def _longest(frame: PlanFrame) -> Iterator[tuple[OutlineWall, WallOnPaper]]:
     yield from sorted(found.values(), key=lambda pair: pair[1].span)
 
 
-def _labels(frame: PlanFrame, side: OutlineWall) -> Iterator[tuple[Tag, float]]:
+def _labels(frame: PlanFrame, side: OutlineWall, *, turned: bool) -> Iterator[tuple[Tag, float]]:
     """The wall's own tag, and that of what stands there; each points so far into the room [mm]."""
     yield Tag("wall", side.wall, side.wall, round=True), 0.0
     if side.beam is not None:
-        yield Tag("beam", side.beam, side.beam), _depth(frame, side) / 2
+        yield Tag("beam", side.beam, side.beam, turned=turned), _depth(frame, side) / 2
     for soffit in frame.layout.wall_beams:
         if soffit.wall == side.wall and soffit.id != side.beam:
-            yield Tag("beam", soffit.id, soffit.id), frame.on_paper(soffit.width.value) / 2
+            yield (
+                Tag("beam", soffit.id, soffit.id, turned=turned),
+                frame.on_paper(soffit.width.value) / 2,
+            )
 
 
 def _depth(frame: PlanFrame, side: OutlineWall) -> float:
@@ -113,13 +130,15 @@ def _off(wall: WallOnPaper, at: Pt) -> float:
     return dist((at.x, at.y), (wall.start.x + x * share, wall.start.y + y * share))
 
 
-def _clear(group: Group, tag: Tag, led: Sequence[Line], busy: Occupied, typeface: Typeface) -> bool:
-    """Whether a tag stands clear of everything, and its leader of words and other leaders."""
+def _clear(group: Group, about: _About, busy: Occupied) -> bool:
+    """Whether a tag stands clear of everything, and its leader of words, tags and leaders."""
     (box,) = tag_boxes(group)
-    if not busy.is_free(box.grown(CLEAR)):
+    if not busy.is_free(box.grown(CLEAR)) or any(box.is_passed_by(*each) for each in about.leaders):
         return False
     return not any(
-        busy.crosses_text(line) or any(_cross(line, other) for other in led)
+        busy.crosses_text(line)
+        or any(_cross(line, other) for other in about.leaders)
+        or any(other.is_passed_by(*line) for other in about.boxes)
         for line in _leaders(group)
     )
 
