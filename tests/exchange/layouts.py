@@ -151,6 +151,30 @@ BALANCED: Document = {
     },
     "grid": {"length": {"coffers": 3}, "width": {"coffers": 2}},
 }
+OUTLINED: Document = {
+    "room": {
+        "height": 108,
+        "outline": {
+            "sides": [
+                {"length": 168},
+                {"length": 72},
+                {"length": 24, "corner": 270},
+                {"length": "60 1/8", "corner": 270},
+                {"length": 24},
+                {"length": 84},
+                {"length": 120, "corner": 135},
+                {"length": "67 7/8", "corner": 135},
+                {"length": 168},
+            ],
+            "diagonals": [{"from_corner": 1, "to_corner": 6, "length": "213 5/8"}],
+            "walls": [{"wall": "W6", "stands": "full"}],
+        },
+    },
+    "grid": {"length": {"coffers": 4}, "width": {"coffers": 3}},
+    "crown": {"face": "2 1/2"},
+    "panel": {"kind": "boards", "cover": 5},
+    "fixing": {},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -166,6 +190,7 @@ DOCUMENTS = {
     "level": LEVEL,
     "taped": TAPED,
     "balanced": BALANCED,
+    "outlined": OUTLINED,
 }
 
 

@@ -19,11 +19,13 @@ from lacunar.layout import (
     level_records,
     moulding_records,
     opening_records,
+    outline_records,
     records,
     survey_records,
 )
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
+from lacunar.measure import plane
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
@@ -99,6 +101,17 @@ RECORDS: tuple[type, ...] = (
     survey_records.ModeCoffer,
     survey_records.CrookedMode,
     survey_records.CrookedRoom,
+    plane.Spot,
+    outline_records.OutlineCorrection,
+    outline_records.OutlineCheck,
+    outline_records.OutlineWall,
+    outline_records.PartialSide,
+    outline_records.PartialCorner,
+    outline_records.CourseLength,
+    outline_records.PartialCoffer,
+    outline_records.AngledBeam,
+    outline_records.BeamSpan,
+    outline_records.OutlinedRoom,
     crossing_records.BoardEnd,
     crossing_records.CrossingPlace,
     crossing_records.CrossingEnd,

@@ -7,6 +7,7 @@ from dataclasses import dataclass, fields
 from typing import Any
 
 from lacunar.exchange.openings_json import openings_to_json
+from lacunar.exchange.outline_json import outline_json
 from lacunar.exchange.panel_fields import temperature_text
 from lacunar.exchange.survey_json import crooked_json, survey_json
 from lacunar.exchange.take_off_section import take_off_to_json
@@ -27,7 +28,6 @@ from lacunar.model.grid import (
     LargestOpening,
     Run,
     WallCondition,
-    WallKind,
     WishedOpening,
 )
 from lacunar.model.look import Look
@@ -36,6 +36,7 @@ from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stations import Leveling, Station
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
+from lacunar.model.wall_kind import WallKind
 
 Json = dict[str, Any]
 
@@ -126,13 +127,20 @@ class _Writer:
     def lengths(self, **named: Length | None) -> Json:
         return {name: self.length(length) for name, length in named.items() if length is not None}
 
+    def _plan_of(self, room: Room) -> Json:
+        """The room as it was measured: by length and width, a survey, or an outline."""
+        if room.outline is not None:
+            return {"outline": outline_json(room.outline, self.length)}
+        if room.survey is None:
+            return self.lengths(length=room.length, width=room.width)
+        crooked = {"crooked": crooked_json(room.crooked, self.length)} if room.crooked else {}
+        return {"survey": survey_json(room.survey, self.length), **crooked}
+
     def room(self, room: Room) -> Json:
         finish = room.wall_finish
         return {
-            **({} if room.survey else self.lengths(length=room.length, width=room.width)),
+            **self._plan_of(room),
             **self.lengths(height=room.height, headroom=room.headroom),
-            **({"survey": survey_json(room.survey, self.length)} if room.survey else {}),
-            **({"crooked": crooked_json(room.crooked, self.length)} if room.crooked else {}),
             "measured_to": str(room.measured_to),
             **({"wall_finish": self.wall_finish(finish)} if finish else {}),
             **({"code_edition": room.code_edition} if room.code_edition else {}),

@@ -18,6 +18,7 @@ from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.exchange.level_words import levels_in_words
+from lacunar.exchange.outline_words import outline_in_words
 from lacunar.exchange.survey_words import survey_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
@@ -95,6 +96,10 @@ def explain(layout: Layout, units: Units) -> str:
         ("Wall features", word.each(word.feature, layout.wall_features)),
         ("Marks", word.each(word.run_marks, layout.marks)),
         ("Survey", survey_in_words(layout.crooked, word.figure) if layout.crooked else ()),
+        (
+            "Walls and cut coffers",
+            outline_in_words(layout.outlined, word.figure),
+        ),
         ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]

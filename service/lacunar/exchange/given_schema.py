@@ -21,8 +21,8 @@ from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
 from lacunar.model import limits
-from lacunar.model.grid import WallKind
 from lacunar.model.room import WALLS
+from lacunar.model.wall_kind import WallKind
 
 Field = marshmallow_fields.Field[Any]
 
@@ -215,6 +215,12 @@ def _of_field(field: Field) -> Json:
     raise TypeError(f"a {type(field).__name__} has no schema")
 
 
+def _stands(field: Any) -> Json:
+    """What can stand at a wall, but for a soffit."""
+    del field
+    return {"type": "string", "enum": [k.value for k in WallKind if k is not WallKind.SOFFIT]}
+
+
 def _words(field: Any) -> Json:
     return {"type": "string", "enum": [word.value for word in field.words]}
 
@@ -345,7 +351,9 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (shaped_fields.SheetEdges, _sheet_edges),
     (survey_fields.WallLengths, survey_given.wall_lengths),
     (survey_fields.CornerAngles, survey_given.corner_angles),
+    (survey_fields.CornerPoint, survey_given.corner_point),
     (survey_fields.CornerPoints, survey_given.corner_points),
+    (shaped_fields.StandsOnSoffit, _stands),
     (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

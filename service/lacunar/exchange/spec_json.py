@@ -7,6 +7,7 @@ from marshmallow import ValidationError
 
 from lacunar.exchange.fields import FieldFault, reading_in, wrong_type
 from lacunar.exchange.json_pointer import pointer_to
+from lacunar.exchange.outline_json import outlined
 from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
@@ -160,6 +161,7 @@ def _room(parts: Parts) -> RoomSpec:
     features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
     read = {
         **surveyed(parts),
+        **outlined(parts),
         "members": members,
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),

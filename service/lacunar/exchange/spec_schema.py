@@ -3,6 +3,7 @@
 from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
+from lacunar.exchange.outline_schema import OutlineSchema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.survey_schema import CrookedSchema, SurveySchema
 from lacunar.exchange.take_off_schema import TakeOffSchema
@@ -94,7 +95,7 @@ class LevelingSchema(SpecSchema):
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
-    needed_sets = (("length", "width"), ("survey",))
+    needed_sets = (("length", "width"), ("survey",), ("outline",))
 
     length = fields.Distance(
         "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
@@ -119,6 +120,9 @@ class RoomSchema(SpecSchema):
         limits.MEMBERS,
     )
     survey = fields.ObjectOf(SurveySchema, "A room that may not be square, as it was measured.")
+    outline = fields.ObjectOf(
+        OutlineSchema, "A room with other than four walls, or with walls that jut in."
+    )
     crooked = fields.ObjectOf(CrookedSchema, "How the grid lies in a surveyed room.")
     stations = fields.ListOf(
         fields.ObjectOf(StationSchema, "A place where the ceiling's height was measured."),

@@ -40,14 +40,19 @@ def corner_angles(field: Any) -> Json:
     return _object(angles, required=list(CORNERS))
 
 
-def corner_points(field: Any) -> Json:
-    """A place for each corner."""
+def corner_point(field: Any) -> Json:
+    """A place by x and y."""
     del field
     ways = {
         "x": {**_LENGTH, "description": "To the right on the plan [length]."},
         "y": {**_LENGTH, "description": "Up the plan [length]."},
     }
-    point = _object(ways, required=["x", "y"])
+    return _object(ways, required=["x", "y"])
+
+
+def corner_points(field: Any) -> Json:
+    """A place for each corner."""
+    point = corner_point(field)
     return _object(_each(CORNERS, point, "Where {} meet."), required=list(CORNERS))
 
 

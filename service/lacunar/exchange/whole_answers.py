@@ -169,6 +169,10 @@ def _layout() -> Json:
             "anyOf": [reference("CrookedRoom"), {"type": "null"}],
             "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
         },
+        "outlined": {
+            "anyOf": [reference("OutlinedRoom"), {"type": "null"}],
+            "description": "A room with other than four walls; null where it has four.",
+        },
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
         "digest": _DIGEST,

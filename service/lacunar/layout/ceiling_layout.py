@@ -1,11 +1,10 @@
 """Sets out a whole ceiling: the one function other stages call."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.weights import HungPanel
-from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.beams.board_ends import EndRules
 from lacunar.layout.beams.crossings import crossings
 from lacunar.layout.beams.cut_pieces import cut_pieces
@@ -19,21 +18,30 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.standing_beams import standing_beams
+from lacunar.layout.beams.standing_beams import running, square_meeting, standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
-from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.items.ceiling_items import ceiling_items
-from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
-from lacunar.layout.joists import joist_lines
 from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.forms import counted_forms
+from lacunar.layout.outline.outlined_room import floor_area, outlined_room
+from lacunar.layout.outline.partial_coffers import Filling
+from lacunar.layout.outline.rows import (
+    inner_strips,
+    inner_wall_beams,
+    odd_room,
+    outlined_meeting,
+)
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
@@ -47,38 +55,23 @@ from lacunar.layout.records import (
     Point,
     RunLayout,
     RunMarks,
+    WallBeam,
+    profiles_by_beam,
 )
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
-from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
-from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.fixed_things import FixedThing
 from lacunar.layout.runs.marks import run_marks
-from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
-from lacunar.layout.runs.run_faults import grid_faults
-from lacunar.layout.runs.run_records import DividedEnds, run_layout
-from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.runs.run_records import run_layout
+from lacunar.layout.runs.wall_strips import (
+    run_of_wall,
+)
 from lacunar.layout.set_out_beams import SetOutBeams
-from lacunar.layout.survey.crooked_room import crooked_room
-from lacunar.layout.survey.square_frame import SquareFrame, square_frame
-from lacunar.layout.survey_records import CrookedRoom
+from lacunar.layout.set_out_runs import SetOut, joists_above, set_out_runs
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
-from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
-
-
-@dataclass(frozen=True, slots=True)
-class _SetOut:
-    """A ceiling half way: both runs divided, nothing built yet."""
-
-    ceiling: Ceiling
-    families: Mapping[RunName, Family]
-    strips: Mapping[str, tuple[WallStrip, ...]]
-    tasks: Mapping[RunName, RunTask]
-    plans: Mapping[RunName, RunPlan]
-    ends: Mapping[RunName, DividedEnds]
-    surveyed: SquareFrame | None
-    crooked: CrookedRoom | None
+from lacunar.model.room import WALLS, RunName
 
 
 def lay_out(ceiling: Ceiling) -> Layout:
@@ -97,7 +90,7 @@ def lay_out(ceiling: Ceiling) -> Layout:
     """
     families = beam_families(ceiling.beams)
     faults = FaultGathering()
-    set_out = _divide(ceiling, families, faults)
+    set_out = set_out_runs(ceiling, families, faults)
     if set_out is None:
         _judge_boxes(ceiling, families, faults)
         faults.refuse_if_any()
@@ -105,49 +98,6 @@ def lay_out(ceiling: Ceiling) -> Layout:
     book = _build(set_out, faults)
     faults.refuse_if_any()
     return _layout(set_out, book)
-
-
-def _divide(
-    ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
-) -> _SetOut | None:
-    strips = wall_strips(ceiling.grid, families)
-    surveyed = square_frame(ceiling.room)
-    tasks: dict[RunName, RunTask] = {}
-    plans: dict[RunName, RunPlan] = {}
-    for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips, surveyed)
-        plan = None if task is None else faults.attempt(plan_run, task)
-        if task is not None and plan is not None:
-            tasks[name], plans[name] = task, plan
-    if len(plans) < len(RunName):
-        return None
-    refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
-    ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
-    crooked = crooked_room(ceiling.room, surveyed, strips, (tasks, plans)) if surveyed else None
-    return _SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked)
-
-
-def _task(
-    ceiling: Ceiling,
-    family: Family,
-    strips: Mapping[str, tuple[WallStrip, ...]],
-    surveyed: SquareFrame | None,
-) -> RunTask:
-    frame = run_frame(ceiling.room, family.run, surveyed.runs[family.run] if surveyed else None)
-    return RunTask(
-        run=ceiling.grid.run(family.run),
-        frame=frame,
-        beam_width=family.width,
-        start_strips=strips[START_WALL[family.run]],
-        end_strips=strips[END_WALL[family.run]],
-        things=fixed_things(ceiling, frame, family),
-    )
-
-
-def _both_ends(task: RunTask, plan: RunPlan) -> DividedEnds:
-    """A rectangle's run is the same at both ends, so it is divided once."""
-    divided = divide_run(task, plan)
-    return DividedEnds(task.frame, divided, divided)
 
 
 def _judge_boxes(
@@ -160,7 +110,7 @@ def _judge_boxes(
     profile_book(family_orders(families, depths), stack, faults)
 
 
-def _used_families(set_out: _SetOut) -> list[Family]:
+def _used_families(set_out: SetOut) -> list[Family]:
     """The families that have a beam anywhere, at a wall or between."""
     return [
         family
@@ -171,7 +121,7 @@ def _used_families(set_out: _SetOut) -> list[Family]:
     ]
 
 
-def _drops(set_out: _SetOut) -> Drops:
+def _drops(set_out: SetOut) -> Drops:
     casings = {
         name: [thing for thing in task.things if thing.member is not None]
         for name, task in set_out.tasks.items()
@@ -181,7 +131,7 @@ def _drops(set_out: _SetOut) -> Drops:
     return drops(DropTask(depth, _used_families(set_out), casings, stack))
 
 
-def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
+def _build(set_out: SetOut, faults: FaultGathering) -> ProfileBook:
     depths = _drops(set_out)
     families = set_out.families
     orders = [
@@ -192,20 +142,26 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
+    if set_out.outlined is not None:
+        spans = set_out.outlined.spans
+        orders = [(user, order) for user, order in orders if spans.get(user, True)]
+        for strip, run in inner_strips(set_out.outlined.region):
+            orders.append((strip.id, wall_order(strip, families[run], depths)))
     return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
-def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
+def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
     clearances = _clearances(set_out, book)
-    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
     measured = as_measured(ceiling, found)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
-    framing = backing(ceiling, beams, _joists(set_out), tuple(_hung(fitted, boards)))
-    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
+    framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
+    flats, odd = ceiling.flat_mouldings, _odd(set_out, within)
+    built = BuiltCeiling(runs, book.profiles, found, trim, flats, framing.joists, odd)
     layout = Layout(
         ceiling=ceiling,
         outline=_outline(set_out),
@@ -227,18 +183,16 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         measured_openings=measured_outcome(ceiling, found, measured),
-        fitting=Fitting((), ()),
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
-        cautions=(),
         crooked=set_out.crooked,
     )
-    return _advised(layout)
+    return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
 
 
-def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
+def _clearances(set_out: SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
     """Headroom under each profile, of which none may reach the floor."""
     clearances = headroom(set_out.ceiling.room, book.profiles)
     refuse(list(floor_faults(clearances)))
@@ -246,13 +200,52 @@ def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
 
 
 def _standing(
-    set_out: _SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
+    set_out: SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
 ) -> tuple[SetOutBeams, EndRules]:
     """The beams as they stand, and what decides how their boards end."""
-    asked = set_out.ceiling.beams
-    standing = standing_beams(set_out.ends, book, asked.through)
-    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
-    return beams, EndRules(standing.meeting, asked.look)
+    asked, ends = set_out.ceiling.beams, set_out.ends
+    inner: tuple[WallBeam, ...] = ()
+    if set_out.outlined is None:
+        meeting = square_meeting(ends, book, asked.through)
+    else:
+        meeting = outlined_meeting(set_out.outlined, book, running(ends, asked.through))
+        inner = tuple(inner_wall_beams(set_out.outlined.region, meeting, book))
+    standing = standing_beams(ends, book, meeting)
+    beams = SetOutBeams(runs, standing.beams, (*standing.wall_beams, *inner), book.by_id)
+    if set_out.outlined is not None:
+        within = set_out.outlined.region
+        floor, forms = floor_area(within), counted_forms(within, meeting)
+        beams = replace(beams, floor=floor, forms=forms)
+    return beams, EndRules(meeting, asked.look)
+
+
+def _coffers(set_out: SetOut) -> tuple[tuple[Coffer, ...], tuple[Cell, ...]]:
+    """The whole coffers; in a room with other than four walls also its cells, whole and cut."""
+    ends, room = set_out.ends, set_out.outlined
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    if room is None:
+        return found, ()
+    within = cells(room.region, room.ends, room.spans)
+    whole = {cell.id for cell in within if cell.whole}
+    return tuple(coffer for coffer in found if coffer.id in whole), within
+
+
+def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:
+    """What ceiling items are held against in a room with other than four walls."""
+    if set_out.outlined is None:
+        return None
+    return odd_room(set_out.outlined, {c.id: c.corners for c in within if not c.whole})
+
+
+def _outlined(
+    set_out: SetOut, rules: EndRules, within: tuple[Cell, ...], built: BuiltCeiling
+) -> OutlinedRoom | None:
+    """What is told of a room with other than four walls."""
+    room = set_out.outlined
+    if room is None:
+        return None
+    filling = Filling(set_out.ceiling, built.mouldings.crown, room.region.approximate)
+    return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
 
 
 def _advised(layout: Layout) -> Layout:
@@ -261,15 +254,15 @@ def _advised(layout: Layout) -> Layout:
     return replace(layout, cautions=tuple(cautions(layout)))
 
 
-def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
+def _boxes(set_out: SetOut, name: RunName) -> Box | None:
     """The box a run's family is built as, whose backing is marked; flat beams have none."""
     built = set_out.families[name].built
     return built if isinstance(built, Box) else None
 
 
-def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
+def _panel_runs(set_out: SetOut) -> dict[RunName, PanelRun]:
     """What panels are sized by along each run, with the joists that are met along it."""
-    joists, found = _joists(set_out), {}
+    joists, found = joists_above(set_out), {}
     for name in RunName:
         divided = set_out.ends[name].at_start
         met = joists if joists is not None and joists.on is name else None
@@ -277,34 +270,24 @@ def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
     return found
 
 
-def _joists(set_out: _SetOut) -> JoistLines | None:
-    """Where the joists lie above the run across them; None where nothing is known of them."""
-    joists = set_out.ceiling.room.joists
-    if joists is None:
-        return None
-    frame = set_out.tasks[joists.on].frame
-    before = frame.before_start.value if frame.before_start else ZERO
-    return joist_lines(joists, frame.span.value, before)
-
-
-def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+def _marks(set_out: SetOut) -> Iterator[RunMarks]:
     for name in RunName:
         yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
 
 
-def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+def _casing_choices(set_out: SetOut) -> Iterator[CasingChoice]:
     for name in RunName:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
 
 
-def _walls(set_out: _SetOut, beams: SetOutBeams) -> WallSurroundings:
+def _walls(set_out: SetOut, beams: SetOutBeams) -> WallSurroundings:
     """What wall features are held against."""
     frames = {run: task.frame for run, task in set_out.tasks.items()}
     return WallSurroundings(frames, beams, set_out.ceiling.room.height)
 
 
 def _filled(
-    set_out: _SetOut, found: tuple[Coffer, ...], measured: AsMeasured
+    set_out: SetOut, found: tuple[Coffer, ...], measured: AsMeasured
 ) -> tuple[tuple[PanelFit, ...], BoardLayout | None]:
     """What fills the coffers: sheet panels, or boards."""
     panel, across = set_out.ceiling.panel, _panel_runs(set_out)
@@ -319,7 +302,10 @@ def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[
         yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
-def _outline(set_out: _SetOut) -> tuple[Point, ...]:
+def _outline(set_out: SetOut) -> tuple[Point, ...]:
+    if set_out.outlined:
+        first, *others = set_out.outlined.region.corners
+        return tuple(Point(corner.x, corner.y) for corner in (first, *reversed(others)))
     if set_out.surveyed:
         return tuple(Point(corner.x, corner.y) for corner in set_out.surveyed.corners)
     ends = set_out.ends

@@ -19,12 +19,12 @@ from lacunar.model.grid import (
     LargestOpening,
     Run,
     WallCondition,
-    WallKind,
     WishedOpening,
 )
 from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
 from lacunar.model.opening_assumptions import decide_openings
+from lacunar.model.outline_assumptions import decide_outline, rough_sizes
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -33,6 +33,7 @@ from lacunar.model.spec import (
     FixedBeamSpec,
     GridSpec,
     MemberSpec,
+    RoomSpec,
     RunSpec,
 )
 from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
@@ -40,6 +41,7 @@ from lacunar.model.stations import greatest_rise
 from lacunar.model.stock_length import decide_stock
 from lacunar.model.survey_assumptions import decide_crooked, decide_survey, nominal_sizes
 from lacunar.model.take_off_assumptions import decide_take_off
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,6 +113,13 @@ def _stated(value: Length | None, pointer: str) -> Length:
     return value
 
 
+def _sizes(room: RoomSpec) -> tuple[Length | None, Length | None]:
+    """What a room is called by: its length and width, or those of what was measured of it."""
+    if room.outline is not None:
+        return rough_sizes(room.outline)
+    return nominal_sizes(room.survey) if room.survey else (room.length, room.width)
+
+
 def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
     room = spec.room
     measured_to = assuming.settle(
@@ -124,7 +133,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         finish = usual.wall_finish
         assuming.note("/room/wall_finish", finish, "a usual wallboard on each wall")
         wall_finish = (finish, finish, finish, finish)
-    length, width = nominal_sizes(room.survey) if room.survey else (room.length, room.width)
+    length, width = _sizes(room)
     return Room(
         length=_stated(length, "/room/length"),
         width=_stated(width, "/room/width"),
@@ -142,6 +151,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         members=_members(room.members, usual, assuming),
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
         survey=decide_survey(room, spec.units or Units.INCH, assuming),
+        outline=decide_outline(room, spec.units or Units.INCH, assuming),
         crooked=decide_crooked(room, spec.units or Units.INCH, assuming),
         ceiling_items=decide_items(room.ceiling_items, assuming),
         wall_features=decide_wall_features(room.wall_features, assuming),

@@ -28,6 +28,7 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+OUTLINE_SIDES = 40
 STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
@@ -53,6 +54,7 @@ WEIGHT = 1000
 # persons, 2 for a revision index, 16 for an identification number; figures from memory); these are
 # no shorter, because offices use longer ones.
 CEILING_NAME = 80
+WALL_NAME = 4
 LABEL = 24
 COFFER_ID = 6
 MOULDING_NAME = 24
@@ -101,6 +103,7 @@ def _inches(least: str, most: str, reason: str) -> Bounds:
 
 
 ROOM_SIDE = _inches("12", "3600", "a ceiling is laid out from a closet of 1 ft to a hall of 300 ft")
+OUTLINE_SIDE = _inches("1", "3600", "a shorter side is no wall")
 ROOM_DIAGONAL = _inches("12", "5100", "no room of these sides has a longer diagonal")
 SURVEY_POINT = _inches("-3600", "3600", "points are measured from a place in or near the room")
 BOW = _inches("0", "12", "a wall that bows more is two walls")

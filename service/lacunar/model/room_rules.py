@@ -17,7 +17,8 @@ def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
     None of them can be assumed. The height may be left to stations that tell it.
     """
     room = case.spec.room
-    surveyed = room.survey is not None or not case.sound("/room/survey")
+    given = room.survey is not None or room.outline is not None
+    surveyed = given or not case.sound("/room/survey", "/room/outline")
     for name, size in (("length", room.length), ("width", room.width)):
         if size is None and not surveyed and case.sound(f"/room/{name}"):
             yield missing(f"/room/{name}", f"The {name} of the room")

@@ -15,6 +15,7 @@ from lacunar.model.item_rules import ITEM_RULES
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.opening_rules import OPENING_RULES
+from lacunar.model.outline_rules import OUTLINE_RULES
 from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
@@ -49,6 +50,7 @@ RULES: tuple[Rule, ...] = (
     lengths_lie_within_bounds,
     *ROOM_RULES,
     *SURVEY_RULES,
+    *OUTLINE_RULES,
     *STATION_RULES,
     *BEAM_RULES,
     *GRID_RULES,

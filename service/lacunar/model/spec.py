@@ -28,6 +28,7 @@ from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import OpeningsSpec
+from lacunar.model.outline import OutlineSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import LevelingSpec, StationSpec
@@ -116,6 +117,7 @@ class RoomSpec:
     joists: JoistsSpec | None = None
     survey: SurveySpec | None = None
     crooked: CrookedSpec | None = None
+    outline: OutlineSpec | None = None
     stations: tuple[StationSpec, ...] = ()
     leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()

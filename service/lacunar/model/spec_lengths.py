@@ -10,6 +10,7 @@ from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import OpeningsSpec
+from lacunar.model.outline import OutlineSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -72,6 +73,7 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield BoundLength("/room/height", room.height, limits.ROOM_HEIGHT)
     yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
     yield from _in_survey(room.survey or SurveySpec())
+    yield from _in_outline(room.outline or OutlineSpec())
     crooked = room.crooked or CrookedSpec()
     yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
     if room.wall_finish is None:
@@ -96,6 +98,19 @@ def _in_survey(survey: SurveySpec) -> Iterator[BoundLength]:
         yield BoundLength(f"{place}/points/{corner}/x", spot.x, limits.SURVEY_POINT)
         yield BoundLength(f"{place}/points/{corner}/y", spot.y, limits.SURVEY_POINT)
     yield BoundLength(f"{place}/tolerance", survey.tolerance, limits.CLOSING)
+
+
+def _in_outline(outline: OutlineSpec) -> Iterator[BoundLength]:
+    place = "/room/outline"
+    for number, side in enumerate(outline.sides or ()):
+        yield BoundLength(f"{place}/sides/{number}/length", side.length, limits.OUTLINE_SIDE)
+    for number, spot in enumerate(outline.points or ()):
+        yield BoundLength(f"{place}/points/{number}/x", spot.x, limits.SURVEY_POINT)
+        yield BoundLength(f"{place}/points/{number}/y", spot.y, limits.SURVEY_POINT)
+    for number, diagonal in enumerate(outline.diagonals):
+        at = f"{place}/diagonals/{number}/length"
+        yield BoundLength(at, diagonal.length, limits.ROOM_DIAGONAL)
+    yield BoundLength(f"{place}/tolerance", outline.tolerance, limits.CLOSING)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:

@@ -10,17 +10,25 @@ _SURVEY = "/room/survey"
 
 
 def the_room_is_measured_once(case: RuleCase) -> Iterator[Fault]:
-    """A room is given by length and width, or by a survey, never by both."""
+    """A room is given by length and width, by a survey, or by an outline, never by two of them."""
     room = case.spec.room
-    if room.survey is None:
+    if room.survey is None and room.outline is None:
         return
+    by = "survey" if room.survey is not None else "outline"
+    if room.survey is not None and room.outline is not None and case.sound("/room/outline"):
+        yield Fault(
+            code="room_measured_twice",
+            pointer="/room/outline",
+            message="The room is given by an outline beside its survey.",
+            remedy="Give a survey of four walls, or an outline, not both.",
+        )
     for name in ("length", "width"):
         if getattr(room, name) is not None and case.sound(f"/room/{name}"):
             yield Fault(
                 code="room_measured_twice",
                 pointer=f"/room/{name}",
-                message=f"The {name} of the room is given beside its survey.",
-                remedy=f"Leave {name} out: it follows from the survey.",
+                message=f"The {name} of the room is given beside its {by}.",
+                remedy=f"Leave {name} out: it follows from the {by}.",
             )
 
 

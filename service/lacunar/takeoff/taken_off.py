@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import chain
 
+from lacunar.layout.names import first_few
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import Length
 from lacunar.model.ceiling import StockRules
@@ -77,6 +78,29 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
                 },
             )
         yield from quantity_cautions(number, layout)
+        yield from _at_walls(number, layout)
+
+
+def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
+    """What walls that are not square, or other than four, ask for and parts do not tell."""
+    room = layout.outlined
+    if room is not None and (room.partial_coffers or room.angled_beams):
+        ids = [coffer.id for coffer in room.partial_coffers]
+        ids += [beam.id for beam in room.angled_beams]
+        yield Caution(
+            code="cut_coffers_not_taken_off",
+            text="Crown, panels and boards of coffers that walls cut, and boards of beams at angled"
+            f" walls, are not among the parts: {first_few(ids)}. The layout has their sizes, under"
+            " outlined.",
+            figures={"ceiling": number, "left_out": len(ids)},
+        )
+    if layout.crooked is not None and not layout.crooked.square:
+        yield Caution(
+            code="tapers_not_taken_off",
+            text="What stands at walls that are out of square is taken off as wide as its straight"
+            " face asks; the layout tells the board to start from at each wall, under crooked.",
+            figures={"ceiling": number},
+        )
 
 
 def _is_longer(part: Part, stock: StockRules) -> bool:

@@ -20,17 +20,42 @@ BESIDE_WALL = 10.0
 """How far off its wall a control line may stand [mm]."""
 
 
+def _walls_in_order(subject: Subject) -> list[str]:
+    """The names of the walls clockwise; in a room with other than four, two may share one."""
+    facts = subject.facts
+    if facts.outline_facts is not None:
+        return [side.wall for side in facts.outline_facts.sides]
+    return [f"W{number}" for number in range(1, len(facts.outline) + 1)]
+
+
+def _faces_in_order(
+    subject: Subject, frame: PlanFrame, walls: Sequence[str]
+) -> Iterator[tuple[Spot, ...]]:
+    """The finish faces of the walls as they are drawn, clockwise."""
+    sheet, odd = subject.sheet, subject.facts.outline_facts
+    if odd is None:
+        yield from (wall_face(sheet, frame.view, wall) for wall in walls)
+        return
+    drawn = {
+        group.data.get("side", ""): path.spots
+        for group in sheet.of_kind("wall", frame.view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    }
+    yield from (drawn.get(side.side, ()) for side in odd.sides)
+
+
 def outline_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 79: the walls close about the room, and their corners are the layout's."""
     sheet, facts = subject.sheet, subject.facts
     for frame in plan_frames(subject):
         corners = [frame.spot(*corner) for corner in facts.outline]
-        walls = [f"W{number}" for number in range(1, len(corners) + 1)]
+        walls = _walls_in_order(subject)
         drawn = [group.data.get("wall", "") for group in sheet.of_kind("wall", frame.view)]
         if Counter(drawn) != Counter(walls):
             yield sheet.finding(79, frame.view.id, f"has walls {', '.join(drawn)}")
             continue
-        faces = [wall_face(sheet, frame.view, wall) for wall in walls]
+        faces = list(_faces_in_order(subject, frame, walls))
         for number, (wall, face) in enumerate(zip(walls, faces, strict=True)):
             if not face or not faces[number - 1] or _apart(faces[number - 1][-1], face[0]):
                 message = f"{wall} does not start where {walls[number - 1]} ends"

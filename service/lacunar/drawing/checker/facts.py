@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
 from lacunar.drawing.checker.json_node import Node
+from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -115,7 +116,7 @@ class LayoutFacts:
     """One layout. `marks` are those of a run at the `start` or the `end` of the other one.
 
     `outline` are the room's corners, counter-clockwise from the datum; `crooked` None in a room
-    that is square.
+    that is square, `outline_facts` in one with four walls.
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
@@ -140,6 +141,14 @@ class LayoutFacts:
     title: Mapping[str, str] = field(default_factory=dict)
     joists: JoistFacts | None = None
     crooked: CrookedFacts | None = None
+    outline_facts: OutlineFacts | None = None
+
+    @property
+    def angled_beams(self) -> tuple[BeamFacts, ...]:
+        """Beams at angled walls, by their ids alone: they lie along neither run."""
+        odd, nowhere = self.outline_facts, Line(Fraction(0), Fraction(0))
+        ids = odd.angled if odd else ()
+        return tuple(BeamFacts(each, "", nowhere, nowhere, nowhere) for each in ids)
 
     def before(self, run: str, end: str) -> Fraction:
         """How far a run's start wall lies before the line that is divided, at one end."""
@@ -155,7 +164,12 @@ class LayoutFacts:
         return self.outline[(count - number + 1) % count], self.outline[count - number]
 
     def face_at(self, wall: str, run: str, across: Fraction) -> Fraction:
-        """Where a wall's face lies along a run, so far along the other one."""
+        """Where a wall's face lies along a run, so far along the other one.
+
+        In a room with other than four walls, the place furthest out that W1 to W4 have.
+        """
+        if self.outline_facts is not None:
+            return Fraction(0) if wall in ("W1", "W4") else self.spans[run].at_start
         along = 0 if run == "length" else 1
         start, end = self.wall_ends(wall)
         share = (across - start[1 - along]) / (end[1 - along] - start[1 - along])
@@ -175,6 +189,8 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
     root = Node(layout, "")
     ceiling = root["ceiling"]
     beams = list(root["beams"])
+    odd = read_outline(root)
+    cut = odd.coffers if odd else ()
     unit = ceiling["units"].text
     step = ceiling["mark_to"].text
     digest = layout.get("digest", "")
@@ -186,7 +202,10 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         beams=tuple(_beam(beam) for beam in beams),
         wall_beams=tuple(_wall_beam(beam) for beam in root["wall_beams"]),
         members=tuple(_member(beam) for beam in beams if beam["member"].given),
-        coffers=tuple(_coffer(coffer) for coffer in root["coffers"]),
+        coffers=(
+            *(_coffer(coffer) for coffer in root["coffers"]),
+            *(CofferFacts(each.id, each.row, each.column, each.corners) for each in cut),
+        ),
         seen=tuple(_seen(root["mouldings"])),
         marks={
             (marks["run"].text, marks["end"].text): tuple(_mark(mark) for mark in marks["marks"])
@@ -200,6 +219,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         title=dict(_title(ceiling)),
         joists=_joists(ceiling),
         crooked=read_crooked(root),
+        outline_facts=odd,
     )
 
 
@@ -286,7 +306,7 @@ def _wall_beam(node: Node) -> BeamFacts:
         near,
         far,
         _middle(near, far),
-        node["wall"].text,
+        node["looks_as"].text,
         _pieces(node),
     )
 

@@ -26,6 +26,7 @@ from lacunar.drawing.checker.subject import Subject
 OVERALL = "overall"
 OPENINGS = "openings"
 CENTERS = "centers"
+WALLS = "walls"
 # Ends of neighboring dimension lines meet, but for the rounding of written coordinates.
 MEETING = 0.01
 
@@ -175,7 +176,12 @@ def faces_from_datum(subject: Subject) -> Iterator[Finding]:
         if string.name != OPENINGS:
             continue
         stops = stop_places(facts, string.run, string.end)
-        reached = {stops.get(dimension.target) for dimension in string.dimensions}
+        reached = {
+            stops.get(dimension.target)
+            for each in run_strings(sheet)
+            if (each.view, each.run) == (string.view, string.run) and each.name in (OPENINGS, WALLS)
+            for dimension in each.dimensions
+        }
         for beam in (*facts.beams, *facts.wall_beams):
             if beam.on != string.run:
                 continue
@@ -222,6 +228,8 @@ def stop_places(facts: LayoutFacts, run: str, end: str) -> dict[str, Fraction]:
     start_wall, end_wall = WALLS_OF_RUN[run]
     before = facts.before(run, end)
     places = {start_wall: -before, end_wall: facts.span(run, end) - before}
+    if facts.outline_facts is not None:
+        places |= dict(facts.outline_facts.places(run))
     for beam in (*facts.beams, *facts.wall_beams):
         if beam.on == run:
             places[f"{beam.id}:near"] = beam.near.at_start

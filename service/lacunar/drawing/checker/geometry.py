@@ -6,6 +6,7 @@ from fractions import Fraction
 from math import dist, inf
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, CofferFacts
+from lacunar.drawing.checker.outline_facts import OutlineFacts, Place
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, plan_views, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
@@ -32,6 +33,7 @@ def plan_as_laid_out(subject: Subject) -> Iterator[Finding]:
         yield from _coffers(subject, frame)
         yield from _beams(subject, frame)
         yield from _wall_beams(subject, frame)
+        yield from _angled_beams(subject, frame)
         yield from _members(subject, frame)
 
 
@@ -44,6 +46,10 @@ def _datum(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
 
 
 def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    odd = subject.facts.outline_facts
+    if odd is not None:
+        yield from _sides(subject, frame, odd)
+        return
     for number in range(1, len(subject.facts.outline) + 1):
         wall = f"W{number}"
         expected = tuple(frame.spot(*corner) for corner in subject.facts.wall_ends(wall))
@@ -51,6 +57,22 @@ def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         if not _same_line(drawn, expected):
             message = "the finish face is not where the layout has it"
             yield subject.sheet.finding(16, f"wall-{wall}", message)
+
+
+def _sides(subject: Subject, frame: PlanFrame, odd: OutlineFacts) -> Iterator[Finding]:
+    """The sides of a room with other than four walls."""
+    sheet = subject.sheet
+    drawn = {
+        group.data.get("side", ""): path.spots
+        for group in sheet.of_kind("wall", frame.view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    }
+    for side in odd.sides:
+        expected = tuple(frame.spot(*corner) for corner in side.ends)
+        if not _same_line(drawn.get(side.side, ()), expected):
+            message = "the finish face is not where the layout has it"
+            yield sheet.finding(16, f"wall-{side.wall}-{side.side}", message)
 
 
 def _same_line(drawn: Line, expected: Line) -> bool:
@@ -67,6 +89,7 @@ def _same_ids(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         ("coffer", facts.coffers),
         ("beam", facts.beams),
         ("wall-beam", facts.wall_beams),
+        ("angled-beam", facts.angled_beams),
         ("member", facts.members),
     ):
         wanted = Counter(record.id for record in records)
@@ -200,8 +223,23 @@ def _on_face(
     line = record.near if side == "near" else record.far
     whole = _across(subject, record)
     ends = _reaching(subject, record, line.at_start, piece)
+    ends = _slanted(subject, record, side, ends)
     places = (line.at_start + (line.at_end - line.at_start) * end / whole for end in ends)
     return tuple(frame.on(record.on, place, end) for place, end in zip(places, ends, strict=True))
+
+
+def _slanted(
+    subject: Subject, record: BeamFacts, side: str, ends: tuple[Fraction, Fraction]
+) -> tuple[Fraction, Fraction]:
+    """The ends of a face of a beam with what goes on at an angled wall."""
+    odd = subject.facts.outline_facts
+    if odd is None:
+        return ends
+    start, end = (odd.slants.get((record.id, place), ("", Fraction(0))) for place in ends)
+    return (
+        ends[0] + (start[1] if start[0] == side else 0),
+        ends[1] + (end[1] if end[0] == side else 0),
+    )
 
 
 def _compared(
@@ -224,8 +262,30 @@ def _wall_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         record = records[identity]
         side = "near" if record.wall == WALLS_OF_RUN[record.on][1] else "far"
         expected = [_on_face(subject, frame, record, side, piece) for piece in record.pieces]
+        if subject.facts.outline_facts is not None and _has_faces(subject, identity):
+            expected = _faces(subject, frame, identity)
         yield from _compared(subject, group, lines, expected)
         yield from _stated_faces(subject, group, record)
+
+
+def _has_faces(subject: Subject, beam: str) -> bool:
+    """Whether the layout tells the faces of what stands at a wall side by side."""
+    return bool(_sides_of(subject, beam))
+
+
+def _sides_of(subject: Subject, beam: str) -> list[tuple[Place, Place]]:
+    odd = subject.facts.outline_facts
+    return [side.face for side in odd.sides if side.beam == beam and side.face] if odd else []
+
+
+def _faces(subject: Subject, frame: PlanFrame, beam: str) -> list[Line]:
+    return [tuple(frame.spot(*end) for end in face) for face in _sides_of(subject, beam)]
+
+
+def _angled_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    """The face of each beam at an angled wall."""
+    for group, identity, lines in _drawn(subject, frame, "angled-beam"):
+        yield from _compared(subject, group, lines, _faces(subject, frame, identity))
 
 
 def _within(spot: Spot, line: tuple[Spot, Spot]) -> bool:

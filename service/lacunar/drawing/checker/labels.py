@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import dist
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
@@ -82,7 +83,12 @@ def _points_at(subject: Subject, tag: GroupRead, strip: Box) -> bool:
 def _walls_labelled(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
     """Each wall's label stands nearest to that wall."""
     sheet = subject.sheet
+    odd = subject.facts.outline_facts
     walls = [wall for run in WALLS_OF_RUN.values() for wall in run]
+    if odd is not None:
+        walls = list(dict.fromkeys(side.wall for side in odd.sides))
+        yield from _leading_tags(subject, frame, walls)
+        return
     faces = {wall: wall_face(sheet, frame.view, wall) for wall in walls}
     boxes = {wall: extent(face) for wall, face in faces.items() if face}
     for wall in walls:
@@ -91,6 +97,38 @@ def _walls_labelled(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             yield sheet.finding(15, f"wall-{wall}", "does not bear its id")
         elif _nearest_wall(boxes, sheet.letterings_in(tag)[0].box.middle) != wall:
             yield sheet.finding(15, f"wall-{wall}", "bears its id at another wall")
+
+
+def _leading_tags(subject: Subject, frame: PlanFrame, walls: list[str]) -> Iterator[Finding]:
+    """Each wall's label stands nearest to that wall, or leads to it."""
+    sheet = subject.sheet
+    faces = [
+        (group.data.get("wall", ""), path.spots)
+        for group in sheet.of_kind("wall", frame.view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    ]
+    for wall in walls:
+        tag = _tag(subject, frame, "wall", wall)
+        if tag is None:
+            yield sheet.finding(15, f"wall-{wall}", "does not bear its id")
+            continue
+        spots = [
+            path.spots[-1]
+            for path in sheet.paths_in(tag)
+            if path.pen and path.pen.name == "leader" and path.spots
+        ] or [sheet.letterings_in(tag)[0].box.middle]
+        nearest_to = min(faces, key=lambda face: _off(face[1], spots[0]), default=("", ()))[0]
+        if nearest_to != wall:
+            yield sheet.finding(15, f"wall-{wall}", "bears its id at another wall")
+
+
+def _off(line: tuple[Spot, ...], spot: Spot) -> float:
+    """How far a place lies from a straight line."""
+    (x1, y1), (x2, y2) = line[0], line[-1]
+    long = (x2 - x1) ** 2 + (y2 - y1) ** 2
+    share = max(0.0, min(1.0, ((spot.x - x1) * (x2 - x1) + (spot.y - y1) * (y2 - y1)) / long))
+    return dist(spot, (x1 + (x2 - x1) * share, y1 + (y2 - y1) * share))
 
 
 def _nearest_wall(boxes: dict[str, Box], spot: Spot) -> str:

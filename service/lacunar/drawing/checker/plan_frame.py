@@ -60,6 +60,11 @@ def plan_frames(subject: Subject) -> Iterator[PlanFrame]:
         if scale and left and lower:
             one, other = min(product(left, lower), key=lambda pair: dist(*pair))
             datum = Spot(one.x, other.y)
+            if subject.facts.outline_facts is not None:
+                # Walls that are not quite square have their innermost places on the axes.
+                datum = origin = Spot(max(at.x for at in left), min(at.y for at in lower))
+                yield PlanFrame(view, scale, datum, origin)
+                continue
             origin = Spot(datum.x - float(x) / scale, datum.y + float(y) / scale)
             yield PlanFrame(view, scale, datum, origin)
 

@@ -18,6 +18,7 @@ from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
+from lacunar.drawing.sheets.outline_tables import outline_notes
 from lacunar.drawing.sheets.survey_tables import survey_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
@@ -145,7 +146,9 @@ def _sample_tag(name: str, layout: Layout) -> Tag:
     if name == "wall-tag":
         return Tag("sample", "", "W1", round=True)
     if name == "coffer-tag":
-        return Tag("sample", "", layout.coffers[0].id)
+        ids = [coffer.id for coffer in layout.coffers]
+        ids += [each.id for each in layout.outlined.partial_coffers] if layout.outlined else []
+        return Tag("sample", "", ids[0])
     if name == "wall-beam":
         return Tag("sample", "", layout.wall_beams[0].id)
     run = RunName.LENGTH if name == "crosswise" else RunName.WIDTH
@@ -171,6 +174,7 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
         *level_notes(layout.levels, wording),
         *survey_notes(layout.crooked, wording),
+        *outline_notes(layout.outlined),
     ]
     texts.extend(_opening_notes(layout, wording))
     through = [beam.id for beam in layout.beams if beam.through]
@@ -200,11 +204,12 @@ def _measured_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
 def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:
     """That coffers are equal, and how large they are before marks are rounded."""
     sizes = {(coffer.length.value, coffer.width.value) for coffer in layout.coffers}
-    if len(sizes) > 1:
+    if len(sizes) != 1:
         return []
     length, width = sizes.pop()
+    which = "All whole coffers" if layout.outlined is not None else "All coffers"
     return [
-        f"All coffers are equal: {wording.length(length)} x {wording.length(width)} clear. Segments"
+        f"{which} are equal: {wording.length(length)} x {wording.length(width)} clear. Segments"
         " between rounded marks may differ from this by one step."
     ]
 

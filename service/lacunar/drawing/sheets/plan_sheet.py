@@ -21,6 +21,7 @@ from lacunar.drawing.sheets.level_tables import level_tables
 from lacunar.drawing.sheets.marks_tables import marks_in_parts, marks_table
 from lacunar.drawing.sheets.obstacles import Obstacles, PaperTooSmall
 from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
+from lacunar.drawing.sheets.outline_tables import outline_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -268,6 +269,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
         profile_table(layout.profiles, width, wording),
         *tables,
         *survey_tables(layout, space, wording),
+        *outline_tables(layout, space, wording),
         *_openings(sheets, width, most),
         *level_tables(layout, space, wording),
         *side_blocks.cautions(layout, column, typeface),

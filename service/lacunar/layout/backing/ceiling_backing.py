@@ -25,7 +25,7 @@ def backing(
     joists, fixing = ceiling.room.joists, ceiling.fixing
     built = {RunName.LENGTH: ceiling.beams.crosswise, RunName.WIDTH: ceiling.beams.lengthwise}
     flats = [run for run, family in built.items() if isinstance(family, Flat)]
-    forms = backing_forms(beams.runs, flats)
+    forms = beams.forms or backing_forms(beams.runs, flats)
     if fixing is None:
         return Backing(lines, (), forms, None, ())
     weighed = weights(beams, fixing, ceiling.panel, panels)

@@ -64,7 +64,7 @@ def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Si
         yield "middle", FLAT_MIDDLE.gives((near + far) / 2, near=near, far=far)
     elif isinstance(beam, WallBeam):
         backing = next(part for part in profile.parts if part.name == "backing").width.value
-        if beam.wall == START_WALL[beam.on]:
+        if beam.looks_as == START_WALL[beam.on]:
             yield "middle", AT_START_WALL.gives(near + backing / 2, near=near, backing=backing)
         else:
             yield "middle", AT_END_WALL.gives(far - backing / 2, far=far, backing=backing)

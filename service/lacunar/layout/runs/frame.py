@@ -74,6 +74,16 @@ def datum() -> LengthFigure:
     return DATUM.gives(ZERO)
 
 
+BETWEEN_FURTHEST = Rule("span between the walls furthest out at both ends", "end - start")
+
+
+def outlined_frame(name: RunName, span: Length) -> RunFrame:
+    """Turn how far a room with other than four walls reaches [length] into its run."""
+    return RunFrame(
+        name, BETWEEN_FURTHEST.gives(span, end=span, start=ZERO), None, None, framing=False
+    )
+
+
 def run_frame(room: Room, name: RunName, surveyed: CrookedRun | None = None) -> RunFrame:
     """Turn a room as it was measured into one run between its finished wall faces.
 

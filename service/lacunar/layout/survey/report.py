@@ -11,6 +11,7 @@ from lacunar.model.room import WALLS
 from lacunar.model.survey import CORNERS, Survey
 
 APART = Rule("how far two corners are apart", "sqrt(along * along + across * across)")
+IN_LINE = Rule("how far two corners are apart, in line with a run", "abs(way)")
 CORNER = Rule(
     "corner angle, by the law of cosines",
     "acos((one * one + other * other - opposite * opposite) / (2 * one * other))",
@@ -20,7 +21,11 @@ _RIGHT_ANGLE = 90
 
 def apart(one: Spot, other: Spot, *, approximate: bool) -> LengthFigure:
     """Turn two places into the figure of how far they are apart [length]."""
-    found, way = distance(one, other), other - one
+    way = other - one
+    if not way.x or not way.y:
+        tell = IN_LINE.approximates if approximate else IN_LINE.gives
+        return tell(abs(way.x + way.y), way=way.x + way.y)
+    found = distance(one, other)
     tell = APART.approximates if approximate or found.approximate else APART.gives
     length = on_grid(found.length) if found.approximate else found.length
     return tell(length, along=way.x, across=way.y)

@@ -21,6 +21,7 @@ from lacunar.takeoff.quantities.quantity_records import (
     needed,
 )
 
+WITH_CUT = Rule("openings of coffers, whole ones and those that walls cut", "whole + cut")
 ROOM = Rule("area of the room", "length * width / (foot * foot)")
 ALL_PAINTED = Rule("area to be painted, in all", "beams + mouldings + coffers")
 GALLONS = Rule("gallons: area by coats over coverage", "area * coats / square_feet_per_gallon")
@@ -42,6 +43,8 @@ def surfaces(layout: Layout, parts: Sequence[Part]) -> Iterator[Quantity]:
 
 
 def _room(layout: Layout) -> NumberFigure:
+    if layout.outlined is not None:
+        return layout.outlined.area
     length, width = layout.length.span.at_start.value, layout.width.span.at_start.value
     area = (length / FOOT) * (width / FOOT)
     return ROOM.gives(area, length=length, width=width, foot=FOOT)
@@ -156,7 +159,17 @@ def _beams(layout: Layout) -> NumberFigure:
 
 
 def _openings(layout: Layout) -> NumberFigure:
-    """The coffers' clear openings together."""
+    """The coffers' clear openings together, with those that walls cut."""
+    whole = _whole_openings(layout)
+    if layout.outlined is None or not layout.outlined.partial_coffers:
+        return whole
+    areas = [coffer.area for coffer in layout.outlined.partial_coffers]
+    cut = sum((area.value for area in areas), _NONE)
+    tell = WITH_CUT.approximates if any(a.approximate for a in areas) else WITH_CUT.gives
+    return tell(whole.value + cut, whole=whole.value, cut=cut)
+
+
+def _whole_openings(layout: Layout) -> NumberFigure:
     openings: Sizes = {}
     for coffer in layout.coffers:
         _add(openings, (coffer.length.value, coffer.width.value))

@@ -10,8 +10,8 @@ from lacunar.layout.backing_records import BackingLine
 from lacunar.layout.records import Beam, WallBeam
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
-from lacunar.model.grid import WallKind
 from lacunar.model.stock_length import longest_of
+from lacunar.model.wall_kind import WallKind
 from lacunar.takeoff.part_records import Material, PartKind, PartPlace, Pieces, Shape
 from lacunar.takeoff.sources.source import Source, lying
 

@@ -19,6 +19,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.datum_mark import datum_mark
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.inner_tags import inner_tags
 from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
 from lacunar.drawing.views.reflected_ceiling_plan.placed_strings import (
@@ -85,8 +86,9 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
         *arrows,
         *tags,
         *control_line(frame),
-        *drawn_strings(plan.strings, frame),
+        *drawn_strings(plan.strings, frame, tags),
     )
+    about = (*about, *inner_tags(frame, tags, Occupied(typeface, about), typeface))
     about = (*about, datum_mark(frame, about, typeface))
     view = Group(
         "view",

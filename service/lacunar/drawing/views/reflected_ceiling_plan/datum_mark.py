@@ -19,11 +19,13 @@ PLACES = (
 
 
 def datum_mark(frame: PlanFrame, about: tuple[Element, ...], typeface: Typeface) -> Group:
-    """The ring and the word, by a crooked room where it meets nothing of what is drawn `about`."""
-    at = frame.point(frame.layout.outline[0])
+    """The ring and the word, which in an odd room meets nothing of what is drawn `about`."""
+    layout = frame.layout
+    at = frame.origin if layout.outlined is not None else frame.point(layout.outline[0])
     ring = Circle(at, RADIUS, style.LEADER, Fill.NONE)
     word = _word(at, PLACES[0])
-    if frame.layout.crooked is not None and not frame.layout.crooked.square:
+    crooked = layout.crooked is not None and not layout.crooked.square
+    if crooked or layout.outlined is not None:
         busy = Occupied(typeface, (*about, ring))
         words = [_word(at, place) for place in PLACES]
         clear = (

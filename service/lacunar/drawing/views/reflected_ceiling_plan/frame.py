@@ -57,7 +57,12 @@ class PlanFrame:
         return corners[(count - number + 1) % count], corners[count - number]
 
     def face_at(self, wall: str, run: RunName, across: float) -> float:
-        """Where a wall's face lies along a run, at `across` along the other one [mm of paper]."""
+        """Where a wall's face lies along a run, at `across` along the other one [mm of paper].
+
+        In a room with other than four walls, the place of the wall furthest out.
+        """
+        if self.layout.outlined is not None:
+            return 0.0 if wall == START_WALL[run] else self.span(run)
         start, end = (
             (self.on_paper(_along(corner, run)), self.on_paper(_along(corner, run.other)))
             for corner in self.wall_ends(wall)

@@ -1,12 +1,13 @@
 """Where strings stand about the plan, at both ends of a run where its walls lie unlike, drawn."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.dimensions import Axis, PlacedString, String, drawn_string, place_strings
 from lacunar.drawing.elements import Group
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.broken_lines import broken_about, tag_boxes
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.strings import far_strings, run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import row_deepened, tags_reach
@@ -66,8 +67,14 @@ def _beyond(
     return place_strings(strings, typeface, max(reach + inward - style.FIRST_STRING, WALL_BAND))
 
 
-def drawn_strings(strings: PlanStrings, frame: PlanFrame) -> tuple[Group, ...]:
-    """All strings on paper, measured outward from the room's outermost places."""
+def drawn_strings(
+    strings: PlanStrings, frame: PlanFrame, tags: Iterable[Group]
+) -> tuple[Group, ...]:
+    """All strings on paper, measured outward from the room's outermost places.
+
+    Where extension lines come upon one of the `tags` they are broken about it.
+    """
+    boxes = [box for tag in tags for box in tag_boxes(tag)]
     (left, right), (low, high) = (frame.reach(run) for run in RunName)
     x, y = frame.origin.x, frame.origin.y
     length, width = RunName.LENGTH, RunName.WIDTH
@@ -78,7 +85,7 @@ def drawn_strings(strings: PlanStrings, frame: PlanFrame) -> tuple[Group, ...]:
     }
     gap = WALL_BAND + style.EXTENSION_GAP
     return tuple(
-        drawn_string(string, axes[run], gap)
+        broken_about(drawn_string(string, axes[run], gap), boxes)
         for placed, axes in ((strings.main, main), (strings.far, far))
         for run in RunName
         for string in placed[run]

@@ -12,10 +12,15 @@ from lacunar.drawing.dimensions import Segment, Stop, String
 from lacunar.drawing.run_ends import DIMENSIONED, End, RunEnd, unlike, wall_at
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.records import ElementKind, RunElement, RunLayout
-from lacunar.measure.figure import LengthFigure
+from lacunar.measure.figure import LengthFigure, given
 from lacunar.measure.length import ZERO, Length
-from lacunar.model.room import END_WALL, START_WALL, RunName
+from lacunar.measure.plane import Spot
+from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
+
+HAIR = 0.01
+"""What lies nearer than this [mm of paper] lies in one place."""
 
 _BEAMS = (ElementKind.BEAM, ElementKind.FIXED_BEAM, ElementKind.CASED_BEAM)
 _AT_WALLS = (ElementKind.WALL_BEAM, ElementKind.SOFFIT)
@@ -52,9 +57,33 @@ class _StringsAt:
         if self.frame.layout.crooked is None:
             return 0.0
         across = self.at.run.other
+        room = self.frame.layout.outlined
+        if room is not None:
+            return self._inset_in(room, at)
         low, high = self.frame.reach(across)
         face = self.frame.face_at(wall_at(self.at.run, self.at.end), across, at)
         return max(0.0, face - low if self.at.end == "start" else high - face)
+
+    def _inset_in(self, room: OutlinedRoom, at: float) -> float:
+        """How far a room with other than four walls lies within its reach at a place [mm]."""
+        across = self.at.run.other
+        places: list[float] = []
+        for wall in room.walls:
+            (low, one), (high, other) = sorted(
+                (self._on(spot, self.at.run), self._on(spot, across))
+                for spot in (wall.start, wall.end)
+            )
+            if not low - HAIR <= at <= high + HAIR:
+                continue
+            if high - low > HAIR:
+                places.append(one + (other - one) * (at - low) / (high - low))
+            else:
+                places += [one, other]
+        low, high = self.frame.reach(across)
+        return max(0.0, min(places) - low if self.at.end == "start" else high - max(places))
+
+    def _on(self, spot: Spot, run: RunName) -> float:
+        return self.frame.on_paper(_along(spot, run))
 
     def string(self, name: str, stops: list[Stop]) -> String:
         """The stops as a chain. The width run's strings end where the length run's begin."""
@@ -85,6 +114,8 @@ def run_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
 
 def far_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[String, ...]:
     """What stands at the walls and the overall, at a run's other end; nothing if both are alike."""
+    if frame.layout.outlined is not None:
+        return _wall_strings(frame, run, wording, frame.layout.outlined)
     if not unlike(frame.layout, run, DIMENSIONED):
         return ()
     end = _OTHER[MAIN_END[run]]
@@ -100,6 +131,45 @@ def far_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
     if not within:
         return (overall,)
     return made.string("strips", [stops[0], *within, stops[-1]]), overall
+
+
+def _wall_strings(
+    frame: PlanFrame, run: RunName, wording: SheetWording, room: OutlinedRoom
+) -> tuple[String, ...]:
+    """Where walls and corners lie along a run, with the faces of what stands at them, and all."""
+    end = _OTHER[MAIN_END[run]]
+    made = _StringsAt(frame, wording, RunEnd.of(frame.layout, run, end), end, far=True)
+    stops = [made.wall(START_WALL[run], ZERO), made.wall(END_WALL[run], made.at.span)]
+    taken = {ZERO, made.at.span}
+    for name, place in wall_places(room, run):
+        if place.value not in taken and wording.rounded(place.value) not in map(_mark, stops):
+            taken.add(place.value)
+            stops.append(made.stop(name, place))
+    stops.sort(key=lambda stop: stop.exact)
+    overall = made.string("overall", [stops[0], stops[-1]])
+    return (made.string("walls", stops), overall) if len(stops) > 2 else (overall,)  # noqa: PLR2004
+
+
+def _mark(stop: Stop) -> Length:
+    return stop.mark
+
+
+def wall_places(room: OutlinedRoom, run: RunName) -> Iterator[tuple[str, LengthFigure]]:
+    """Places along a run of walls across it, of the faces there, and of other corners."""
+    for wall in room.walls:
+        if wall.on is run and wall.at is not None and wall.wall not in WALLS:
+            yield wall.wall, wall.at
+            if wall.beam is not None and wall.face is not None:
+                side = "far" if wall.looks_as in START_WALL.values() else "near"
+                yield f"{wall.beam}:{side}", wall.face
+    for wall in room.walls:
+        if wall.angled:
+            for which, corner in (("start", wall.start), ("end", wall.end)):
+                yield f"{wall.wall}:{which}", given(_along(corner, run))
+
+
+def _along(spot: Spot, run: RunName) -> Length:
+    return spot.x if run is RunName.LENGTH else spot.y
 
 
 def _face_stops(made: _StringsAt, run: RunLayout) -> list[Stop]:

@@ -12,10 +12,11 @@ from math import dist
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import diagonal_lines, falling_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import WallFeatureCheck
+from lacunar.layout.records import Layout
 from lacunar.layout.runs.wall_strips import run_of_wall
 from lacunar.model.ceiling_items import FeatureKind
 from lacunar.model.room import RunName
@@ -23,6 +24,8 @@ from lacunar.model.room import RunName
 HATCH_PITCH = 1.8
 BLUNTEST = 0.5
 """How sharp a corner may be before its miter is held back: 1 plus the cosine of its turn."""
+ALONG_HATCH = 0.35
+"""From where a wall lies along the hatch: the product of both parts of the way out of it."""
 THIN = 0.01
 """A hatch thinner than this [mm] is none."""
 
@@ -70,15 +73,23 @@ def walls_of(frame: PlanFrame) -> tuple[WallOnPaper, ...]:
         _miter(clockwise[number - 1], corner, clockwise[(number + 1) % count])
         for number, corner in enumerate(clockwise)
     ]
+    names = wall_names(frame.layout)
     return tuple(
         WallOnPaper(
-            f"W{number + 1}",
+            names[number],
             corner,
             clockwise[(number + 1) % count],
             (miters[number], miters[(number + 1) % count]),
         )
         for number, corner in enumerate(clockwise)
     )
+
+
+def wall_names(layout: Layout) -> tuple[str, ...]:
+    """The names of the walls, clockwise; two in one line have the same."""
+    if layout.outlined is not None:
+        return tuple(wall.wall for wall in layout.outlined.walls)
+    return tuple(f"W{number}" for number in range(1, len(layout.outline) + 1))
 
 
 def _miter(before: Pt, corner: Pt, after: Pt) -> Pt:
@@ -103,7 +114,8 @@ def wall_groups(frame: PlanFrame) -> tuple[Group, ...]:
         for wall in walls
         if wall.name == check.wall
     )
-    return (*(_wall(frame, wall) for wall in walls), *features)
+    drawn = (_wall(frame, wall, side) for side, wall in enumerate(walls, start=1))
+    return (*drawn, *features)
 
 
 def edges_on_paper(
@@ -122,22 +134,25 @@ def edges_on_paper(
     return max(places[0], 0.0), min(places[1], wall.span)
 
 
-def _wall(frame: PlanFrame, wall: WallOnPaper) -> Group:
+def _wall(frame: PlanFrame, wall: WallOnPaper, side: int) -> Group:
     gaps = [
         edges_on_paper(frame, wall, c) for c in frame.layout.wall_features if c.wall == wall.name
     ]
+    way = wall.outward
+    # The hatch rises to the right; a wall that all but does too would lie along it.
+    hatch = falling_lines if way.x * way.y > ALONG_HATCH else diagonal_lines
     lines = tuple(
         line
         for first, last in _between(sorted(gaps), wall.span)
-        for line in diagonal_lines(wall.band(first, last), HATCH_PITCH)
+        for line in hatch(wall.band(first, last), HATCH_PITCH)
         if dist((line[0].x, line[0].y), (line[1].x, line[1].y)) > THIN
     )
     return Group(
         "wall",
         (Segments(lines, style.HATCH), Polyline((wall.start, wall.end), style.WALL)),
-        id=f"wall-{wall.name}",
+        id=f"wall-{wall.name}" if frame.layout.outlined is None else f"wall-{wall.name}-{side}",
         title=f"Wall {wall.name}, finish face",
-        data={"wall": wall.name},
+        data={"wall": wall.name, "side": str(side)},
     )
 
 
