@@ -138,7 +138,7 @@ def _wall(frame: PlanFrame, wall: WallOnPaper, side: int) -> Group:
     gaps = [
         edges_on_paper(frame, wall, c) for c in frame.layout.wall_features if c.wall == wall.name
     ]
-    way = wall.outward
+    way, odd = wall.outward, frame.layout.outlined is not None
     # The hatch rises to the right; a wall that all but does too would lie along it.
     hatch = falling_lines if way.x * way.y > ALONG_HATCH else diagonal_lines
     lines = tuple(
@@ -150,9 +150,9 @@ def _wall(frame: PlanFrame, wall: WallOnPaper, side: int) -> Group:
     return Group(
         "wall",
         (Segments(lines, style.HATCH), Polyline((wall.start, wall.end), style.WALL)),
-        id=f"wall-{wall.name}" if frame.layout.outlined is None else f"wall-{wall.name}-{side}",
+        id=f"wall-{wall.name}-{side}" if odd else f"wall-{wall.name}",
         title=f"Wall {wall.name}, finish face",
-        data={"wall": wall.name, "side": str(side)},
+        data={"wall": wall.name, **({"side": str(side)} if odd else {})},
     )
 
 
