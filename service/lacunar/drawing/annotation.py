@@ -26,7 +26,7 @@ TAG_HEIGHT = 5.2
 TAG_PADDING = 1.3
 BARE_PADDING = 0.2
 ROUND_TAG = 6.4
-ROUND_PADDING = 0.9
+ROUND_PADDING = 0.65
 
 # Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line, and so is
 # 21 753, whose digits a thin space parts.

@@ -306,7 +306,7 @@ def _wall_beam(node: Node) -> BeamFacts:
         near,
         far,
         _middle(near, far),
-        node["looks_as"].text,
+        node["looks_as" if node.has("looks_as") else "wall"].text,
         _pieces(node),
     )
 
