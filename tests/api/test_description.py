@@ -133,6 +133,12 @@ def test_a_layout_has_the_described_fields_and_no_others(path, query):
     assert misfits("Layout", post(f"/v1/layouts{query}", path.read_bytes()).json) == []
 
 
+@pytest.mark.parametrize("path", CEILINGS, ids=lambda path: path.stem)
+def test_a_take_off_has_the_described_fields_and_no_others(path):
+    pool = b'{"ceilings": [%s, %s]}' % (path.read_bytes(), CEILINGS[0].read_bytes())
+    assert misfits("TakeOff", post("/v1/take-offs?trace=1", pool).json) == []
+
+
 @pytest.mark.parametrize(
     "query",
     [

@@ -1,4 +1,4 @@
-"""No float where lengths are exact: in measure (but for angles), in the model, in the layout."""
+"""No float where lengths are exact: in measure (but for angles), model, layout and take-off."""
 
 import ast
 from collections.abc import Iterator
@@ -16,6 +16,8 @@ from tests.architecture.sources import PACKAGE, Source, from_text, sources
 
 # Trigonometry has no exact answer; what it finds is rounded once, in this module.
 INEXACT = [PACKAGE / "measure" / "angle.py"]
+# Plans of cutting rest on a solver's floats, and prove what they claim in whole numbers.
+PLANS = PACKAGE / "takeoff" / "cutting"
 
 # The functions of `math` that take whole numbers or fractions to whole numbers.
 EXACT_MATH = {"ceil", "comb", "floor", "gcd", "isqrt", "lcm", "prod", "trunc"}
@@ -23,8 +25,10 @@ EXACT_MATH = {"ceil", "comb", "floor", "gcd", "isqrt", "lcm", "prod", "trunc"}
 
 def exact_sources() -> list[Source]:
     """Return the files that must not hold a float."""
-    folders = [PACKAGE / name for name in ("measure", "model", "layout")]
-    inexact = {str(path.relative_to(PACKAGE.parents[1])) for path in INEXACT}
+    folders = [PACKAGE / name for name in ("measure", "model", "layout", "takeoff")]
+    inexact = {
+        str(path.relative_to(PACKAGE.parents[1])) for path in (*INEXACT, *PLANS.rglob("*.py"))
+    }
     return [source for source in sources(*folders) if source.name not in inexact]
 
 
@@ -60,7 +64,7 @@ def test_no_float_where_lengths_are_exact():
     assert [line for source in exact_sources() for line in floats(source)] == []
 
 
-@pytest.mark.parametrize("folder", ["measure", "model", "layout"])
+@pytest.mark.parametrize("folder", ["measure", "model", "layout", "takeoff"])
 def test_every_exact_folder_is_read(folder: str):
     assert any(Path(source.name).parts[2] == folder for source in exact_sources())
 

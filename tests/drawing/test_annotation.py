@@ -20,6 +20,12 @@ def test_wrapped_lines_fit_and_lose_no_letter(text, width):
     assert "".join("".join(lines).split()) == "".join(text.split())
 
 
+def test_digits_that_a_thin_space_parts_stay_on_one_line():
+    for width in range(20, 60):
+        lines = wrapped("those of the room are 21\N{THIN SPACE}753 and so on", float(width), EVEN)
+        assert any("21\N{THIN SPACE}753" in line for line in lines), lines
+
+
 @pytest.mark.parametrize("width", range(12, 80))
 def test_a_whole_number_and_its_fraction_stay_on_one_line(width):
     lines = wrapped('BACKING 10 1/2" x 7 3/4", 12 OF 3 1/4"', float(width), EVEN)

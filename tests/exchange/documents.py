@@ -85,6 +85,23 @@ FULL: Document = {
         "backing": {"gravity": "9/20", "moisture": "3/20"},
         "panel_gravity": 0.7,
     },
+    "take_off": {
+        "length_allowance": "1/2",
+        "width_allowance": 0.125,
+        "blocking": {"thickness": 1.5, "width": "3 1/2"},
+        "cleat_width": 3,
+        "waste": {"beams": 0.15, "finish": "1/20"},
+        "nail_spacing": {"sides": 14, "boards": "15"},
+        "adhesive": {"bead_per_cartridge": "28 ft", "bead_spacing": 12},
+        "insulation": "room",
+        "finish": {
+            "kind": "paint",
+            "primer_coats": 2,
+            "paint_coats": 3,
+            "primer_coverage": "5.5 m2/L",
+            "paint_coverage": "380 ft2/gal",
+        },
+    },
     "stock": {"kerf": "3/32"},
     "drawing": {"paper": "arch_c", "number": "RR-7", "revision": "C", "date": "2026-09-30"},
 }

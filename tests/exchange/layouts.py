@@ -126,6 +126,55 @@ LEVEL: Document = {
     "room": {**LEVELED["room"], "leveling": {"reach": "2 in"}},
     "fixing": {"shim": "1/4"},
 }
+TAPED: Document = {
+    "room": {
+        "height": 108,
+        "measured_to": "framing",
+        "survey": {
+            "sides": {"W1": 144, "W2": "180 1/8", "W3": "144 1/4", "W4": 180},
+            "diagonals": {"rising": "230 3/4", "falling": "230 1/4"},
+            "bows": {"W2": {"in": "1/4"}, "W3": {"out": "3/8"}},
+        },
+        "crooked": {"control": "W4"},
+        "joists": {"parallel_to": "width", "first": "1/8"},
+    },
+    "grid": {"length": {"coffers": 4}, "width": {"coffers": 3}},
+}
+BALANCED: Document = {
+    "units": "mm",
+    "room": {
+        "height": 2700,
+        "survey": {
+            "sides": {"W1": 3600, "W2": 4806, "W3": 3600, "W4": 4800},
+            "angles": {"W4-W1": "89.99", "W3-W4": 90, "W2-W3": "90.02", "W1-W2": 90},
+        },
+    },
+    "grid": {"length": {"coffers": 3}, "width": {"coffers": 2}},
+}
+OUTLINED: Document = {
+    "room": {
+        "height": 108,
+        "outline": {
+            "sides": [
+                {"length": 168},
+                {"length": 72},
+                {"length": 24, "corner": 270},
+                {"length": "60 1/8", "corner": 270},
+                {"length": 24},
+                {"length": 84},
+                {"length": 120, "corner": 135},
+                {"length": "67 7/8", "corner": 135},
+                {"length": 168},
+            ],
+            "diagonals": [{"from_corner": 1, "to_corner": 6, "length": "213 5/8"}],
+            "walls": [{"wall": "W6", "stands": "full"}],
+        },
+    },
+    "grid": {"length": {"coffers": 4}, "width": {"coffers": 3}},
+    "crown": {"face": "2 1/2"},
+    "panel": {"kind": "boards", "cover": 5},
+    "fixing": {},
+}
 DOCUMENTS = {
     "least": LEAST,
     "full": FULL,
@@ -139,6 +188,9 @@ DOCUMENTS = {
     "measured": MEASURED,
     "leveled": LEVELED,
     "level": LEVEL,
+    "taped": TAPED,
+    "balanced": BALANCED,
+    "outlined": OUTLINED,
 }
 
 

@@ -15,9 +15,10 @@ from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.fault_catalogue import FAULT_CODES
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.spec import BoxSpec, CeilingSpec
 from lacunar.model.stock import StockKind, read_stock
+from lacunar.model.wall_kind import WallKind
 from tests.exchange.documents import FULL, LEAST, as_bytes, codes_at, faults_of, with_changes
 
 

@@ -9,7 +9,7 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.measure.rounding import STEPS
 from lacunar.measure.units import Units
 from lacunar.model.beams import BottomJoint, Through
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.room import Casing, RunName
 from lacunar.model.spec import (
     BeamsSpec,
@@ -22,6 +22,7 @@ from lacunar.model.spec import (
     RunSpec,
 )
 from lacunar.model.stock import actual_stock
+from lacunar.model.wall_kind import WallKind
 
 inch = Length.of_inches
 

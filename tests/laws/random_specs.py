@@ -10,6 +10,7 @@ from random import Random
 
 from tests.laws.random_builds import RandomBuilds
 from tests.laws.random_items import ITEM_SHARE, random_features, random_items
+from tests.laws.random_take_offs import with_take_off
 
 Spec = dict[str, object]
 
@@ -35,7 +36,8 @@ def random_specs(count: int, seed: int) -> Iterator[Spec]:
     for number in range(count):
         draw = _Draw(Random(f"{seed}:{number}"), Random(f"items {seed}:{number}"))
         builds = RandomBuilds(Random(f"builds {seed}:{number}"))
-        yield builds.changed(draw.spec(number))
+        spec = builds.changed(draw.spec(number))
+        yield with_take_off(spec, Random(f"take off {seed}:{number}"))
 
 
 class _Draw:

@@ -14,9 +14,10 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
 from lacunar.model.fixing import BetweenJoists
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.room import CeilingState, RunName
 from lacunar.model.spec import CeilingSpec, FixingSpec, GridSpec, JoistsSpec, RoomSpec, RunSpec
+from lacunar.model.wall_kind import WallKind
 from tests.laws.ceiling_specs import inch, sixteenths, specs
 
 

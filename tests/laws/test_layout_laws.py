@@ -14,7 +14,7 @@ from lacunar.layout.records import ElementKind, Layout, RunLayout
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.room import RunName
 from lacunar.model.spec import (
     BeamsSpec,
@@ -24,6 +24,7 @@ from lacunar.model.spec import (
     RoomSpec,
     RunSpec,
 )
+from lacunar.model.wall_kind import WallKind
 from tests.laws.ceiling_specs import BOARD, inch, sixteenths, specs
 from tests.layout.laying_out import Spec, figures_in, laid_out
 

@@ -56,6 +56,7 @@ def test_a_cased_beam_has_its_member_marked_in_place_of_backing():
         ("face", "XB-1", "near", "75/2"),
         ("member", "XB-1", "near", "39"),
         ("center", "XB-1", "at", "40"),
+        ("member_center", "XB-1", "at", "40"),
         ("member", "XB-1", "far", "41"),
         ("face", "XB-1", "far", "85/2"),
     ]

@@ -11,7 +11,7 @@ from lacunar.measure.units import Units
 from lacunar.model.assumptions import Resolution, resolve
 from lacunar.model.beams import BottomJoint, Depth
 from lacunar.model.drawing import Paper
-from lacunar.model.grid import CoffersInAll, CoffersPerZone, LargestOpening, WallKind, WishedOpening
+from lacunar.model.grid import CoffersInAll, CoffersPerZone, LargestOpening, WishedOpening
 from lacunar.model.panel import PanelKind, Seat
 from lacunar.model.room import MeasuredTo, RunName
 from lacunar.model.spec import (
@@ -23,6 +23,7 @@ from lacunar.model.spec import (
     PanelSpec,
 )
 from lacunar.model.stock import actual_stock, read_stock
+from lacunar.model.wall_kind import WallKind
 from tests.model.specs import (
     MEMBER,
     SOUND,

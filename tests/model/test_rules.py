@@ -7,7 +7,7 @@ import pytest
 
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint
-from lacunar.model.grid import Parity, WallCondition, WallKind
+from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.panel import SheetSize
 from lacunar.model.room import RunName
 from lacunar.model.rule_case import Rule, RuleCase
@@ -24,6 +24,7 @@ from lacunar.model.spec import (
 )
 from lacunar.model.spec_lengths import lengths_in
 from lacunar.model.stock import read_stock
+from lacunar.model.wall_kind import WallKind
 from tests.model.specs import (
     MEMBER,
     SOUND,

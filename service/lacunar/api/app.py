@@ -18,6 +18,7 @@ from lacunar.api.resources import (
     saw_settings,
     service,
     stock,
+    take_offs,
 )
 from lacunar.api.resources import problems as problem_codes
 from lacunar.exchange.json_bytes import json_bytes
@@ -26,6 +27,7 @@ from lacunar.model.limits import DOCUMENT_BYTES
 _RESOURCES = (
     layouts,
     drawings,
+    take_offs,
     division,
     boards,
     cutting_plans,

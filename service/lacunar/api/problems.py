@@ -45,6 +45,7 @@ MISFITS = frozenset(
         "too_many",
         "count_below_one",
         "soffit_without_width",
+        "pool_empty",
     }
 )
 # Faults of a document that was right for another state of what it is about.

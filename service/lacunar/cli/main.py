@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, check, boards, cutting-plan, saw-settings, serve.
+"""`lacunar`: draw, layout, take-off, check, boards, cutting-plan, saw-settings, serve.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -11,7 +11,16 @@ import sys
 from collections.abc import Sequence
 
 from lacunar import __version__
-from lacunar.cli import boards, check, cutting_plan, draw, layout, saw_settings, serve
+from lacunar.cli import (
+    boards,
+    check,
+    cutting_plan,
+    draw,
+    layout,
+    saw_settings,
+    serve,
+    take_off,
+)
 from lacunar.cli.speaking import DONE, ENVIRONMENT, tell
 from lacunar.drawing.painters.fonts import font_license
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
@@ -57,7 +66,16 @@ def parser() -> argparse.ArgumentParser:
         help="print the licence of the typeface that the sheets carry, and exit",
     )
     commands = top.add_subparsers(title="commands", metavar="COMMAND", required=True)
-    for command in (draw, layout, check, boards, cutting_plan, saw_settings, serve):
+    for command in (
+        draw,
+        layout,
+        take_off,
+        check,
+        boards,
+        cutting_plan,
+        saw_settings,
+        serve,
+    ):
         command.add_to(commands)
     return top
 

@@ -25,9 +25,12 @@ from lacunar.drawing.typeface import Typeface
 TAG_HEIGHT = 5.2
 TAG_PADDING = 1.3
 BARE_PADDING = 0.2
+ROUND_TAG = 6.4
+ROUND_PADDING = 0.65
 
-# Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line.
-_BREAK = re.compile(r"(?<!\d)\s+|\s+(?!\d+/\d)")
+# Between words, but not within a figure: 7 3/4 is read wrong where its 7 ends a line, and so is
+# 21 753, whose digits a thin space parts.
+_BREAK = re.compile(r"(?<!\d)\s+|(?!\N{THIN SPACE})\s+(?!\d+/\d)")
 
 
 @dataclass(frozen=True, slots=True)
@@ -107,7 +110,8 @@ class Tag:
     def long_side(self, typeface: Typeface) -> float:
         """The tag's extent along its text [mm]."""
         if self.round:
-            return 6.4
+            width = typeface.width(self.text, style.TEXT, Face.SEMIBOLD)
+            return max(ROUND_TAG, width + 2 * ROUND_PADDING)
         if self.bare:
             return typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * BARE_PADDING
         return max(7.0, typeface.width(self.text, style.TEXT, Face.SEMIBOLD) + 2 * TAG_PADDING)
@@ -116,11 +120,12 @@ class Tag:
         """The tag's extent across its text [mm]."""
         if self.bare:
             return style.TEXT + 2 * BARE_PADDING
-        return 6.4 if self.round else TAG_HEIGHT
+        return TAG_HEIGHT
 
     def size(self, typeface: Typeface) -> tuple[float, float]:
         """Width and height on the sheet [mm]."""
-        along, across = self.long_side(typeface), self.short_side()
+        along = self.long_side(typeface)
+        across = along if self.round else self.short_side()
         return (across, along) if self.turned else (along, across)
 
     def drawn(self, center: Pt, typeface: Typeface, *extra: Element) -> Group:
@@ -139,7 +144,7 @@ class Tag:
 
     def _outline(self, center: Pt, typeface: Typeface) -> Element:
         if self.round:
-            return Circle(center, 3.2, style.FINE, Fill.WHITE)
+            return Circle(center, self.long_side(typeface) / 2, style.FINE, Fill.WHITE)
         width, height = self.size(typeface)
         left, top = center.x - width / 2, center.y - height / 2
         return rectangle(left, top, width, height, fill=Fill.WHITE)

@@ -27,7 +27,8 @@ FACE = Face.MEDIUM
 class Stop:
     """A place a string stops at: what it is, where on the axis [mm of paper], and its rounded mark.
 
-    `reaches_object` draws an extension line from the object; a center has its own center line.
+    `reaches_object` draws an extension line from the object; a center has its own center line. The
+    object's edge lies `inset` [mm] further in there than at its outermost place.
     """
 
     name: str
@@ -35,6 +36,7 @@ class Stop:
     mark: Length
     exact: Length
     reaches_object: bool = True
+    inset: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,13 +54,22 @@ class Segment:
 class String:
     """One chain of dimensions of a run: `name` is openings, centers or overall.
 
-    A string with a `closed_end` has other strings beyond its end: no figure may stand there.
+    A string with a `closed_end` has other strings beyond its end: no figure may stand there. `end`
+    is the end of the other run it is taken at, empty where both are alike; a `far` string stands on
+    the side where figures have their line between themselves and the outside.
     """
 
     run: str
     name: str
     segments: tuple[Segment, ...]
     closed_end: bool = False
+    end: str = ""
+    far: bool = False
+
+    @property
+    def identity(self) -> str:
+        """What its ids are made of."""
+        return f"{self.run}-{self.name}" + (f"-at-{self.end}" if self.far else "")
 
 
 @dataclass(frozen=True, slots=True)
@@ -194,7 +205,9 @@ def place_strings(
     for string in strings:
         one = PlacedString(string, offset, figure_places(string, typeface))
         placed.append(one)
-        offset = max(offset + style.STRING_PITCH, one.outer_edge + 2.6)
+        lifted = string.far and any(place.level for place in one.places)
+        inward = style.TEXT_ABOVE_LINE + style.TEXT if lifted else 0.0
+        offset = max(offset + style.STRING_PITCH, one.outer_edge + 2.6 + inward)
     return tuple(placed)
 
 
@@ -203,18 +216,30 @@ class Axis:
     """How string coordinates lie on the paper.
 
     `x`: along the sheet from `start`, outward is up from `edge`. `y`: up the sheet (so that `start`
-    is the paper's y negated), outward is left of `edge`.
+    is the paper's y negated), outward is left of `edge`. On the `far` side, outward is down or
+    right: there figures stand between line and object, for "above" a line stays where it is; only
+    those that are lifted stand beyond it, clear of extension lines.
     """
 
     direction: Literal["x", "y"]
     edge: float
     start: float
+    far: bool = False
 
     def point(self, along: float, out: float) -> Pt:
         """The paper point at `along` [mm] on the axis, `out` [mm] from the object's edge."""
+        away = -out if self.far else out
         if self.direction == "x":
-            return Pt(self.start + along, self.edge - out)
-        return Pt(self.edge - out, -(self.start + along))
+            return Pt(self.start + along, self.edge - away)
+        return Pt(self.edge - away, -(self.start + along))
+
+    def baseline(self, out: float, level: int) -> float:
+        """How far out figures of a level have their baseline [mm], by a line that is `out`."""
+        if not self.far:
+            return out + style.TEXT_ABOVE_LINE + level * LIFT
+        if not level:
+            return out - style.TEXT_ABOVE_LINE
+        return out + style.TEXT_ABOVE_LINE + style.TEXT + level * LIFT
 
     @property
     def turned(self) -> bool:
@@ -236,7 +261,8 @@ def drawn_string(placed: PlacedString, axis: Axis, first_gap: float) -> Group:
     extensions = tuple(
         (
             axis.point(
-                stop.at, first_gap if stop.reaches_object else out - style.EXTENSION_OVERRUN
+                stop.at,
+                first_gap - stop.inset if stop.reaches_object else out - style.EXTENSION_OVERRUN,
             ),
             axis.point(stop.at, out + style.EXTENSION_OVERRUN),
         )
@@ -255,8 +281,13 @@ def drawn_string(placed: PlacedString, axis: Axis, first_gap: float) -> Group:
             *dimensions,
             Group("ticks", (Segments(ticks, style.TICK),)),
         ),
-        id=f"string-{string.run}-{string.name}",
-        data={"run": string.run, "string": string.name, "axis": axis.direction},
+        id=f"string-{string.identity}",
+        data={
+            "run": string.run,
+            "string": string.name,
+            "axis": axis.direction,
+            **({"end": string.end} if string.end else {}),
+        },
     )
 
 
@@ -266,7 +297,7 @@ def _drawn_dimension(placed: PlacedString, index: int, axis: Axis) -> Group:
     place = placed.places[index]
     out = placed.offset
     start, end = segment.start.at, segment.end.at
-    baseline = out + style.TEXT_ABOVE_LINE + place.level * LIFT
+    baseline = axis.baseline(out, place.level)
     figure = Text(
         axis.point(place.middle, baseline), segment.text, style.TEXT, FACE, "middle", axis.turned
     )
@@ -279,12 +310,12 @@ def _drawn_dimension(placed: PlacedString, index: int, axis: Axis) -> Group:
         children.append(Polyline((axis.point(near, out), axis.point(far, out)), style.LEADER))
     elif place.level:
         middle = (start + end) / 2
-        leader = (axis.point(middle, out), axis.point(middle, baseline - style.TEXT_ABOVE_LINE))
+        leader = (axis.point(middle, out), axis.point(middle, out + place.level * LIFT))
         children.append(Polyline(leader, style.LEADER))
     return Group(
         "dimension",
         (*children, figure),
-        id=f"dim-{placed.string.run}-{placed.string.name}-{index + 1}",
+        id=f"dim-{placed.string.identity}-{index + 1}",
         title=segment.text,
         data={
             "from": segment.start.name,

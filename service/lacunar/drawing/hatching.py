@@ -20,6 +20,14 @@ def diagonal_lines(corners: tuple[Pt, ...], pitch: float) -> tuple[tuple[Pt, Pt]
     return tuple(lines)
 
 
+def falling_lines(corners: tuple[Pt, ...], pitch: float) -> tuple[tuple[Pt, Pt], ...]:
+    """The same lines the other way, for an area that lies along them."""
+    mirrored = tuple(Pt(-corner.x, corner.y) for corner in corners)
+    return tuple(
+        (Pt(-one.x, one.y), Pt(-other.x, other.y)) for one, other in diagonal_lines(mirrored, pitch)
+    )
+
+
 def _crossings(corners: tuple[Pt, ...], offset: float) -> list[Pt]:
     """Where the line x + y = offset meets the outline: twice, or more often at a corner."""
     found: list[Pt] = []

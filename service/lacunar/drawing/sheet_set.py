@@ -170,8 +170,10 @@ def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, pag
 def _description(layout: Layout, wording: SheetWording) -> str:
     """The sheet in a sentence, for readers that cannot see it."""
     room = layout.ceiling.room
-    rows = max(coffer.row for coffer in layout.coffers)
-    columns = max(coffer.column for coffer in layout.coffers)
+    coffers = [(coffer.row, coffer.column) for coffer in layout.coffers]
+    if layout.outlined is not None:
+        coffers += [(coffer.row, coffer.column) for coffer in layout.outlined.partial_coffers]
+    rows, columns = (max(numbers) for numbers in zip(*coffers, strict=True))
     return (
         f"Reflected ceiling plan of a room {wording.length(room.length)} by "
         f"{wording.length(room.width)}: {columns} by {rows} coffers, "

@@ -18,13 +18,14 @@ DIMENSION = Pen("dimension", 0.25)
 TICK = Pen("tick", 0.5)
 LEADER = Pen("leader", 0.25)
 CENTER = Pen("center", 0.25, (7.0, 1.2, 1.2, 1.2))
+CONTROL = Pen("control", 0.35, (7.0, 1.2, 1.2, 1.2, 1.2, 1.2))
 HIDDEN = Pen("hidden", 0.35, (2.4, 1.2))
 CLEARANCE = Pen("clearance", 0.25, (1.2, 0.8))
 HATCH = Pen("hatch", 0.18)
 
 PENS = (
     *(FRAME, WALL, CUT, OBJECT, RULE, FINE, DIMENSION, TICK, LEADER),
-    *(CENTER, HIDDEN, CLEARANCE, HATCH),
+    *(CENTER, CONTROL, HIDDEN, CLEARANCE, HATCH),
 )
 
 TEXT = 2.5

@@ -19,10 +19,13 @@ from lacunar.layout import (
     level_records,
     moulding_records,
     opening_records,
+    outline_records,
     records,
+    survey_records,
 )
 from lacunar.layout.panels import lone_boards
 from lacunar.layout.runs import lone_run
+from lacunar.measure import plane
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure
 from lacunar.measure.length import Length
@@ -31,7 +34,9 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
+from lacunar.takeoff import part_records, taken_off
 from lacunar.takeoff.cutting import plan_records, sheet_records
+from lacunar.takeoff.quantities import quantity_records
 
 Json = dict[str, Any]
 
@@ -87,6 +92,27 @@ RECORDS: tuple[type, ...] = (
     backing_records.Level,
     backing_records.BeamGap,
     backing_records.Heights,
+    survey_records.LengthCorrection,
+    survey_records.AngleCorrection,
+    survey_records.SurveyedCorner,
+    survey_records.SurveyedWall,
+    survey_records.SurveyReport,
+    survey_records.CrookedRun,
+    survey_records.CrookedWall,
+    survey_records.ModeCoffer,
+    survey_records.CrookedMode,
+    survey_records.CrookedRoom,
+    plane.Spot,
+    outline_records.OutlineCorrection,
+    outline_records.OutlineCheck,
+    outline_records.OutlineWall,
+    outline_records.PartialSide,
+    outline_records.PartialCorner,
+    outline_records.CourseLength,
+    outline_records.PartialCoffer,
+    outline_records.AngledBeam,
+    outline_records.BeamSpan,
+    outline_records.OutlinedRoom,
     crossing_records.BoardEnd,
     crossing_records.CrossingPlace,
     crossing_records.CrossingEnd,
@@ -148,6 +174,12 @@ RECORDS: tuple[type, ...] = (
     opening_records.TaperedCourse,
     opening_records.TaperedField,
     opening_records.MeasuredOpenings,
+    part_records.Material,
+    part_records.PartEnd,
+    part_records.PartPlace,
+    part_records.Part,
+    quantity_records.Quantity,
+    taken_off.TakenCeiling,
     sheet_set.SheetEntry,
     sheet_index.SetIndex,
     Stock,

@@ -12,7 +12,10 @@ from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
+from lacunar.exchange.outline_answer_words import OUTLINE_WORDS
 from lacunar.exchange.sheet_index import SHEET_WORDS
+from lacunar.exchange.survey_answer_words import SURVEY_WORDS
+from lacunar.exchange.take_off_words import TAKE_OFF_WORDS
 
 _POINT = {"x": "Along the length run [length].", "y": "Along the width run [length]."}
 
@@ -105,6 +108,7 @@ LAYOUT_WORDS: Words = {
     "WallBeam": {
         "id": "WB-1 and so on, round the room from wall W1.",
         "wall": "The wall it stands at, W1 to W4.",
+        "looks_as": "Which of W1 to W4 its wall is, or looks the same way as.",
         "kind": "What it is.",
         "on": "The run its place is measured along.",
         **_PLACE,
@@ -317,6 +321,8 @@ ALL_WORDS: Words = {
     **BACKING_WORDS,
     **MOULDING_WORDS,
     **BOARD_WORDS,
+    **SURVEY_WORDS,
+    **OUTLINE_WORDS,
     **CROSSING_WORDS,
     **CUTTING_WORDS,
     **FITTING_WORDS,
@@ -326,4 +332,5 @@ ALL_WORDS: Words = {
     **STOCK_WORDS,
     **OPENING_WORDS,
     **SHEET_WORDS,
+    **TAKE_OFF_WORDS,
 }

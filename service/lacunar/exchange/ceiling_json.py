@@ -7,7 +7,10 @@ from dataclasses import dataclass, fields
 from typing import Any
 
 from lacunar.exchange.openings_json import openings_to_json
+from lacunar.exchange.outline_json import outline_json
 from lacunar.exchange.panel_fields import temperature_text
+from lacunar.exchange.survey_json import crooked_json, survey_json
+from lacunar.exchange.take_off_section import take_off_to_json
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -25,7 +28,6 @@ from lacunar.model.grid import (
     LargestOpening,
     Run,
     WallCondition,
-    WallKind,
     WishedOpening,
 )
 from lacunar.model.look import Look
@@ -34,6 +36,7 @@ from lacunar.model.panel import Panel, PanelKind
 from lacunar.model.room import WALLS, Joists, Member, Room
 from lacunar.model.stations import Leveling, Station
 from lacunar.model.stock import SOFTWOOD, Stock, StockKind
+from lacunar.model.wall_kind import WallKind
 
 Json = dict[str, Any]
 
@@ -70,6 +73,7 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
             if ceiling.measured_openings
             else {}
         ),
+        "take_off": take_off_to_json(ceiling.take_off, write.length, write.stock),
         "stock": write.lengths(
             kerf=ceiling.stock.kerf,
             longest_board=ceiling.stock.longest_board,
@@ -100,13 +104,14 @@ def canonical_bytes(value: object) -> bytes:
 def digest(ceiling: Ceiling) -> str:
     """Turn a ceiling into 64 hexadecimal digits that are equal only for equal ceilings.
 
-    SHA-256 over the canonical bytes of the resolved spec without its `drawing` section: all that
-    decides sizes, and the name, the units and the marking step they are told in; not paper, issue
-    or the persons in the title block. So a set drawn again under another revision or on other paper
-    has the digest of what is built, and one that differs in it is another ceiling.
+    SHA-256 over the canonical bytes of the resolved spec without its `drawing` and `take_off`
+    sections: all that decides sizes, and the name, the units and the marking step they are told in;
+    not paper, issue or the persons in the title block, nor waste and the spacing of nails. So a set
+    drawn again under another revision or on other paper has the digest of what is built, and one
+    that differs in it is another ceiling.
     """
     spec = ceiling_to_json(ceiling)
-    del spec["drawing"]
+    del spec["drawing"], spec["take_off"]
     return hashlib.sha256(canonical_bytes(spec)).hexdigest()
 
 
@@ -122,12 +127,20 @@ class _Writer:
     def lengths(self, **named: Length | None) -> Json:
         return {name: self.length(length) for name, length in named.items() if length is not None}
 
+    def _plan_of(self, room: Room) -> Json:
+        """The room as it was measured: by length and width, a survey, or an outline."""
+        if room.outline is not None:
+            return {"outline": outline_json(room.outline, self.length)}
+        if room.survey is None:
+            return self.lengths(length=room.length, width=room.width)
+        crooked = {"crooked": crooked_json(room.crooked, self.length)} if room.crooked else {}
+        return {"survey": survey_json(room.survey, self.length), **crooked}
+
     def room(self, room: Room) -> Json:
         finish = room.wall_finish
         return {
-            **self.lengths(
-                length=room.length, width=room.width, height=room.height, headroom=room.headroom
-            ),
+            **self._plan_of(room),
+            **self.lengths(height=room.height, headroom=room.headroom),
             "measured_to": str(room.measured_to),
             **({"wall_finish": self.wall_finish(finish)} if finish else {}),
             **({"code_edition": room.code_edition} if room.code_edition else {}),

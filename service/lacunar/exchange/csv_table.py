@@ -2,6 +2,7 @@
 
 import csv
 from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
 from io import StringIO
 
 from lacunar.exchange.length_json import decimal_number
@@ -11,6 +12,16 @@ from lacunar.measure.units import Units
 from lacunar.measure.writing import LengthStyle, write_exact, write_length
 
 Cell = str | int | float | None
+
+
+@dataclass(frozen=True, slots=True)
+class Table:
+    """A table with its name: what is sent as CSV, or stands on a sheet of a workbook."""
+
+    name: str
+    header: tuple[str, ...]
+    rows: tuple[tuple[Cell, ...], ...]
+
 
 # What makes a spreadsheet take a cell for a formula, even within quotes.
 _FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")

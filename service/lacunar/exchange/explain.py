@@ -18,6 +18,8 @@ from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
 from lacunar.exchange.level_words import levels_in_words
+from lacunar.exchange.outline_words import outline_in_words
+from lacunar.exchange.survey_words import survey_in_words
 from lacunar.layout.board_records import SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.item_records import WallFeatureCheck
@@ -38,6 +40,7 @@ from lacunar.layout.records import (
     WallBeam,
     Zone,
 )
+from lacunar.layout.runs.marks import FROM_WALL
 from lacunar.measure.figure import GIVEN, Figure
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -59,6 +62,7 @@ _MARKS = {
     MarkKind.BACKING: "{of}, {side} edge of the backing",
     MarkKind.CENTER: "{of}, center",
     MarkKind.MEMBER: "{of}, {side} face of the member",
+    MarkKind.MEMBER_CENTER: "{of}, center of the member",
 }
 
 Lines = Iterator[str]
@@ -91,6 +95,11 @@ def explain(layout: Layout, units: Units) -> str:
         ("Ceiling items", items_in_words(layout.items, word.figure, word.length)),
         ("Wall features", word.each(word.feature, layout.wall_features)),
         ("Marks", word.each(word.run_marks, layout.marks)),
+        ("Survey", survey_in_words(layout.crooked, word.figure) if layout.crooked else ()),
+        (
+            "Walls and cut coffers",
+            outline_in_words(layout.outlined, word.figure),
+        ),
         ("Order of fitting", fitting_in_words(layout.fitting, word.figure)),
         ("Cautions", (caution.text for caution in layout.cautions)),
     ]
@@ -309,8 +318,12 @@ class _Wording:
         """What is not told elsewhere of a run's marks: backing, framing, and what was rounded."""
         for mark in marks.marks:
             name = _MARKS[mark.kind].format(of=mark.of, side=mark.side)
-            if mark.kind is MarkKind.BACKING:
+            if mark.exact.rule == FROM_WALL:
+                yield self.figure(f"{name}, from the wall at the {marks.end}", mark.exact)
+            elif mark.kind is MarkKind.BACKING:
                 yield self.figure(name, mark.exact)
+            elif mark.kind is MarkKind.MEMBER_CENTER:
+                yield self.figure(f"{name} at the {marks.end}", mark.exact)
             if mark.from_framing is not None:
                 yield self.figure(f"{name}, from the framing", mark.from_framing)
             if mark.mark != mark.exact.value:

@@ -6,14 +6,24 @@ from typing import Any
 from marshmallow import Schema
 from marshmallow import fields as marshmallow_fields
 
-from lacunar.exchange import cutting_schema, fields, panel_fields, query_reading, shaped_fields
+from lacunar.exchange import (
+    cutting_schema,
+    fields,
+    panel_fields,
+    query_reading,
+    shaped_fields,
+    survey_fields,
+    survey_given,
+    take_off_request,
+    take_off_schema,
+)
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
 from lacunar.model import limits
-from lacunar.model.grid import WallKind
 from lacunar.model.room import WALLS
+from lacunar.model.wall_kind import WallKind
 
 Field = marshmallow_fields.Field[Any]
 
@@ -101,9 +111,36 @@ _STOCK: Json = {
 def given_schemas() -> dict[str, Json]:
     """The schema of a spec and of every object in it, by name."""
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
-    _add_object(CeilingSchema(), found)
+    ceiling = _add_object(CeilingSchema(), found)
+    found["CeilingPool"] = _pool(ceiling)
     _add_object(cutting_schema.CuttingSchema(), found)
     return found
+
+
+def _pool(ceiling: Json) -> Json:
+    """One ceiling or several, as a take-off is asked for with."""
+    several = {
+        "type": "array",
+        "items": ceiling,
+        "minItems": 1,
+        "maxItems": limits.POOLED_CEILINGS,
+        "description": "Ceilings that are pooled.",
+    }
+    one = {**ceiling, "description": "One ceiling."}
+    named = ({take_off_request.ONE: one}, {take_off_request.SEVERAL: several})
+    objects = [
+        {
+            "type": "object",
+            "additionalProperties": False,
+            "required": list(properties),
+            "properties": properties,
+        }
+        for properties in named
+    ]
+    return {
+        "description": "A bare spec; or an object with one ceiling or several; or a bare list.",
+        "oneOf": [ceiling, *objects, several],
+    }
 
 
 def query_parameters(schema: SpecSchema) -> Iterator[Json]:
@@ -145,8 +182,12 @@ def _add_object(schema: Schema, found: dict[str, Json]) -> Json:
 
 
 def _required(schema: Schema) -> Json:
-    needed = schema.needed if isinstance(schema, SpecSchema) else ()
-    return {"required": list(needed)} if needed else {}
+    if not isinstance(schema, SpecSchema):
+        return {}
+    needed: Json = {"required": list(schema.needed)} if schema.needed else {}
+    if schema.needed_sets:
+        needed["anyOf"] = [{"required": list(names)} for names in schema.needed_sets]
+    return needed
 
 
 def _inside(field: Field, found: dict[str, Json]) -> Json:
@@ -175,6 +216,12 @@ def _of_field(field: Field) -> Json:
         if isinstance(field, kind):
             return {**schema(field), "description": field.metadata["description"]}
     raise TypeError(f"a {type(field).__name__} has no schema")
+
+
+def _stands(field: Any) -> Json:
+    """What can stand at a wall, but for a soffit."""
+    del field
+    return {"type": "string", "enum": [k.value for k in WallKind if k is not WallKind.SOFFIT]}
 
 
 def _words(field: Any) -> Json:
@@ -293,9 +340,25 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (fields.Weight, _plainly({"oneOf": [{"type": "number"}, _SHARE_TEXT]})),
     (panel_fields.Number, _plainly({"oneOf": [{"type": "number"}, _NUMBER_TEXT]})),
     (panel_fields.WoodMoisture, _moisture),
+    (
+        take_off_schema.CoverageText,
+        _plainly(
+            {
+                "type": "string",
+                "pattern": f"^{take_off_schema.COVERAGE}$",
+                "examples": ["350 ft2/gal", "9 m2/L"],
+            }
+        ),
+    ),
     (shaped_fields.CofferCounts, _counts),
     (shaped_fields.WallFinish, _wall_finish),
     (shaped_fields.AtWall, _at_wall),
     (shaped_fields.SheetEdges, _sheet_edges),
+    (survey_fields.WallLengths, survey_given.wall_lengths),
+    (survey_fields.CornerAngles, survey_given.corner_angles),
+    (survey_fields.CornerPoint, survey_given.corner_point),
+    (survey_fields.CornerPoints, survey_given.corner_points),
+    (shaped_fields.StandsOnSoffit, _stands),
+    (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

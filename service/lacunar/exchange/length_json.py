@@ -18,6 +18,7 @@ from lacunar.measure.writing import (
 DECIMALS = 6
 # Past this a fraction tells a reader less than its decimals.
 LARGEST_DENOMINATOR = 100
+ABOUT = "about "
 TAPE_DENOMINATORS = (2, 4, 8, 16, 32, 64)
 
 
@@ -55,6 +56,8 @@ def length_in_words(length: Length, units: Units) -> str:
     20'-3 1/2"
     >>> print(length_in_words(Length.of_inches(Fraction(100, 3)), Units.MILLIMETER))
     846 2/3 mm
+    >>> print(length_in_words(Length.of_inches(Fraction(20000, 333)), Units.INCH))
+    about 5'-0.06006"
     """
     sign = "-" if length.inches < 0 else ""
     size = abs(length)
@@ -64,6 +67,8 @@ def length_in_words(length: Length, units: Units) -> str:
         return f'{sign}{_tape_in_words(size.inches)}"'
     feet, inches = divmod(size.inches, INCHES_PER_FOOT)
     rest = _tape_in_words(inches)
+    if rest.startswith(ABOUT):
+        return f"{ABOUT}{sign}{feet}'-{rest.removeprefix(ABOUT)}\""
     if inches < 1 and "/" in rest:
         rest = f"0 {rest}"
     return f"{sign}{feet}'-{rest}\""
@@ -92,7 +97,7 @@ def _number_in_words(number: Fraction) -> str:
         return decimal_text(number, DECIMALS)
     if number.denominator <= LARGEST_DENOMINATOR:
         return _mixed(number)
-    return f"about {decimal_text(number, DECIMALS)}"
+    return f"{ABOUT}{decimal_text(number, DECIMALS)}"
 
 
 def _mixed(number: Fraction) -> str:

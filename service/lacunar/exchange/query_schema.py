@@ -5,6 +5,7 @@ from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.take_off_tables import TakeOffTable
 from lacunar.layout.moulding_records import Rake
 from lacunar.measure.units import Units
 from lacunar.model import limits
@@ -38,6 +39,14 @@ class TableMedia(StrEnum):
 
     JSON = "json"
     CSV = "csv"
+
+
+class BookMedia(StrEnum):
+    """What several tables can be sent as: JSON, one of them as CSV, or a workbook of all."""
+
+    JSON = "json"
+    CSV = "csv"
+    XLSX = "xlsx"
 
 
 class NumberForm(StrEnum):
@@ -106,6 +115,15 @@ class NoQuery(SpecSchema):
 class LayoutQuery(SpecSchema):
     """How a layout is told."""
 
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    units = fields.OneOf(_UNITS_TOLD, Units)
+
+
+class TakeOffQuery(SpecSchema):
+    """How a take-off is told."""
+
+    format = fields.OneOf("What it is sent as, before what Accept says.", BookMedia)
+    table = fields.OneOf("Which table is sent as CSV; parts if left out.", TakeOffTable)
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
     units = fields.OneOf(_UNITS_TOLD, Units)
 

@@ -11,10 +11,11 @@ from lacunar.exchange.known_names import unknown_name
 class SpecSchema(Schema):
     """An object of the spec: names it does not know are refused, with the nearest it does.
 
-    `needed` names what cannot be assumed.
+    `needed` names what cannot be assumed; `needed_sets` are such names of which one set suffices.
     """
 
     needed: ClassVar[tuple[str, ...]] = ()
+    needed_sets: ClassVar[tuple[tuple[str, ...], ...]] = ()
 
     class Meta:
         """Unknown names are left to `refuse_unknown_names`, which says more about them."""

@@ -21,10 +21,11 @@ from lacunar.exchange.fields import (
 from lacunar.exchange.known_names import unknown_name
 from lacunar.measure.length import Length
 from lacunar.model import limits
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.panel import SheetSize
 from lacunar.model.room import WALLS
 from lacunar.model.stock import Stock, StockNameError, actual_stock, read_stock
+from lacunar.model.wall_kind import WallKind
 
 SAME = "same"
 

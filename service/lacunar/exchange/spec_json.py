@@ -7,9 +7,12 @@ from marshmallow import ValidationError
 
 from lacunar.exchange.fields import FieldFault, reading_in, wrong_type
 from lacunar.exchange.json_pointer import pointer_to
+from lacunar.exchange.outline_json import outlined
 from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.exchange.survey_json import surveyed
+from lacunar.exchange.take_off_section import take_off_spec
 from lacunar.measure.units import Units
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
@@ -74,6 +77,8 @@ def spec_from(value: JsonValue) -> CeilingSpec:
 def units_of_document(document: bytes) -> Units:
     """The units a document says its lengths are in; inches where it cannot be read that far.
 
+    Of several ceilings, those of the first.
+
     >>> units_of_document(b'{"units": "mm"}'), units_of_document(b"[")
     (<Units.MILLIMETER: 'mm'>, <Units.INCH: 'in'>)
     """
@@ -81,6 +86,11 @@ def units_of_document(document: bytes) -> Units:
         value = read_json(document)
     except SpecRefused:
         return Units.INCH
+    for name in ("ceiling", "ceilings"):
+        if isinstance(value, dict) and name in value:
+            value = value[name]
+    if isinstance(value, list) and value:
+        value = value[0]
     return units_told(value) if isinstance(value, dict) else Units.INCH
 
 
@@ -133,6 +143,7 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         measured_openings=(
             _openings(parts["measured_openings"]) if "measured_openings" in parts else None
         ),
+        take_off=take_off_spec(parts["take_off"]) if "take_off" in parts else None,
         **plain,
     )
 
@@ -149,6 +160,8 @@ def _room(parts: Parts) -> RoomSpec:
     )
     features = tuple(WallFeatureSpec(**each) for each in parts.get("wall_features", ()))
     read = {
+        **surveyed(parts),
+        **outlined(parts),
         "members": members,
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),

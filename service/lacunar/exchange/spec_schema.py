@@ -3,7 +3,10 @@
 from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
+from lacunar.exchange.outline_schema import OutlineSchema
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.survey_schema import CrookedSchema, SurveySchema
+from lacunar.exchange.take_off_schema import TakeOffSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
@@ -92,10 +95,12 @@ class LevelingSchema(SpecSchema):
 class RoomSchema(SpecSchema):
     """The room and what hangs into it."""
 
-    needed = ("length", "width")
+    needed_sets = (("length", "width"), ("survey",), ("outline",))
 
-    length = fields.Distance("Left to right on the plan, wall W1 to wall W3.")
-    width = fields.Distance("Up the plan, wall W4 to wall W2.")
+    length = fields.Distance(
+        "Left to right on the plan, wall W1 to wall W3; needed unless there is a survey."
+    )
+    width = fields.Distance("Up the plan, wall W4 to wall W2; needed unless there is a survey.")
     height = fields.Distance(
         "Finished floor to finished ceiling, at its lowest; may be left to stations with heights."
     )
@@ -114,6 +119,11 @@ class RoomSchema(SpecSchema):
         "Structural members below the ceiling.",
         limits.MEMBERS,
     )
+    survey = fields.ObjectOf(SurveySchema, "A room that may not be square, as it was measured.")
+    outline = fields.ObjectOf(
+        OutlineSchema, "A room with other than four walls, or with walls that jut in."
+    )
+    crooked = fields.ObjectOf(CrookedSchema, "How the grid lies in a surveyed room.")
     stations = fields.ListOf(
         fields.ObjectOf(StationSchema, "A place where the ceiling's height was measured."),
         "Where the height of the ceiling was measured; the lowest is the reference plane.",
@@ -382,5 +392,6 @@ class CeilingSchema(SpecSchema):
     measured_openings = fields.ObjectOf(
         MeasuredOpeningsSchema, "Coffers as measured once the beams are up."
     )
+    take_off = fields.ObjectOf(TakeOffSchema, "What a take-off goes by.")
     stock = fields.ObjectOf(StockSchema, "What is true of all stock.")
     drawing = fields.ObjectOf(DrawingSchema, "Paper and title block.")

@@ -62,6 +62,12 @@ _GRID_ID = {
     " same coffers at the same places, whatever goes into them.",
 }
 
+_DIGEST = {
+    "type": "string",
+    "pattern": "^[0-9a-f]{64}$",
+    "description": "Hash of all that decides sizes: equal only for equal ceilings.",
+}
+
 _MEASURED = {
     "anyOf": [reference("MeasuredOpenings"), {"type": "null"}],
     "description": "Openings as measured, and what follows where they are not square; null"
@@ -118,6 +124,7 @@ def answer_schemas() -> dict[str, Json]:
         ),
         "Boards": boards,
         "CuttingAnswer": _cutting(),
+        "TakeOff": _take_off(records.pop("TakenCeiling")),
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -159,13 +166,17 @@ def _layout() -> Json:
             "SheetRip", "What sheets give where beams' boards are ripped from them."
         ),
         **_built_on_beams(),
+        "crooked": {
+            "anyOf": [reference("CrookedRoom"), {"type": "null"}],
+            "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
+        },
+        "outlined": {
+            "anyOf": [reference("OutlinedRoom"), {"type": "null"}],
+            "description": "A room with other than four walls; null where it has four.",
+        },
         "cautions": _list("Caution", "Advice about safety, code or craft."),
         "assumptions": _list("Assumption", "What the spec left open."),
-        "digest": {
-            "type": "string",
-            "pattern": "^[0-9a-f]{64}$",
-            "description": "Hash of all that decides sizes: equal only for equal ceilings.",
-        },
+        "digest": _DIGEST,
         **_engine(),
     }
     return _object(members, None, "Everything set out for one ceiling.")
@@ -255,4 +266,41 @@ def _told_in(record: Json, more: Json) -> Json:
         {**told, **record["properties"], **more, **assumed, **_engine()},
         None,
         record["description"],
+    )
+
+
+def _take_off(ceiling: Json) -> Json:
+    """A take-off: its ceilings with what they were taken off by, and what they are made of."""
+    ceilings = _object(
+        {
+            **ceiling["properties"],
+            "digest": _DIGEST,
+            "take_off": {
+                **reference("TakeOffSpec"),
+                "description": "What it was taken off by, with nothing left open.",
+            },
+            "assumptions": _list("Assumption", "What its spec left open."),
+        },
+        None,
+        ceiling["description"],
+    )
+    return _object(
+        {
+            "units": {
+                "type": "string",
+                "enum": list(Units),
+                "description": "The units texts and exact values are told in.",
+            },
+            "ceilings": {
+                "type": "array",
+                "items": ceilings,
+                "description": "The ceilings, in the order in which they were sent.",
+            },
+            "parts": _list("Part", "Every part, under a mark that all ceilings share."),
+            "quantities": _list("Quantity", "What is needed of everything, waste apart."),
+            "cautions": _list("Caution", "Advice about parts, and what is not counted."),
+            **_engine(),
+        },
+        None,
+        "What one ceiling or several are made of.",
     )

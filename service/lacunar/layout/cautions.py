@@ -10,11 +10,13 @@ from lacunar.layout.items.cautions import item_cautions
 from lacunar.layout.levels.cautions import level_cautions
 from lacunar.layout.mouldings.cautions import moulding_cautions
 from lacunar.layout.openings.cautions import opening_cautions
+from lacunar.layout.outline.cautions import outline_cautions
 from lacunar.layout.panels.board_cautions import board_cautions
 from lacunar.layout.panels.joist_seams import seam_cautions
 from lacunar.layout.records import Caution, Layout
 from lacunar.layout.runs.mark_cautions import mark_cautions
-from lacunar.model.grid import WallKind
+from lacunar.layout.survey.cautions import crooked_cautions
+from lacunar.model.wall_kind import WallKind
 
 
 def cautions(layout: Layout) -> Iterator[Caution]:
@@ -33,6 +35,8 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
+    yield from outline_cautions(layout.outlined, items=bool(layout.items.items))
+    yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

@@ -1,7 +1,7 @@
 """Sets out a whole ceiling: the one function other stages call."""
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from lacunar.layout.backing.ceiling_backing import backing
 from lacunar.layout.backing.weights import HungPanel
@@ -18,21 +18,30 @@ from lacunar.layout.beams.profile_book import (
     profile_book,
     wall_order,
 )
-from lacunar.layout.beams.standing_beams import standing_beams
+from lacunar.layout.beams.standing_beams import running, square_meeting, standing_beams
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
-from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.items.ceiling_items import ceiling_items
-from lacunar.layout.items.strips import BuiltCeiling
+from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
-from lacunar.layout.joists import joist_lines
 from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.forms import counted_forms
+from lacunar.layout.outline.outlined_room import floor_area, outlined_room
+from lacunar.layout.outline.partial_coffers import Filling
+from lacunar.layout.outline.rows import (
+    inner_strips,
+    inner_wall_beams,
+    odd_room,
+    outlined_meeting,
+)
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
 from lacunar.layout.panels.sheet_goods import AsMeasured, PanelRun, panels
@@ -46,33 +55,23 @@ from lacunar.layout.records import (
     Point,
     RunLayout,
     RunMarks,
+    WallBeam,
+    profiles_by_beam,
 )
 from lacunar.layout.runs.casing_choices import casing_choices
 from lacunar.layout.runs.coffers import coffers
-from lacunar.layout.runs.fixed_things import FixedThing, fixed_things
-from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.fixed_things import FixedThing
 from lacunar.layout.runs.marks import run_marks
-from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
-from lacunar.layout.runs.run_faults import grid_faults
-from lacunar.layout.runs.run_records import DividedEnds, run_layout
-from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, wall_strips
+from lacunar.layout.runs.run_records import run_layout
+from lacunar.layout.runs.wall_strips import (
+    run_of_wall,
+)
 from lacunar.layout.set_out_beams import SetOutBeams
+from lacunar.layout.set_out_runs import SetOut, joists_above, set_out_runs
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
-from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
-
-
-@dataclass(frozen=True, slots=True)
-class _SetOut:
-    """A ceiling half way: both runs divided, nothing built yet."""
-
-    ceiling: Ceiling
-    families: Mapping[RunName, Family]
-    strips: Mapping[str, tuple[WallStrip, ...]]
-    tasks: Mapping[RunName, RunTask]
-    plans: Mapping[RunName, RunPlan]
-    ends: Mapping[RunName, DividedEnds]
+from lacunar.model.room import WALLS, RunName
 
 
 def lay_out(ceiling: Ceiling) -> Layout:
@@ -91,7 +90,7 @@ def lay_out(ceiling: Ceiling) -> Layout:
     """
     families = beam_families(ceiling.beams)
     faults = FaultGathering()
-    set_out = _divide(ceiling, families, faults)
+    set_out = set_out_runs(ceiling, families, faults)
     if set_out is None:
         _judge_boxes(ceiling, families, faults)
         faults.refuse_if_any()
@@ -99,42 +98,6 @@ def lay_out(ceiling: Ceiling) -> Layout:
     book = _build(set_out, faults)
     faults.refuse_if_any()
     return _layout(set_out, book)
-
-
-def _divide(
-    ceiling: Ceiling, families: Mapping[RunName, Family], faults: FaultGathering
-) -> _SetOut | None:
-    strips = wall_strips(ceiling.grid, families)
-    tasks: dict[RunName, RunTask] = {}
-    plans: dict[RunName, RunPlan] = {}
-    for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips)
-        plan = None if task is None else faults.attempt(plan_run, task)
-        if task is not None and plan is not None:
-            tasks[name], plans[name] = task, plan
-    if len(plans) < len(RunName):
-        return None
-    refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
-    ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
-    return _SetOut(ceiling, families, strips, tasks, plans, ends)
-
-
-def _task(ceiling: Ceiling, family: Family, strips: Mapping[str, tuple[WallStrip, ...]]) -> RunTask:
-    frame = run_frame(ceiling.room, family.run)
-    return RunTask(
-        run=ceiling.grid.run(family.run),
-        frame=frame,
-        beam_width=family.width,
-        start_strips=strips[START_WALL[family.run]],
-        end_strips=strips[END_WALL[family.run]],
-        things=fixed_things(ceiling, frame, family),
-    )
-
-
-def _both_ends(task: RunTask, plan: RunPlan) -> DividedEnds:
-    """A rectangle's run is the same at both ends, so it is divided once."""
-    divided = divide_run(task, plan)
-    return DividedEnds(task.frame, divided, divided)
 
 
 def _judge_boxes(
@@ -147,7 +110,7 @@ def _judge_boxes(
     profile_book(family_orders(families, depths), stack, faults)
 
 
-def _used_families(set_out: _SetOut) -> list[Family]:
+def _used_families(set_out: SetOut) -> list[Family]:
     """The families that have a beam anywhere, at a wall or between."""
     return [
         family
@@ -158,7 +121,7 @@ def _used_families(set_out: _SetOut) -> list[Family]:
     ]
 
 
-def _drops(set_out: _SetOut) -> Drops:
+def _drops(set_out: SetOut) -> Drops:
     casings = {
         name: [thing for thing in task.things if thing.member is not None]
         for name, task in set_out.tasks.items()
@@ -168,7 +131,7 @@ def _drops(set_out: _SetOut) -> Drops:
     return drops(DropTask(depth, _used_families(set_out), casings, stack))
 
 
-def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
+def _build(set_out: SetOut, faults: FaultGathering) -> ProfileBook:
     depths = _drops(set_out)
     families = set_out.families
     orders = [
@@ -179,23 +142,29 @@ def _build(set_out: _SetOut, faults: FaultGathering) -> ProfileBook:
     for wall in WALLS:
         family = families[run_of_wall(wall)]
         orders += [(strip.id, wall_order(strip, family, depths)) for strip in set_out.strips[wall]]
+    if set_out.outlined is not None:
+        spans = set_out.outlined.spans
+        orders = [(user, order) for user, order in orders if spans.get(user, True)]
+        for strip, run in inner_strips(set_out.outlined.region):
+            orders.append((strip.id, wall_order(strip, families[run], depths)))
     return profile_book(orders, beam_stack(set_out.ceiling), faults)
 
 
-def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
+def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     ceiling, ends = set_out.ceiling, set_out.ends
     clearances = _clearances(set_out, book)
-    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
     measured = as_measured(ceiling, found)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
-    framing = backing(ceiling, beams, tuple(_hung(fitted, boards)))
-    built = BuiltCeiling(runs, book.profiles, found, trim, ceiling.flat_mouldings, framing.joists)
+    framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
+    flats, odd = ceiling.flat_mouldings, _odd(set_out, within)
+    built = BuiltCeiling(runs, book.profiles, found, trim, flats, framing.joists, odd)
     layout = Layout(
         ceiling=ceiling,
-        outline=_outline(ends),
+        outline=_outline(set_out),
         length=runs[RunName.LENGTH],
         width=runs[RunName.WIDTH],
         beams=beams.beams,
@@ -210,21 +179,20 @@ def _layout(set_out: _SetOut, book: ProfileBook) -> Layout:
         marks=tuple(_marks(set_out)),
         headroom=clearances,
         heights=heights(ceiling, clearances, runs, beams.beams),
-        levels=levels(ceiling, beams),
+        levels=levels(ceiling, beams, {name: set_out.tasks[name].frame for name in RunName}),
         backing=framing,
         casing_choices=tuple(_casing_choices(set_out)),
         measured_openings=measured_outcome(ceiling, found, measured),
-        fitting=Fitting((), ()),
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
-        cautions=(),
+        crooked=set_out.crooked,
     )
-    return _advised(layout)
+    return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
 
 
-def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
+def _clearances(set_out: SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
     """Headroom under each profile, of which none may reach the floor."""
     clearances = headroom(set_out.ceiling.room, book.profiles)
     refuse(list(floor_faults(clearances)))
@@ -232,13 +200,52 @@ def _clearances(set_out: _SetOut, book: ProfileBook) -> tuple[Clearance, ...]:
 
 
 def _standing(
-    set_out: _SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
+    set_out: SetOut, book: ProfileBook, runs: Mapping[RunName, RunLayout]
 ) -> tuple[SetOutBeams, EndRules]:
     """The beams as they stand, and what decides how their boards end."""
-    asked = set_out.ceiling.beams
-    standing = standing_beams(set_out.ends, book, asked.through)
-    beams = SetOutBeams(runs, standing.beams, standing.wall_beams, book.by_id)
-    return beams, EndRules(standing.meeting, asked.look)
+    asked, ends = set_out.ceiling.beams, set_out.ends
+    inner: tuple[WallBeam, ...] = ()
+    if set_out.outlined is None:
+        meeting = square_meeting(ends, book, asked.through)
+    else:
+        meeting = outlined_meeting(set_out.outlined, book, running(ends, asked.through))
+        inner = tuple(inner_wall_beams(set_out.outlined.region, meeting, book))
+    standing = standing_beams(ends, book, meeting)
+    beams = SetOutBeams(runs, standing.beams, (*standing.wall_beams, *inner), book.by_id)
+    if set_out.outlined is not None:
+        within = set_out.outlined.region
+        floor, forms = floor_area(within), counted_forms(within, meeting)
+        beams = replace(beams, floor=floor, forms=forms)
+    return beams, EndRules(meeting, asked.look)
+
+
+def _coffers(set_out: SetOut) -> tuple[tuple[Coffer, ...], tuple[Cell, ...]]:
+    """The whole coffers; in a room with other than four walls also its cells, whole and cut."""
+    ends, room = set_out.ends, set_out.outlined
+    found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
+    if room is None:
+        return found, ()
+    within = cells(room.region, room.ends, room.spans)
+    whole = {cell.id for cell in within if cell.whole}
+    return tuple(coffer for coffer in found if coffer.id in whole), within
+
+
+def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:
+    """What ceiling items are held against in a room with other than four walls."""
+    if set_out.outlined is None:
+        return None
+    return odd_room(set_out.outlined, {c.id: c.corners for c in within if not c.whole})
+
+
+def _outlined(
+    set_out: SetOut, rules: EndRules, within: tuple[Cell, ...], built: BuiltCeiling
+) -> OutlinedRoom | None:
+    """What is told of a room with other than four walls."""
+    room = set_out.outlined
+    if room is None:
+        return None
+    filling = Filling(set_out.ceiling, built.mouldings.crown, room.region.approximate)
+    return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
 
 
 def _advised(layout: Layout) -> Layout:
@@ -247,41 +254,40 @@ def _advised(layout: Layout) -> Layout:
     return replace(layout, cautions=tuple(cautions(layout)))
 
 
-def _boxes(set_out: _SetOut, name: RunName) -> Box | None:
+def _boxes(set_out: SetOut, name: RunName) -> Box | None:
     """The box a run's family is built as, whose backing is marked; flat beams have none."""
     built = set_out.families[name].built
     return built if isinstance(built, Box) else None
 
 
-def _panel_runs(set_out: _SetOut) -> dict[RunName, PanelRun]:
+def _panel_runs(set_out: SetOut) -> dict[RunName, PanelRun]:
     """What panels are sized by along each run, with the joists that are met along it."""
-    joists, found = set_out.ceiling.room.joists, {}
+    joists, found = joists_above(set_out), {}
     for name in RunName:
         divided = set_out.ends[name].at_start
-        span = set_out.tasks[name].frame.span.value
-        met = joist_lines(joists, span) if joists is not None and joists.on is name else None
+        met = joists if joists is not None and joists.on is name else None
         found[name] = PanelRun(divided, set_out.families[name].built, met)
     return found
 
 
-def _marks(set_out: _SetOut) -> Iterator[RunMarks]:
+def _marks(set_out: SetOut) -> Iterator[RunMarks]:
     for name in RunName:
         yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
 
 
-def _casing_choices(set_out: _SetOut) -> Iterator[CasingChoice]:
+def _casing_choices(set_out: SetOut) -> Iterator[CasingChoice]:
     for name in RunName:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
 
 
-def _walls(set_out: _SetOut, beams: SetOutBeams) -> WallSurroundings:
+def _walls(set_out: SetOut, beams: SetOutBeams) -> WallSurroundings:
     """What wall features are held against."""
     frames = {run: task.frame for run, task in set_out.tasks.items()}
     return WallSurroundings(frames, beams, set_out.ceiling.room.height)
 
 
 def _filled(
-    set_out: _SetOut, found: tuple[Coffer, ...], measured: AsMeasured
+    set_out: SetOut, found: tuple[Coffer, ...], measured: AsMeasured
 ) -> tuple[tuple[PanelFit, ...], BoardLayout | None]:
     """What fills the coffers: sheet panels, or boards."""
     panel, across = set_out.ceiling.panel, _panel_runs(set_out)
@@ -296,7 +302,13 @@ def _hung(fitted: tuple[PanelFit, ...], boards: BoardLayout | None) -> Iterator[
         yield HungPanel(field.fields.value, field.length.value, field.courses.across.value)
 
 
-def _outline(ends: Mapping[RunName, DividedEnds]) -> tuple[Point, ...]:
+def _outline(set_out: SetOut) -> tuple[Point, ...]:
+    if set_out.outlined:
+        first, *others = set_out.outlined.region.corners
+        return tuple(Point(corner.x, corner.y) for corner in (first, *reversed(others)))
+    if set_out.surveyed:
+        return tuple(Point(corner.x, corner.y) for corner in set_out.surveyed.corners)
+    ends = set_out.ends
     length = ends[RunName.LENGTH].frame.span.value
     width = ends[RunName.WIDTH].frame.span.value
     return Point(ZERO, ZERO), Point(length, ZERO), Point(length, width), Point(ZERO, width)

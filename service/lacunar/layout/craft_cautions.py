@@ -88,8 +88,8 @@ def _openings(run: RunLayout) -> Iterator[Caution]:
 
 
 def _long_coffers(layout: Layout) -> Iterator[Caution]:
-    longest = max(layout.coffers, key=_shape)
-    if _shape(longest) > _LONG:
+    longest = max(layout.coffers, key=_shape, default=None)
+    if longest is not None and _shape(longest) > _LONG:
         yield Caution(
             code="long_coffers",
             text="There are coffers more than twice as long as wide. Another count in one of the"

@@ -36,6 +36,7 @@ class EndsAt(StrEnum):
     BOARD_END = "board_end"
     WALL_BEHIND = "wall_behind"
     SPLICE = "splice"
+    OPEN_CORNER = "open_corner"
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +66,9 @@ class CrossingKind(StrEnum):
     ELL = "ell"
     END_AT_WALL = "end_at_wall"
     END_AT_SOFFIT = "end_at_soffit"
+    OUTSIDE_CORNER = "outside_corner"
+    ANGLED_CORNER = "angled_corner"
+    END_AT_ANGLED_WALL = "end_at_angled_wall"
 
 
 @dataclass(frozen=True, slots=True)

@@ -25,11 +25,18 @@ BLOCK_AT_END = Rule(
 )
 
 
-def joist_lines(joists: Joists, span: Length) -> JoistLines:
+FIRST_JOIST = Rule(
+    "first joist on the clear line: as told from the wall, less how far that lies before the line",
+    "first - before + passed * spacing",
+)
+
+
+def joist_lines(joists: Joists, span: Length, before: Length = ZERO) -> JoistLines:
     """Turn joists as they were told into the place of each.
 
-    Parameters: `joists`; `span` of the run they are measured along [length]. A joist counts whose
-    center lies between the finished walls. Formula: center = first + k · spacing.
+    Parameters: `joists`; `span` of the run they are measured along [length]; `before`, how far the
+    start wall lies before it in a crooked room [length]. A joist counts whose center lies between
+    the finished walls, or on the clear line. Formula: center = first + k · spacing.
 
     >>> from fractions import Fraction
     >>> from lacunar.model.room import CeilingState, JoistKind, RunName
@@ -39,7 +46,8 @@ def joist_lines(joists: Joists, span: Length) -> JoistLines:
     >>> [joist.center.value.inches for joist in joist_lines(told, inch(60)).joists]
     [Fraction(8, 1), Fraction(24, 1), Fraction(40, 1), Fraction(56, 1)]
     """
-    first, spacing = joists.first, joists.spacing
+    at_first, spacing = _first(joists, before), joists.spacing
+    first = at_first.value
     count = (span - first) // spacing + 1
     return JoistLines(
         parallel_to=joists.parallel_to,
@@ -47,14 +55,28 @@ def joist_lines(joists: Joists, span: Length) -> JoistLines:
         spacing=spacing,
         width=joists.width,
         count=JOIST_COUNT.gives(count, span=span, first=first, spacing=spacing),
-        joists=tuple(Joist(f"J{n + 1}", _center(joists, n)) for n in range(count)),
+        joists=tuple(Joist(f"J{n + 1}", _center(at_first, spacing, n)) for n in range(count)),
     )
 
 
-def _center(joists: Joists, number: int) -> LengthFigure:
-    if not number:
+def _first(joists: Joists, before: Length) -> LengthFigure:
+    """The first joist whose center lies on the clear line."""
+    if not before:
         return given(joists.first)
-    first, spacing = joists.first, joists.spacing
+    passed = max(0, -((joists.first - before) // joists.spacing))
+    return FIRST_JOIST.gives(
+        joists.first - before + joists.spacing * passed,
+        first=joists.first,
+        before=before,
+        passed=passed,
+        spacing=joists.spacing,
+    )
+
+
+def _center(at_first: LengthFigure, spacing: Length, number: int) -> LengthFigure:
+    if not number:
+        return at_first
+    first = at_first.value
     return JOIST_CENTER.gives(first + spacing * number, first=first, number=number, spacing=spacing)
 
 

@@ -29,6 +29,17 @@ def coffer_id(row: int, column: int) -> str:
     return f"{row_letters(row)}{column}"
 
 
+def from_to(ids: Sequence[str]) -> str:
+    """Turn ids in order into how they are told shortly: the first and the last.
+
+    >>> from_to(["A1", "A2", "B1"]), from_to(["A1"]), from_to([])
+    ('A1 to B1', 'A1', 'none')
+    """
+    if len(ids) > 1:
+        return f"{ids[0]} to {ids[-1]}"
+    return ids[0] if ids else "none"
+
+
 def first_few(ids: Sequence[str], what: str = "") -> str:
     """Turn ids into the first six of them and the number of the others.
 

@@ -19,14 +19,16 @@ from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
 from lacunar.layout.opening_records import MeasuredOpenings
+from lacunar.layout.outline_records import OutlinedRoom
+from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.figure import CountFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import BottomJoint, FamilyProfile
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.faults import FigureValue
-from lacunar.model.grid import WallKind
 from lacunar.model.room import RunName
 from lacunar.model.stock import Stock
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,11 +202,13 @@ class Beam:
 class WallBeam:
     """What stands at a wall: a half or full beam, or a soffit (which may carry one on its face).
 
-    `pieces` are its clear lengths between the faces that part it and those at its ends.
+    `pieces` are its clear lengths between the faces that part it and those at its ends. `looks_as`
+    is that of W1 to W4 which its wall is, or which looks the same way.
     """
 
     id: str
     wall: str
+    looks_as: str
     kind: WallKind
     on: RunName
     near: EndPositions
@@ -268,6 +272,7 @@ class MarkKind(StrEnum):
     BACKING = "backing"
     CENTER = "center"
     MEMBER = "member"
+    MEMBER_CENTER = "member_center"
 
 
 @dataclass(frozen=True, slots=True)
@@ -328,10 +333,16 @@ class CasingChoice:
     shift: Length
 
 
+# A layout is ordered and cautioned as a whole, once the rest of it is there.
+NOT_YET_ORDERED = Fitting((), ())
+
+
 @dataclass(frozen=True, slots=True)
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
+    `crooked` is None where the room was not surveyed, `outlined` where it has four walls; else
+    `coffers` are the whole ones, and those that walls cut are in there.
     `grid_id` names its grid; `measured_openings` is None where nothing was measured.
     """
 
@@ -354,13 +365,15 @@ class Layout:
     levels: Levels | None
     backing: Backing
     casing_choices: tuple[CasingChoice, ...]
-    fitting: Fitting
     crossings: tuple[Crossing, ...]
     pieces: tuple[CutPiece, ...]
     items: ItemLayout
     wall_features: tuple[WallFeatureCheck, ...]
     measured_openings: MeasuredOpenings | None
-    cautions: tuple[Caution, ...]
+    crooked: CrookedRoom | None
+    fitting: Fitting = NOT_YET_ORDERED
+    cautions: tuple[Caution, ...] = ()
+    outlined: OutlinedRoom | None = None
 
     def run(self, name: RunName) -> RunLayout:
         """The run of that name."""

@@ -273,6 +273,21 @@ def angle_of_adjacent(adjacent: Length, long_side: Length) -> Angle:
     return _snapped_angle(math.acos(float(adjacent / long_side)))
 
 
+def stride(length: Length, heading: Angle) -> tuple[Length, Length]:
+    """Turn a way [length] in a direction [deg from the first axis] into its two parts [length].
+
+    Formula: (L cos A, L sin A). Exact along either axis, snapped in any other direction.
+
+    >>> stride(Length.of_inches(7), Angle.of_degrees(90))
+    (Length(0 in), Length(7 in))
+    """
+    quarters = heading.degrees % 360 / _RIGHT_ANGLE
+    if quarters.denominator == 1:
+        along, across = ((1, 0), (0, 1), (-1, 0), (0, -1))[int(quarters)]
+        return length * along, length * across
+    return times_cosine(length, heading), times_sine(length, heading)
+
+
 def flat_miter(spring: Angle, half_corner: Angle) -> Angle:
     """Turn a spring angle and half a corner [deg] into a flat miter from a square cut [deg].
 

@@ -20,3 +20,15 @@ def square_root(number: Fraction) -> Fraction:
     """
     scale: int = 10**PLACES
     return Fraction(isqrt(number.numerator * scale * scale // number.denominator), scale)
+
+
+def exact_root(number: Fraction) -> Fraction | None:
+    """Turn a number of at least zero into its square root where that is rational, else into None.
+
+    >>> exact_root(Fraction(100, 9)), exact_root(Fraction(2))
+    (Fraction(10, 3), None)
+    """
+    over, under = isqrt(number.numerator), isqrt(number.denominator)
+    if over * over == number.numerator and under * under == number.denominator:
+        return Fraction(over, under)
+    return None

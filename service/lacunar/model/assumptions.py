@@ -19,12 +19,12 @@ from lacunar.model.grid import (
     LargestOpening,
     Run,
     WallCondition,
-    WallKind,
     WishedOpening,
 )
 from lacunar.model.item_assumptions import decide_items, decide_wall_features
 from lacunar.model.moulding_assumptions import decide_crown, decide_flat_mouldings
 from lacunar.model.opening_assumptions import decide_openings
+from lacunar.model.outline_assumptions import decide_outline, rough_sizes
 from lacunar.model.panel_assumptions import decide_panel
 from lacunar.model.room import Casing, MeasuredTo, Member, Room, RunName
 from lacunar.model.spec import (
@@ -33,19 +33,27 @@ from lacunar.model.spec import (
     FixedBeamSpec,
     GridSpec,
     MemberSpec,
+    RoomSpec,
     RunSpec,
 )
 from lacunar.model.station_assumptions import decide_height, decide_leveling, decide_stations
 from lacunar.model.stations import greatest_rise
 from lacunar.model.stock_length import decide_stock
+from lacunar.model.survey_assumptions import decide_crooked, decide_survey, nominal_sizes
+from lacunar.model.take_off_assumptions import decide_take_off
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)
 class Resolution:
-    """A ceiling with nothing open, and what was assumed to close it."""
+    """A ceiling with nothing open, and what was assumed to close it.
+
+    What was assumed for the take-off alone stands apart: it has no bearing on what is built.
+    """
 
     ceiling: Ceiling
     assumptions: tuple[Assumption, ...]
+    take_off_assumptions: tuple[Assumption, ...] = ()
 
 
 def resolve(spec: CeilingSpec) -> Resolution:
@@ -72,6 +80,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
     around = FixingSurroundings(room.joists, beams, panel, greatest_rise(room.stations))
     fixing = decide_fixing(spec.fixing, around, usual.fixing, assuming)
     crown = decide_crown(spec.crown, units, assuming)
+    for_take_off = Assuming()
     ceiling = Ceiling(
         name=name,
         units=units,
@@ -86,8 +95,9 @@ def resolve(spec: CeilingSpec) -> Resolution:
         crown=crown,
         flat_mouldings=decide_flat_mouldings(spec.flat_mouldings, assuming),
         measured_openings=decide_openings(spec.measured_openings, crown, units, assuming),
+        take_off=decide_take_off(spec.take_off, units, for_take_off),
     )
-    return Resolution(ceiling, assuming.made)
+    return Resolution(ceiling, assuming.made, for_take_off.made)
 
 
 def resolve_run(name: RunName, run: RunSpec, units: Units) -> tuple[Run, tuple[Assumption, ...]]:
@@ -103,6 +113,13 @@ def _stated(value: Length | None, pointer: str) -> Length:
     return value
 
 
+def _sizes(room: RoomSpec) -> tuple[Length | None, Length | None]:
+    """What a room is called by: its length and width, or those of what was measured of it."""
+    if room.outline is not None:
+        return rough_sizes(room.outline)
+    return nominal_sizes(room.survey) if room.survey else (room.length, room.width)
+
+
 def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
     room = spec.room
     measured_to = assuming.settle(
@@ -116,9 +133,10 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         finish = usual.wall_finish
         assuming.note("/room/wall_finish", finish, "a usual wallboard on each wall")
         wall_finish = (finish, finish, finish, finish)
+    length, width = _sizes(room)
     return Room(
-        length=_stated(room.length, "/room/length"),
-        width=_stated(room.width, "/room/width"),
+        length=_stated(length, "/room/length"),
+        width=_stated(width, "/room/width"),
         height=decide_height(room, assuming),
         measured_to=measured_to,
         wall_finish=wall_finish,
@@ -132,6 +150,9 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         code_edition=room.code_edition or "",
         members=_members(room.members, usual, assuming),
         joists=decide_joists(room.joists, spec.fixing, usual.fixing, assuming),
+        survey=decide_survey(room, spec.units or Units.INCH, assuming),
+        outline=decide_outline(room, spec.units or Units.INCH, assuming),
+        crooked=decide_crooked(room, spec.units or Units.INCH, assuming),
         ceiling_items=decide_items(room.ceiling_items, assuming),
         wall_features=decide_wall_features(room.wall_features, assuming),
         stations=decide_stations(room, assuming),

@@ -13,6 +13,7 @@ from lacunar.model.moulding import Crown, FlatMoulding
 from lacunar.model.openings import Openings
 from lacunar.model.panel import Panel
 from lacunar.model.room import Room
+from lacunar.model.take_off import TakeOff
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,7 +38,8 @@ class StockRules:
 class Ceiling:
     """The resolved spec. The field names are the spec's, so that it reads back as a spec.
 
-    `fixing` is None where neither the joists nor anything about fixing was told.
+    `fixing` is None where neither the joists nor anything about fixing was told. `take_off` decides
+    nothing that is built.
     """
 
     name: str
@@ -53,3 +55,4 @@ class Ceiling:
     crown: Crown | None
     flat_mouldings: tuple[FlatMoulding, ...]
     measured_openings: Openings | None
+    take_off: TakeOff

@@ -13,9 +13,12 @@ from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
 from lacunar.model.item_fault_meanings import ITEM_FAULTS
 from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.opening_fault_meanings import OPENING_FAULTS
+from lacunar.model.outline_fault_meanings import OUTLINE_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
 from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
 from lacunar.model.station_fault_meanings import STATION_FAULTS
+from lacunar.model.survey_fault_meanings import SURVEY_FAULTS
+from lacunar.model.take_off_fault_meanings import TAKE_OFF_FAULTS
 
 _DOCUMENT = {
     "document_too_long": FaultMeaning(
@@ -365,9 +368,12 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **ITEM_FAULTS,
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
+        **OUTLINE_FAULTS,
+        **SURVEY_FAULTS,
         **PROFILE_FAULTS,
         **OPENING_FAULTS,
         **STATION_FAULTS,
+        **TAKE_OFF_FAULTS,
         **_QUERIES,
         **_SHEETS,
     }

@@ -6,15 +6,7 @@ from fractions import Fraction
 
 from lacunar.measure.length import Length
 from lacunar.model.room import RunName
-
-
-class WallKind(StrEnum):
-    """What stands at a wall."""
-
-    NONE = "none"
-    HALF = "half"
-    FULL = "full"
-    SOFFIT = "soffit"
+from lacunar.model.wall_kind import WallKind
 
 
 class Parity(StrEnum):

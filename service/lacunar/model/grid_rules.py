@@ -6,10 +6,11 @@ from math import prod
 from lacunar.measure.length import ZERO
 from lacunar.model import limits
 from lacunar.model.faults import Fault
-from lacunar.model.grid import Parity, WallCondition, WallKind
+from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.room import RunName
 from lacunar.model.rule_case import RuleCase, missing
 from lacunar.model.spec import RunSpec
+from lacunar.model.wall_kind import WallKind
 
 COUNTING = ("coffers", "largest_opening", "wished_opening")
 # What `total_of` looks at.

@@ -28,6 +28,7 @@ NAME_CHARACTERS = 64
 # Things counted. A room with more members than this is a building; a run with more coffers, or a
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
+OUTLINE_SIDES = 40
 STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
@@ -41,6 +42,11 @@ COFFERS_IN_ALL = 900
 HELD_COFFERS = 3
 # More fasteners than this split what they are driven into.
 FASTENERS_AT_CROSSING = 12
+# More coats than this are a slip of the pen.
+COATS = 9
+# A take-off of a house has a dozen ceilings; of those with most coffers, it takes two.
+POOLED_CEILINGS = 50
+POOLED_COFFERS = 2 * COFFERS_IN_ALL
 # A share a thousand times as large as another is no coffer beside it.
 WEIGHT = 1000
 
@@ -48,6 +54,7 @@ WEIGHT = 1000
 # persons, 2 for a revision index, 16 for an identification number; figures from memory); these are
 # no shorter, because offices use longer ones.
 CEILING_NAME = 80
+WALL_NAME = 4
 LABEL = 24
 COFFER_ID = 6
 MOULDING_NAME = 24
@@ -66,6 +73,9 @@ COFFER_ID = 8
 # in water.
 GRAVITY = (Fraction(1, 20), Fraction(3, 2))
 MOISTURE = (Fraction(0), Fraction(1))
+# As a share of what is needed, and one coat in square feet to a US gallon.
+WASTE = (Fraction(0), Fraction(1))
+COVERAGE = (Fraction(20), Fraction(2000))
 
 
 # What boards' movement is worked out from. Moisture is a percentage of the oven-dry weight: past 30
@@ -93,6 +103,12 @@ def _inches(least: str, most: str, reason: str) -> Bounds:
 
 
 ROOM_SIDE = _inches("12", "3600", "a ceiling is laid out from a closet of 1 ft to a hall of 300 ft")
+OUTLINE_SIDE = _inches("1", "3600", "a shorter side is no wall")
+ROOM_DIAGONAL = _inches("12", "5100", "no room of these sides has a longer diagonal")
+SURVEY_POINT = _inches("-3600", "3600", "points are measured from a place in or near the room")
+BOW = _inches("0", "12", "a wall that bows more is two walls")
+CLOSING = _inches("0", "12", "a survey off by more is no survey")
+TAPER = _inches("0", "12", "a taper of 12 in is seen by anybody")
 ROOM_HEIGHT = _inches("48", "720", "ceilings lie from 4 ft to 60 ft above the floor")
 WALL_FINISH = _inches("0", "12", "no wall finish is thicker than 12 in")
 HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
@@ -148,6 +164,11 @@ DIAGONAL = _inches("1", "5100", "a diagonal is from 1 in to that of the largest 
 OUT_OF_SQUARE = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is out of all square")
 CLOSING = _inches("1/64", "4", "no tape tells less than 1/64 in; 4 in is no reading")
 DIFFERENCE = _inches("0", "24", "beams set more than 2 ft off are another ceiling")
+PART_ALLOWANCE = _inches("0", "24", "a part cut more than 2 ft over is another part")
+CLEAT_WIDTH = _inches("1/2", "24", "a cleat is from 1/2 in to 2 ft wide")
+NAIL_SPACING = _inches("1", "120", "nails of a row are from 1 in to 10 ft apart")
+BEAD = _inches("12", "12000", "a cartridge gives from 1 ft to 1000 ft of bead")
+BEAD_SPACING = _inches("1", "120", "beads lie from 1 in to 10 ft apart")
 SHORTEST_PIECE = _inches("0", "48", "pieces of over 4 ft are no short ones")
 
 

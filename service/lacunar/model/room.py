@@ -10,7 +10,9 @@ from fractions import Fraction
 
 from lacunar.measure.length import Length
 from lacunar.model.ceiling_items import Item, WallFeature
+from lacunar.model.outline import Outline
 from lacunar.model.stations import Leveling, Station
+from lacunar.model.survey import Crooked, Survey
 from lacunar.model.woods import Species
 
 
@@ -138,11 +140,13 @@ class Joists:
 
 @dataclass(frozen=True, slots=True)
 class Room:
-    """A rectangular room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
+    """A room. `wall_finish` is a thickness for W1 to W4, or None where unknown.
 
     `headroom` is the least clear height wished for, `code_edition` what it was taken from, empty
-    where that was not told; `joists` are None where nothing is known of them. `height` is that of
-    the ceiling at its lowest; `leveling` is None where no `stations` are known.
+    where that was not told; `joists` are None where nothing is known of them. In a surveyed room
+    `length` and `width` are its sides W4 and W1 in round terms, `survey` has what holds; where
+    there is an `outline` they are how far that reaches. `height` is that of the ceiling at its
+    lowest; `leveling` is None where no `stations` are known.
     """
 
     length: Length
@@ -158,3 +162,6 @@ class Room:
     wall_features: tuple[WallFeature, ...]
     stations: tuple[Station, ...] = ()
     leveling: Leveling | None = None
+    survey: Survey | None = None
+    crooked: Crooked | None = None
+    outline: Outline | None = None

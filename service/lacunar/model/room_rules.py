@@ -12,13 +12,15 @@ from lacunar.model.spec import MemberSpec
 
 
 def room_has_its_three_sizes(case: RuleCase) -> Iterator[Fault]:
-    """Length, width and height are all a small spec needs, and none of them can be assumed.
+    """Length and width, or a survey, are all a small spec needs beside a height.
 
-    The height may be left to stations that tell it.
+    None of them can be assumed. The height may be left to stations that tell it.
     """
     room = case.spec.room
+    given = room.survey is not None or room.outline is not None
+    surveyed = given or not case.sound("/room/survey", "/room/outline")
     for name, size in (("length", room.length), ("width", room.width)):
-        if size is None and case.sound(f"/room/{name}"):
+        if size is None and not surveyed and case.sound(f"/room/{name}"):
             yield missing(f"/room/{name}", f"The {name} of the room")
     told = room.height is not None or any(station.height for station in room.stations)
     if not told and case.sound("/room/height", "/room/stations"):

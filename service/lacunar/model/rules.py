@@ -15,12 +15,15 @@ from lacunar.model.item_rules import ITEM_RULES
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding_rules import MOULDING_RULES
 from lacunar.model.opening_rules import OPENING_RULES
+from lacunar.model.outline_rules import OUTLINE_RULES
 from lacunar.model.panel_rules import PANEL_RULES
 from lacunar.model.room_rules import ROOM_RULES
 from lacunar.model.rule_case import Rule, RuleCase
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.spec_lengths import lengths_in
 from lacunar.model.station_rules import STATION_RULES
+from lacunar.model.survey_rules import SURVEY_RULES
+from lacunar.model.take_off_rules import TAKE_OFF_RULES
 
 
 def lengths_lie_within_bounds(case: RuleCase) -> Iterator[Fault]:
@@ -46,6 +49,8 @@ def length_out_of_bounds(pointer: str, length: Length, bounds: Bounds) -> Fault:
 RULES: tuple[Rule, ...] = (
     lengths_lie_within_bounds,
     *ROOM_RULES,
+    *SURVEY_RULES,
+    *OUTLINE_RULES,
     *STATION_RULES,
     *BEAM_RULES,
     *GRID_RULES,
@@ -54,6 +59,7 @@ RULES: tuple[Rule, ...] = (
     *MOULDING_RULES,
     *ITEM_RULES,
     *OPENING_RULES,
+    *TAKE_OFF_RULES,
 )
 
 

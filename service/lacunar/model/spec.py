@@ -28,10 +28,13 @@ from lacunar.model.grid import Parity, WallCondition
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import OpeningsSpec
+from lacunar.model.outline import OutlineSpec
 from lacunar.model.panel import PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import Casing, CeilingState, JoistKind, MeasuredTo, RunName
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.survey import CrookedSpec, SurveySpec
+from lacunar.model.take_off import TakeOffSpec
 from lacunar.model.woods import Species
 
 
@@ -101,7 +104,7 @@ class FixingSpec:
 
 @dataclass(frozen=True, slots=True)
 class RoomSpec:
-    """The room; see `model.room.Room`. Length, width and height suffice."""
+    """The room; see `model.room.Room`. Length, width and height suffice, or height and a survey."""
 
     length: Length | None = None
     width: Length | None = None
@@ -112,6 +115,9 @@ class RoomSpec:
     code_edition: str | None = None
     members: tuple[MemberSpec, ...] = ()
     joists: JoistsSpec | None = None
+    survey: SurveySpec | None = None
+    crooked: CrookedSpec | None = None
+    outline: OutlineSpec | None = None
     stations: tuple[StationSpec, ...] = ()
     leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()
@@ -265,3 +271,4 @@ class CeilingSpec:
     crown: CrownSpec | None = None
     flat_mouldings: tuple[FlatMouldingSpec, ...] = ()
     measured_openings: OpeningsSpec | None = None
+    take_off: TakeOffSpec | None = None

@@ -1,7 +1,7 @@
 """Every length a spec can hold, with its JSON pointer and the bounds it must lie in."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
 
 from lacunar.measure.length import Length
 from lacunar.model import limits
@@ -10,6 +10,7 @@ from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
 from lacunar.model.openings import OpeningsSpec
+from lacunar.model.outline import OutlineSpec
 from lacunar.model.panel import PanelKind
 from lacunar.model.room import WALLS, RunName
 from lacunar.model.spec import (
@@ -24,6 +25,8 @@ from lacunar.model.spec import (
 )
 from lacunar.model.stations import LevelingSpec, StationSpec
 from lacunar.model.stock import Stock
+from lacunar.model.survey import CORNERS, CrookedSpec, DiagonalsSpec, SurveySpec
+from lacunar.model.take_off import NailSpacingSpec, TakeOffSpec
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +64,7 @@ def lengths_in(spec: CeilingSpec) -> Iterator[BoundLength]:
     for position, moulding in enumerate(spec.flat_mouldings):
         yield from _in_flat_moulding(f"/flat_mouldings/{position}", moulding)
     yield from _in_openings(spec.measured_openings or OpeningsSpec())
+    yield from _in_take_off(spec.take_off or TakeOffSpec())
 
 
 def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
@@ -68,6 +72,10 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield BoundLength("/room/width", room.width, limits.ROOM_SIDE)
     yield BoundLength("/room/height", room.height, limits.ROOM_HEIGHT)
     yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
+    yield from _in_survey(room.survey or SurveySpec())
+    yield from _in_outline(room.outline or OutlineSpec())
+    crooked = room.crooked or CrookedSpec()
+    yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
     if room.wall_finish is None:
         return
     if len(set(room.wall_finish)) == 1:
@@ -75,6 +83,34 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
         return
     for wall, finish in zip(WALLS, room.wall_finish, strict=True):
         yield BoundLength(f"/room/wall_finish/{wall}", finish, limits.WALL_FINISH)
+
+
+def _in_survey(survey: SurveySpec) -> Iterator[BoundLength]:
+    place = "/room/survey"
+    for wall, side in zip(WALLS, survey.sides or (), strict=False):
+        yield BoundLength(f"{place}/sides/{wall}", side, limits.ROOM_SIDE)
+    for wall, bow in zip(WALLS, survey.bows or (), strict=False):
+        yield BoundLength(f"{place}/bows/{wall}", abs(bow), limits.BOW)
+    diagonals = survey.diagonals or DiagonalsSpec()
+    yield BoundLength(f"{place}/diagonals/rising", diagonals.rising, limits.ROOM_DIAGONAL)
+    yield BoundLength(f"{place}/diagonals/falling", diagonals.falling, limits.ROOM_DIAGONAL)
+    for corner, spot in zip(CORNERS, survey.points or (), strict=False):
+        yield BoundLength(f"{place}/points/{corner}/x", spot.x, limits.SURVEY_POINT)
+        yield BoundLength(f"{place}/points/{corner}/y", spot.y, limits.SURVEY_POINT)
+    yield BoundLength(f"{place}/tolerance", survey.tolerance, limits.CLOSING)
+
+
+def _in_outline(outline: OutlineSpec) -> Iterator[BoundLength]:
+    place = "/room/outline"
+    for number, side in enumerate(outline.sides or ()):
+        yield BoundLength(f"{place}/sides/{number}/length", side.length, limits.OUTLINE_SIDE)
+    for number, spot in enumerate(outline.points or ()):
+        yield BoundLength(f"{place}/points/{number}/x", spot.x, limits.SURVEY_POINT)
+        yield BoundLength(f"{place}/points/{number}/y", spot.y, limits.SURVEY_POINT)
+    for number, diagonal in enumerate(outline.diagonals):
+        at = f"{place}/diagonals/{number}/length"
+        yield BoundLength(at, diagonal.length, limits.ROOM_DIAGONAL)
+    yield BoundLength(f"{place}/tolerance", outline.tolerance, limits.CLOSING)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
@@ -226,3 +262,19 @@ def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
     )
     yield BoundLength(f"{place}/closing_limit", openings.closing_limit, limits.CLOSING)
     yield BoundLength(f"{place}/difference_limit", openings.difference_limit, limits.DIFFERENCE)
+
+
+def _in_take_off(take_off: TakeOffSpec) -> Iterator[BoundLength]:
+    place = "/take_off"
+    for name in ("length_allowance", "width_allowance"):
+        yield BoundLength(f"{place}/{name}", getattr(take_off, name), limits.PART_ALLOWANCE)
+    yield BoundLength(f"{place}/cleat_width", take_off.cleat_width, limits.CLEAT_WIDTH)
+    yield from _in_stock(f"{place}/blocking", take_off.blocking)
+    for each in fields(NailSpacingSpec):
+        spacing = getattr(take_off.nail_spacing, each.name)
+        yield BoundLength(f"{place}/nail_spacing/{each.name}", spacing, limits.NAIL_SPACING)
+    adhesive = take_off.adhesive
+    yield BoundLength(
+        f"{place}/adhesive/bead_per_cartridge", adhesive.bead_per_cartridge, limits.BEAD
+    )
+    yield BoundLength(f"{place}/adhesive/bead_spacing", adhesive.bead_spacing, limits.BEAD_SPACING)

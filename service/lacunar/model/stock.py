@@ -1,7 +1,7 @@
 """Lumber and sheets by their trade names, with the published sizes behind the names."""
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from fractions import Fraction
@@ -91,10 +91,35 @@ def actual_stock(thickness: Length, width: Length, units: Units) -> Stock:
     >>> actual_stock(Length.of_millimeters(18), Length.of_millimeters(140), Units.MILLIMETER).name
     '18 x 140 mm'
     """
+    return Stock(size_name((thickness, width), units), StockKind.ACTUAL, thickness, width)
+
+
+def size_name(sizes: Sequence[Length], units: Units) -> str:
+    """Turn exact sizes [length] into the name of what has them.
+
+    >>> size_name((Length.of_feet(4), Length.of_feet(8)), Units.INCH)
+    '48 x 96 in'
+    """
     unit = Length.of_inches(units.inches_each)
     finest = FINEST_FRACTION if units is Units.INCH else 1
-    sizes = (_counted(size / unit, finest) for size in (thickness, width))
-    return Stock(f"{' x '.join(sizes)} {units}", StockKind.ACTUAL, thickness, width)
+    return f"{' x '.join(_counted(size / unit, finest) for size in sizes)} {units}"
+
+
+def nominal_size(stock: Stock) -> tuple[Length, Length] | None:
+    """Turn stock into the thickness and width its trade name says; None where it says none.
+
+    Hardwood of random width has the width it was given.
+
+    >>> nominal_size(read_stock("5/4x6"))
+    (Length(5/4 in), Length(6 in))
+    """
+    thickness, _, width = stock.name.partition("x")
+    if stock.kind in SOFTWOOD:
+        nominal = stock_tables.QUARTERS_OF_BOARD.get(thickness) or _mixed(thickness)
+        return _length(nominal), _length(Fraction(width))
+    if stock.kind is StockKind.QUARTER:
+        return _length(Fraction(stock.name)), stock.width
+    return None
 
 
 def is_common(stock: Stock) -> bool:

@@ -12,10 +12,11 @@ from lacunar.model.assumptions import resolve_run
 from lacunar.model.ceiling import Assumption
 from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import Fault, SpecRefused
-from lacunar.model.grid import WallCondition, WallKind
+from lacunar.model.grid import WallCondition
 from lacunar.model.room import RunName
 from lacunar.model.rules import check
 from lacunar.model.spec import BeamsSpec, BoxSpec, CeilingSpec, GridSpec, RoomSpec, RunSpec
+from lacunar.model.wall_kind import WallKind
 
 
 @dataclass(frozen=True, slots=True)

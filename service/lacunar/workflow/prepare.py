@@ -49,7 +49,8 @@ def told_in(resolution: Resolution, units: Units | None) -> Resolution:
     chosen = ("/units", "/mark_to")
     assumptions = [each for each in resolution.assumptions if each.pointer not in chosen]
     assumptions.append(Assumption("/mark_to", step.text, "the answer is told in other units"))
-    return Resolution(replace(ceiling, units=units, mark_to=step), tuple(assumptions))
+    told = replace(ceiling, units=units, mark_to=step)
+    return replace(resolution, ceiling=told, assumptions=tuple(assumptions))
 
 
 def drawn_on(resolution: Resolution, paper: Paper | None) -> Resolution:
@@ -59,7 +60,7 @@ def drawn_on(resolution: Resolution, paper: Paper | None) -> Resolution:
         return resolution
     kept = tuple(each for each in resolution.assumptions if each.pointer != "/drawing/paper")
     drawing = replace(ceiling.drawing, paper=paper)
-    return Resolution(replace(ceiling, drawing=drawing), kept)
+    return replace(resolution, ceiling=replace(ceiling, drawing=drawing), assumptions=kept)
 
 
 def layout_answer(prepared: Prepared, *, trace: bool) -> Mapping[str, Any]:

@@ -53,6 +53,10 @@ def small_layout() -> dict[str, object]:
                 for column, (left, right) in enumerate(COLUMNS, start=1)
             ],
         },
+        "outline": [
+            {"x": _length(x), "y": _length(y)}
+            for x, y in ((ZERO, ZERO), (LENGTH, ZERO), (LENGTH, WIDTH), (ZERO, WIDTH))
+        ],
         "marks": [{"run": run, "end": "start", "marks": _marks(run)} for run in FACES],
     }
 

@@ -295,7 +295,11 @@ def _view() -> Group:
             ("overall", (FACES[run][0], FACES[run][-1])),
         )
     ]
-    ceiling = Group("object", (*_coffers(), *_crown(), *_beams(), *_walls()), id="object-view-1")
+    room = (at(ZERO, ZERO), at(LENGTH, ZERO), at(LENGTH, WIDTH), at(ZERO, WIDTH))
+    field = Polyline(room, None, closed=True, fill=Fill.TINT)
+    ceiling = Group(
+        "object", (field, *_coffers(), *_crown(), *_beams(), *_walls()), id="object-view-1"
+    )
     datum = Group("datum", (Circle(DATUM, 1.6, style.LEADER),), id="datum")
     data = {"view": "reflected-ceiling-plan", "scale": "24", "scale-text": '1/2" = 1\'-0"'}
     return Group("view", (ceiling, datum, *_tags(), *strings), "view-1", "Plan", data)

@@ -3,7 +3,7 @@
 import pytest
 
 from lacunar.drawing.checker import check_set
-from lacunar.drawing.checker.facts import UnexpectedJson, exact_millimeters
+from lacunar.drawing.checker.json_node import UnexpectedJson, exact_millimeters
 from lacunar.drawing.typeface import Typeface
 from tests.drawing.checker.small_layout import small_layout
 from tests.drawing.checker.spoiled import Spoiled, checked, findings, points

@@ -14,7 +14,7 @@ from lacunar.drawing.checker.subject import Subject
 
 def crown_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 68: crown is drawn once in each coffer that has it, mitred into its corners."""
-    for frame in plan_frames(subject.sheet):
+    for frame in plan_frames(subject):
         coffers = {coffer.id: coffer for coffer in subject.facts.coffers}
         drawn = [group.data.get("id", "") for group in subject.sheet.of_kind("crown", frame.view)]
         wanted = [seen.id for seen in subject.facts.seen]

@@ -11,7 +11,7 @@ from lacunar.drawing.checker.subject import Subject
 def arrows_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 67: arrows lie in their coffers, the way that boards or grain lie; one at least."""
     sheet, way = subject.sheet, subject.facts.direction
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         arrows = list(sheet.of_kind("direction", frame.view))
         if way and not arrows:
             yield sheet.finding(67, frame.view.id, f"does not show what lies along the {way} run")

@@ -6,14 +6,12 @@ Only the JSON is read, as any other program would get it: its `exact` figures, n
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from functools import lru_cache
 
-MILLIMETERS = {"in": Fraction("25.4"), "mm": Fraction(1)}
+from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
+from lacunar.drawing.checker.json_node import Node
+from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
+
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
-
-
-class UnexpectedJson(Exception):
-    """The layout's JSON lacks what the checker needs; names the place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -115,8 +113,10 @@ class JoistFacts:
 
 @dataclass(frozen=True, slots=True)
 class LayoutFacts:
-    """One layout. `marks` are those at the start of the other run, by run.
+    """One layout. `marks` are those of a run at the `start` or the `end` of the other one.
 
+    `outline` are the room's corners, counter-clockwise from the datum; `crooked` None in a room
+    that is square, `outline_facts` in one with four walls.
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
@@ -132,29 +132,65 @@ class LayoutFacts:
     members: tuple[BeamFacts, ...]
     coffers: tuple[CofferFacts, ...]
     seen: tuple[SeenFacts, ...]
-    marks: Mapping[str, tuple[MarkFacts, ...]]
+    marks: Mapping[tuple[str, str], tuple[MarkFacts, ...]]
+    outline: tuple[tuple[Fraction, Fraction], ...]
     direction: str
     openings: tuple[OpeningFacts, ...] = ()
     items: tuple[ItemFacts, ...] = ()
     features: tuple[FeatureFacts, ...] = ()
     title: Mapping[str, str] = field(default_factory=dict)
     joists: JoistFacts | None = None
+    crooked: CrookedFacts | None = None
+    outline_facts: OutlineFacts | None = None
 
+    @property
+    def angled_beams(self) -> tuple[BeamFacts, ...]:
+        """Beams at angled walls, by their ids alone: they lie along neither run."""
+        odd, nowhere = self.outline_facts, Line(Fraction(0), Fraction(0))
+        ids = odd.angled if odd else ()
+        return tuple(BeamFacts(each, "", nowhere, nowhere, nowhere) for each in ids)
 
-@lru_cache(maxsize=4096)
-def exact_millimeters(text: str) -> Fraction:
-    """An exact value such as `769/16 in` in millimeters; `ValueError` for anything else."""
-    number, _, unit = text.partition(" ")
-    if unit not in MILLIMETERS:
-        raise ValueError(text)
-    return Fraction(number) * MILLIMETERS[unit]
+    def before(self, run: str, end: str) -> Fraction:
+        """How far a run's start wall lies before the line that is divided, at one end."""
+        return self.crooked.runs[run, end].before if self.crooked else Fraction(0)
+
+    def span(self, run: str, end: str) -> Fraction:
+        """From wall to wall along a run, at one end."""
+        return self.crooked.runs[run, end].span if self.crooked else self.spans[run].at_start
+
+    def wall_ends(self, wall: str) -> tuple[tuple[Fraction, Fraction], tuple[Fraction, Fraction]]:
+        """The corners a wall goes between, clockwise: W1 starts at the datum."""
+        number, count = int(wall.removeprefix("W")), len(self.outline)
+        return self.outline[(count - number + 1) % count], self.outline[count - number]
+
+    def face_at(self, wall: str, run: str, across: Fraction) -> Fraction:
+        """Where a wall's face lies along a run, so far along the other one.
+
+        In a room with other than four walls, the place furthest out that W1 to W4 have.
+        """
+        if self.outline_facts is not None:
+            return Fraction(0) if wall in ("W1", "W4") else self.spans[run].at_start
+        along = 0 if run == "length" else 1
+        start, end = self.wall_ends(wall)
+        share = (across - start[1 - along]) / (end[1 - along] - start[1 - along])
+        return start[along] + (end[along] - start[along]) * share
+
+    def unlike(self, run: str, kinds: tuple[str, ...]) -> bool:
+        """Whether marks of some kinds differ from one end of a run to the other."""
+        one, other = (
+            {mark for mark in self.marks.get((run, end), ()) if mark.kind in kinds}
+            for end in ("start", "end")
+        )
+        return bool(other) and one != other
 
 
 def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
     """Turn the layout's JSON into what sheets are held against. Errors: `UnexpectedJson`."""
-    root = _Node(layout, "")
+    root = Node(layout, "")
     ceiling = root["ceiling"]
     beams = list(root["beams"])
+    odd = read_outline(root)
+    cut = odd.coffers if odd else ()
     unit = ceiling["units"].text
     step = ceiling["mark_to"].text
     digest = layout.get("digest", "")
@@ -166,23 +202,28 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         beams=tuple(_beam(beam) for beam in beams),
         wall_beams=tuple(_wall_beam(beam) for beam in root["wall_beams"]),
         members=tuple(_member(beam) for beam in beams if beam["member"].given),
-        coffers=tuple(_coffer(coffer) for coffer in root["coffers"]),
+        coffers=(
+            *(_coffer(coffer) for coffer in root["coffers"]),
+            *(CofferFacts(each.id, each.row, each.column, each.corners) for each in cut),
+        ),
         seen=tuple(_seen(root["mouldings"])),
         marks={
-            marks["run"].text: tuple(_mark(mark) for mark in marks["marks"])
+            (marks["run"].text, marks["end"].text): tuple(_mark(mark) for mark in marks["marks"])
             for marks in root["marks"]
-            if marks["end"].text == "start"
         },
+        outline=tuple((spot["x"].length, spot["y"].length) for spot in root["outline"]),
         direction=_direction(ceiling),
         openings=tuple(_openings(root)),
         items=tuple(_items(root)),
         features=tuple(_features(root)),
         title=dict(_title(ceiling)),
         joists=_joists(ceiling),
+        crooked=read_crooked(root),
+        outline_facts=odd,
     )
 
 
-def _title(ceiling: "_Node") -> Iterator[tuple[str, str]]:
+def _title(ceiling: Node) -> Iterator[tuple[str, str]]:
     """What the drawing section says, and the ceiling's name; nothing where there is no section."""
     if not ceiling.has("drawing"):
         return
@@ -191,7 +232,7 @@ def _title(ceiling: "_Node") -> Iterator[tuple[str, str]]:
         yield name, ceiling["drawing"][name].text
 
 
-def _joists(ceiling: "_Node") -> JoistFacts | None:
+def _joists(ceiling: Node) -> JoistFacts | None:
     if not ceiling.has("room") or not ceiling["room"].has("joists"):
         return None
     node = ceiling["room"]["joists"]
@@ -199,7 +240,7 @@ def _joists(ceiling: "_Node") -> JoistFacts | None:
     return JoistFacts(node["parallel_to"].text, places["spacing"], places["first"])
 
 
-def _openings(root: "_Node") -> Iterator[OpeningFacts]:
+def _openings(root: Node) -> Iterator[OpeningFacts]:
     """All that was measured; nothing where the layout says nothing of it."""
     if not root.has("measured_openings") or not root["measured_openings"].given:
         return
@@ -215,7 +256,7 @@ def _openings(root: "_Node") -> Iterator[OpeningFacts]:
                     )
 
 
-def _items(root: "_Node") -> Iterator[ItemFacts]:
+def _items(root: Node) -> Iterator[ItemFacts]:
     """All ceiling items; nothing where the layout says nothing of them."""
     if root.has("ceiling_items"):
         for item in root["ceiling_items"]["items"]:
@@ -224,7 +265,7 @@ def _items(root: "_Node") -> Iterator[ItemFacts]:
             yield ItemFacts(item["id"].text, item["kind"].text, x, y, length, width, rounded)
 
 
-def _features(root: "_Node") -> Iterator[FeatureFacts]:
+def _features(root: Node) -> Iterator[FeatureFacts]:
     """All wall features; nothing where the layout says nothing of them."""
     if root.has("wall_features"):
         for check in root["wall_features"]:
@@ -232,60 +273,17 @@ def _features(root: "_Node") -> Iterator[FeatureFacts]:
             yield FeatureFacts(name, kind, wall, check["near"].length, check["far"].length)
 
 
-def _direction(ceiling: "_Node") -> str:
+def _direction(ceiling: Node) -> str:
     """The run that boards or grain lie along; empty where nothing is said of one."""
     names = ("parallel_to", "grain") if ceiling.has("panel") else ()
     return next((ceiling["panel"][n].text for n in names if ceiling["panel"].has(n)), "")
 
 
-@dataclass(frozen=True, slots=True)
-class _Node:
-    """A place in the JSON: what stands there, and the way to it to say where something is amiss."""
-
-    value: object
-    pointer: str
-
-    def __getitem__(self, name: str) -> "_Node":
-        if not isinstance(self.value, Mapping) or name not in self.value:
-            raise UnexpectedJson(f"{self.pointer}/{name}: nothing is there")
-        return _Node(self.value[name], f"{self.pointer}/{name}")
-
-    def __iter__(self) -> Iterator["_Node"]:
-        if not isinstance(self.value, list | tuple):
-            raise UnexpectedJson(f"{self.pointer}: no list")
-        for place, item in enumerate(self.value):
-            yield _Node(item, f"{self.pointer}/{place}")
-
-    def has(self, name: str) -> bool:
-        return isinstance(self.value, Mapping) and name in self.value
-
-    @property
-    def given(self) -> bool:
-        return self.value is not None
-
-    @property
-    def text(self) -> str:
-        if not isinstance(self.value, str):
-            raise UnexpectedJson(f"{self.pointer}: no text")
-        return self.value
-
-    @property
-    def length(self) -> Fraction:
-        """The exact value of a length [mm]."""
-        return self.exact_of(self["exact"].text)
-
-    def exact_of(self, text: str) -> Fraction:
-        try:
-            return exact_millimeters(text)
-        except ValueError as error:
-            raise UnexpectedJson(f"{self.pointer}: no exact length: {text}") from error
-
-
-def _line(node: _Node) -> Line:
+def _line(node: Node) -> Line:
     return Line(node["at_start"].length, node["at_end"].length)
 
 
-def _beam(node: _Node) -> BeamFacts:
+def _beam(node: Node) -> BeamFacts:
     return BeamFacts(
         node["id"].text,
         node["on"].text,
@@ -296,11 +294,11 @@ def _beam(node: _Node) -> BeamFacts:
     )
 
 
-def _pieces(node: _Node) -> tuple[tuple[Fraction, Fraction], ...]:
+def _pieces(node: Node) -> tuple[tuple[Fraction, Fraction], ...]:
     return tuple((piece["start"].length, piece["end"].length) for piece in node["pieces"])
 
 
-def _wall_beam(node: _Node) -> BeamFacts:
+def _wall_beam(node: Node) -> BeamFacts:
     near, far = _line(node["near"]), _line(node["far"])
     return BeamFacts(
         node["id"].text,
@@ -308,7 +306,7 @@ def _wall_beam(node: _Node) -> BeamFacts:
         near,
         far,
         _middle(near, far),
-        node["wall"].text,
+        node["looks_as" if node.has("looks_as") else "wall"].text,
         _pieces(node),
     )
 
@@ -317,7 +315,7 @@ def _middle(near: Line, far: Line) -> Line:
     return Line((near.at_start + far.at_start) / 2, (near.at_end + far.at_end) / 2)
 
 
-def _member(beam: _Node) -> BeamFacts:
+def _member(beam: Node) -> BeamFacts:
     node = beam["member"]
     near, far = _line(node["near"]), _line(node["far"])
     return BeamFacts(
@@ -330,13 +328,13 @@ def _member(beam: _Node) -> BeamFacts:
     )
 
 
-def _coffer(node: _Node) -> CofferFacts:
+def _coffer(node: Node) -> CofferFacts:
     corners = tuple((corner["x"].length, corner["y"].length) for corner in node["corners"])
     row, column = (str(node[name].value) for name in ("row", "column"))
     return CofferFacts(node["id"].text, row, column, corners)
 
 
-def _seen(mouldings: _Node) -> Iterator[SeenFacts]:
+def _seen(mouldings: Node) -> Iterator[SeenFacts]:
     if not mouldings["crown"].given:
         return
     for trim in mouldings["coffers"]:
@@ -344,5 +342,5 @@ def _seen(mouldings: _Node) -> Iterator[SeenFacts]:
         yield from (SeenFacts(coffer.text, length, width) for coffer in trim["coffers"])
 
 
-def _mark(node: _Node) -> MarkFacts:
+def _mark(node: Node) -> MarkFacts:
     return MarkFacts(node["kind"].text, node["of"].text, node["side"].text, node["mark"].length)

@@ -9,6 +9,7 @@ from itertools import pairwise
 from math import floor
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, LayoutFacts
+from lacunar.drawing.checker.naming import says
 from lacunar.drawing.checker.plan_frame import plan_views
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.strings import (
@@ -25,6 +26,7 @@ from lacunar.drawing.checker.subject import Subject
 OVERALL = "overall"
 OPENINGS = "openings"
 CENTERS = "centers"
+WALLS = "walls"
 # Ends of neighboring dimension lines meet, but for the rounding of written coordinates.
 MEETING = 0.01
 
@@ -36,15 +38,15 @@ def strings_sum_up(subject: Subject) -> Iterator[Finding]:
     sheet = subject.sheet
     for group in sheet.of_kind("dimension"):
         yield from _unreadable(subject, group)
-    sums: dict[tuple[int, str], dict[str, Fraction]] = {}
+    sums: dict[tuple[int, str, str], dict[str, Fraction]] = {}
     for string in run_strings(sheet):
         yield from _breaks(subject, string)
         figures = [printed(dimension.figure.text, sheet) for dimension in string.dimensions]
         total = sum((figure for figure in figures if figure is not None), Fraction(0))
-        sums.setdefault((string.view, string.run), {})[string.name] = total
-    for (_, run), totals in sums.items():
+        sums.setdefault((string.view, string.run, string.end), {})[string.name] = total
+    for (_, run, end), totals in sums.items():
         for name, total in totals.items():
-            where = f"string-{run}-{name}"
+            where = f"string-{run}-{name}" + (" at the end" if end == "end" else "")
             if OVERALL not in totals:
                 yield sheet.finding(9, where, "there is no overall to sum up to")
             elif total != totals[OVERALL]:
@@ -79,7 +81,7 @@ def overall_is_span(subject: Subject) -> Iterator[Finding]:
     for string in run_strings(sheet):
         if string.name != OVERALL:
             continue
-        span = rounded(facts.spans[string.run].at_start, facts.step)
+        span = rounded(facts.span(string.run, string.end), facts.step)
         figures = [printed(dimension.figure.text, sheet) for dimension in string.dimensions]
         if figures != [span]:
             texts = ", ".join(f"“{one.figure.text}”" for one in string.dimensions)
@@ -99,7 +101,7 @@ def marks_agree(subject: Subject) -> Iterator[Finding]:
     for mark in marks_read(sheet):
         yield from _mark_faults(subject, mark)
     for string in run_strings(sheet):
-        places = _places(subject, string.run)
+        places = _places(subject, string.run, string.end)
         for dimension in string.dimensions:
             start, end = places.get(dimension.source), places.get(dimension.target)
             figure = printed(dimension.figure.text, sheet)
@@ -117,7 +119,8 @@ def _rows_named(subject: Subject) -> Iterator[Finding]:
     for table in sheet.of_kind("marks-table"):
         for row in sheet.of_kind("mark-row", table):
             texts = [one.text for one in sheet.letterings_in(row) if one.group == row.number]
-            if texts != [row.data.get("of")]:
+            named = row.data.get("member") or row.data.get("of", "")
+            if len(texts) != 1 or not says(texts[0], named):
                 yield sheet.finding(11, f"{table.id} {row.data.get('of')}", f"is named {texts}")
 
 
@@ -130,7 +133,7 @@ def _mark_faults(subject: Subject, mark: MarkRead) -> Iterator[Finding]:
         yield sheet.finding(11, where, message)
     listed = [
         one.mark
-        for one in subject.facts.marks.get(mark.run, ())
+        for one in subject.facts.marks.get((mark.run, mark.end), ())
         if (one.kind, one.of, one.side) == (mark.kind, mark.of, mark.side)
     ]
     if figure is not None and listed != [figure]:
@@ -138,19 +141,20 @@ def _mark_faults(subject: Subject, mark: MarkRead) -> Iterator[Finding]:
         yield sheet.finding(11, where, message)
 
 
-def _places(subject: Subject, run: str) -> dict[str, Fraction]:
-    """Every place a string of the run can stop at: from the sheet's table, else from the layout.
+def _places(subject: Subject, run: str, end: str) -> dict[str, Fraction]:
+    """Every place a string can stop at, from the wall: from the sheet's table, else the layout.
 
     Where the face of one thing is the face of the next, only one of the two may be marked.
     """
-    step = subject.facts.step
-    stops = stop_places(subject.facts, run)
-    places = {name: rounded(place, step) for name, place in stops.items()}
-    for fact in subject.facts.marks.get(run, ()):
+    facts = subject.facts
+    before = facts.before(run, end)
+    stops = stop_places(facts, run, end)
+    places = {name: rounded(place + before, facts.step) for name, place in stops.items()}
+    for fact in facts.marks.get((run, end), ()):
         places[_stop_name(fact.kind, fact.of, fact.side)] = fact.mark
     for mark in marks_read(subject.sheet):
         figure = printed(mark.text, subject.sheet)
-        if mark.run == run and figure is not None:
+        if (mark.run, mark.end) == (run, end) and figure is not None:
             places[_stop_name(mark.kind, mark.of, mark.side)] = figure
     return places
 
@@ -171,8 +175,13 @@ def faces_from_datum(subject: Subject) -> Iterator[Finding]:
     for string in run_strings(sheet):
         if string.name != OPENINGS:
             continue
-        stops = stop_places(facts, string.run)
-        reached = {stops.get(dimension.target) for dimension in string.dimensions}
+        stops = stop_places(facts, string.run, string.end)
+        reached = {
+            stops.get(dimension.target)
+            for each in run_strings(sheet)
+            if (each.view, each.run) == (string.view, string.run) and each.name in (OPENINGS, WALLS)
+            for dimension in each.dimensions
+        }
         for beam in (*facts.beams, *facts.wall_beams):
             if beam.on != string.run:
                 continue
@@ -183,16 +192,26 @@ def faces_from_datum(subject: Subject) -> Iterator[Finding]:
 
 
 def _strings_missing(subject: Subject) -> Iterator[Finding]:
-    """The strings a plan should have and has not; without beams, a run needs none of centers."""
+    """The strings a plan should have and has not; without beams, a run needs none of centers.
+
+    All of a run's strings are to stand at one of its ends.
+    """
     sheet, beams = subject.sheet, subject.facts.beams
-    drawn = {(string.view, string.run, string.name) for string in run_strings(sheet)}
+    drawn = {(one.view, one.run, one.end, one.name) for one in run_strings(sheet)}
     for view in plan_views(sheet):
         for run in WALLS_OF_RUN:
             centers = (CENTERS,) if any(beam.on == run for beam in beams) else ()
-            for name in (OPENINGS, *centers, OVERALL):
-                if (view.number, run, name) not in drawn:
-                    message = f"the {run} run has no string of {name}"
-                    yield sheet.finding(12, view.id, message)
+            wanted = (OPENINGS, *centers, OVERALL)
+            missing = min(
+                (
+                    [name for name in wanted if (view.number, run, end, name) not in drawn]
+                    for end in ("start", "end")
+                ),
+                key=len,
+            )
+            for name in missing:
+                message = f"the {run} run has no string of {name}"
+                yield sheet.finding(12, view.id, message)
 
 
 def _faces_to_show(beam: BeamFacts) -> Iterator[tuple[str, Fraction]]:
@@ -204,10 +223,13 @@ def _faces_to_show(beam: BeamFacts) -> Iterator[tuple[str, Fraction]]:
         yield "near", beam.near.at_start
 
 
-def stop_places(facts: LayoutFacts, run: str) -> dict[str, Fraction]:
+def stop_places(facts: LayoutFacts, run: str, end: str) -> dict[str, Fraction]:
     """Where the layout has each place that a dimension can name, along a run, unrounded."""
-    start, end = WALLS_OF_RUN[run]
-    places = {start: Fraction(0), end: facts.spans[run].at_start}
+    start_wall, end_wall = WALLS_OF_RUN[run]
+    before = facts.before(run, end)
+    places = {start_wall: -before, end_wall: facts.span(run, end) - before}
+    if facts.outline_facts is not None:
+        places |= dict(facts.outline_facts.places(run))
     for beam in (*facts.beams, *facts.wall_beams):
         if beam.on == run:
             places[f"{beam.id}:near"] = beam.near.at_start

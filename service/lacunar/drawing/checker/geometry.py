@@ -6,6 +6,7 @@ from fractions import Fraction
 from math import dist, inf
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, CofferFacts
+from lacunar.drawing.checker.outline_facts import OutlineFacts, Place
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, plan_views, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
@@ -21,7 +22,7 @@ Line = tuple[Spot, ...]
 
 def plan_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 16: walls, coffers, beams and members lie where the layout has them, never flipped."""
-    frames = list(plan_frames(subject.sheet))
+    frames = list(plan_frames(subject))
     if len(frames) != len(list(plan_views(subject.sheet))):
         message = "a plan without a scale, or without faces of W1 and W4 to measure it from"
         yield subject.sheet.finding(16, subject.sheet.id, message)
@@ -32,6 +33,7 @@ def plan_as_laid_out(subject: Subject) -> Iterator[Finding]:
         yield from _coffers(subject, frame)
         yield from _beams(subject, frame)
         yield from _wall_beams(subject, frame)
+        yield from _angled_beams(subject, frame)
         yield from _members(subject, frame)
 
 
@@ -44,15 +46,33 @@ def _datum(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
 
 
 def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
-    spans, zero = subject.facts.spans, Fraction(0)
-    for run, walls in WALLS_OF_RUN.items():
-        other = spans["width" if run == "length" else "length"]
-        for wall, along in zip(walls, (zero, spans[run].at_start), strict=True):
-            expected = (frame.on(run, along, zero), frame.on(run, along, other.at_start))
-            drawn = wall_face(subject.sheet, frame.view, wall)
-            if not _same_line(drawn, expected):
-                message = "the finish face is not where the layout has it"
-                yield subject.sheet.finding(16, f"wall-{wall}", message)
+    odd = subject.facts.outline_facts
+    if odd is not None:
+        yield from _sides(subject, frame, odd)
+        return
+    for number in range(1, len(subject.facts.outline) + 1):
+        wall = f"W{number}"
+        expected = tuple(frame.spot(*corner) for corner in subject.facts.wall_ends(wall))
+        drawn = wall_face(subject.sheet, frame.view, wall)
+        if not _same_line(drawn, expected):
+            message = "the finish face is not where the layout has it"
+            yield subject.sheet.finding(16, f"wall-{wall}", message)
+
+
+def _sides(subject: Subject, frame: PlanFrame, odd: OutlineFacts) -> Iterator[Finding]:
+    """The sides of a room with other than four walls."""
+    sheet = subject.sheet
+    drawn = {
+        group.data.get("side", ""): path.spots
+        for group in sheet.of_kind("wall", frame.view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    }
+    for side in odd.sides:
+        expected = tuple(frame.spot(*corner) for corner in side.ends)
+        if not _same_line(drawn.get(side.side, ()), expected):
+            message = "the finish face is not where the layout has it"
+            yield sheet.finding(16, f"wall-{side.wall}-{side.side}", message)
 
 
 def _same_line(drawn: Line, expected: Line) -> bool:
@@ -69,6 +89,7 @@ def _same_ids(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         ("coffer", facts.coffers),
         ("beam", facts.beams),
         ("wall-beam", facts.wall_beams),
+        ("angled-beam", facts.angled_beams),
         ("member", facts.members),
     ):
         wanted = Counter(record.id for record in records)
@@ -120,7 +141,7 @@ def _beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             continue
         record = records[identity]
         expected = [
-            tuple(_on_face(subject, frame, record, side, across) for across in piece)
+            _on_face(subject, frame, record, side, piece)
             for piece in record.pieces
             for side in ("near", "far")
         ]
@@ -144,10 +165,10 @@ def _center_line(
     subject: Subject, frame: PlanFrame, group: GroupRead, record: BeamFacts
 ) -> Iterator[Finding]:
     """A beam's center line, where it is drawn, lies on its center."""
-    across = _across(subject, record)
+    ends = _at_walls(subject, record, record.center.at_start)
     center = (
-        frame.on(record.on, record.center.at_start, Fraction(0)),
-        frame.on(record.on, record.center.at_end, across),
+        frame.on(record.on, record.center.at_start, ends[0]),
+        frame.on(record.on, record.center.at_end, ends[1]),
     )
     for path in subject.sheet.own_paths(group):
         on_center = all(_within(spot, center) for spot in path.spots)
@@ -161,11 +182,12 @@ def _members(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
         if identity not in records:
             continue
         record = records[identity]
-        start, end = record.pieces[0]
-        expected = [
-            (frame.on(record.on, face.at_start, start), frame.on(record.on, face.at_end, end))
-            for face in (record.near, record.far)
-        ]
+        expected = []
+        for face in (record.near, record.far):
+            start, _ = _reaching(subject, record, face.at_start, record.pieces[0])
+            _, end = _reaching(subject, record, face.at_end, record.pieces[0])
+            line = frame.on(record.on, face.at_start, start), frame.on(record.on, face.at_end, end)
+            expected.append(line)
         yield from _compared(subject, group, lines, expected)
 
 
@@ -174,13 +196,50 @@ def _across(subject: Subject, record: BeamFacts) -> Fraction:
     return subject.facts.spans["width" if record.on == "length" else "length"].at_start
 
 
+def _at_walls(subject: Subject, record: BeamFacts, place: Fraction) -> tuple[Fraction, Fraction]:
+    """Where a line across a beam's run, at a place of it, meets the walls it goes between."""
+    other = "width" if record.on == "length" else "length"
+    start, end = WALLS_OF_RUN[other]
+    return subject.facts.face_at(start, other, place), subject.facts.face_at(end, other, place)
+
+
+def _reaching(
+    subject: Subject, record: BeamFacts, place: Fraction, piece: tuple[Fraction, Fraction]
+) -> tuple[Fraction, Fraction]:
+    """A piece's ends along the beam: what ends at a clear line goes on to the wall."""
+    first, last = _at_walls(subject, record, place)
+    start, end = piece
+    return first if start == 0 else start, last if end == _across(subject, record) else end
+
+
 def _on_face(
-    subject: Subject, frame: PlanFrame, record: BeamFacts, side: str, across: Fraction
-) -> Spot:
-    """Where a beam's face stands on paper, so far along the beam; a face is straight."""
+    subject: Subject,
+    frame: PlanFrame,
+    record: BeamFacts,
+    side: str,
+    piece: tuple[Fraction, Fraction],
+) -> Line:
+    """Where a face of a beam's piece lies on paper; a face is straight."""
     line = record.near if side == "near" else record.far
-    share = across / _across(subject, record)
-    return frame.on(record.on, line.at_start + (line.at_end - line.at_start) * share, across)
+    whole = _across(subject, record)
+    ends = _reaching(subject, record, line.at_start, piece)
+    ends = _slanted(subject, record, side, ends)
+    places = (line.at_start + (line.at_end - line.at_start) * end / whole for end in ends)
+    return tuple(frame.on(record.on, place, end) for place, end in zip(places, ends, strict=True))
+
+
+def _slanted(
+    subject: Subject, record: BeamFacts, side: str, ends: tuple[Fraction, Fraction]
+) -> tuple[Fraction, Fraction]:
+    """The ends of a face of a beam with what goes on at an angled wall."""
+    odd = subject.facts.outline_facts
+    if odd is None:
+        return ends
+    start, end = (odd.slants.get((record.id, place), ("", Fraction(0))) for place in ends)
+    return (
+        ends[0] + (start[1] if start[0] == side else 0),
+        ends[1] + (end[1] if end[0] == side else 0),
+    )
 
 
 def _compared(
@@ -202,12 +261,31 @@ def _wall_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             continue
         record = records[identity]
         side = "near" if record.wall == WALLS_OF_RUN[record.on][1] else "far"
-        expected = [
-            tuple(_on_face(subject, frame, record, side, across) for across in piece)
-            for piece in record.pieces
-        ]
+        expected = [_on_face(subject, frame, record, side, piece) for piece in record.pieces]
+        if subject.facts.outline_facts is not None and _has_faces(subject, identity):
+            expected = _faces(subject, frame, identity)
         yield from _compared(subject, group, lines, expected)
         yield from _stated_faces(subject, group, record)
+
+
+def _has_faces(subject: Subject, beam: str) -> bool:
+    """Whether the layout tells the faces of what stands at a wall side by side."""
+    return bool(_sides_of(subject, beam))
+
+
+def _sides_of(subject: Subject, beam: str) -> list[tuple[Place, Place]]:
+    odd = subject.facts.outline_facts
+    return [side.face for side in odd.sides if side.beam == beam and side.face] if odd else []
+
+
+def _faces(subject: Subject, frame: PlanFrame, beam: str) -> list[Line]:
+    return [tuple(frame.spot(*end) for end in face) for face in _sides_of(subject, beam)]
+
+
+def _angled_beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
+    """The face of each beam at an angled wall."""
+    for group, identity, lines in _drawn(subject, frame, "angled-beam"):
+        yield from _compared(subject, group, lines, _faces(subject, frame, identity))
 
 
 def _within(spot: Spot, line: tuple[Spot, Spot]) -> bool:

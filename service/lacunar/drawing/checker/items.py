@@ -24,7 +24,7 @@ def items_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 75: each item is drawn once, about its center, to scale or as small as can be read."""
     wanted = Counter(item.id for item in subject.facts.items)
     known = {item.id: item for item in subject.facts.items}
-    for frame in plan_frames(subject.sheet):
+    for frame in plan_frames(subject):
         groups = list(subject.sheet.of_kind("item", frame.view))
         drawn = Counter(group.data.get("id", "") for group in groups)
         for identity in sorted((wanted - drawn).keys() | (drawn - wanted).keys()):
@@ -66,7 +66,7 @@ def _outline(subject: Subject, group: GroupRead, *, rounded: bool) -> Box | None
 def items_named(subject: Subject) -> Iterator[Finding]:
     """Point 77: an item's id stands by its symbol or at the end of a leader from it, once."""
     sheet = subject.sheet
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         tags = [tag for tag in sheet.of_kind("tag", frame.view) if tag.data.get("kind") == "item"]
         counts = Counter(tag.data.get("of", "") for tag in tags)
         symbols = {group.data.get("id", ""): group for group in sheet.of_kind("item", frame.view)}

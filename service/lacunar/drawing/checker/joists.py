@@ -2,7 +2,8 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.checker.facts import JoistFacts, exact_millimeters
+from lacunar.drawing.checker.facts import JoistFacts
+from lacunar.drawing.checker.json_node import exact_millimeters
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import extent
 from lacunar.drawing.checker.subject import Subject

@@ -2,9 +2,11 @@
 
 from collections.abc import Iterator
 from fractions import Fraction
+from math import dist
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
+from lacunar.drawing.checker.naming import says
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Box, Spot, extent, nearest
@@ -17,7 +19,7 @@ BEYOND = Fraction(10**6)
 def coffers_labelled(subject: Subject) -> Iterator[Finding]:
     """Point 14: each coffer bears its id once, in its opening."""
     sheet = subject.sheet
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         for coffer in sheet.of_kind("coffer", frame.view):
             identity = coffer.data.get("id", "")
             openings = [path.around for path in sheet.own_paths(coffer) if path.closed]
@@ -36,7 +38,7 @@ def coffers_labelled(subject: Subject) -> Iterator[Finding]:
 def parts_labelled(subject: Subject) -> Iterator[Finding]:
     """Point 15: each beam, member and wall bears its id, and the label points at what it names."""
     sheet, facts = subject.sheet, subject.facts
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         for beam in (*facts.beams, *facts.wall_beams):
             tag = _tag(subject, frame, "beam", beam.id)
             if tag is None:
@@ -56,13 +58,8 @@ def _tag(subject: Subject, frame: PlanFrame, kind: str, of: str) -> GroupRead | 
     for tag in sheet.of_kind("tag", frame.view):
         if (tag.data.get("kind"), tag.data.get("of")) == (kind, of):
             texts = [lettering.text for lettering in sheet.letterings_in(tag)]
-            return tag if len(texts) == 1 and _says(texts[0], of) else None
+            return tag if len(texts) == 1 and says(texts[0], of) else None
     return None
-
-
-def _says(text: str, of: str) -> bool:
-    """Whether a label's text is the id, or the beginning of a long name and an ellipsis."""
-    return text == of or (text.endswith("…") and of.startswith(text[:-1]) and len(text) > 1)
 
 
 def _strip(frame: PlanFrame, beam: BeamFacts) -> Box:
@@ -86,7 +83,12 @@ def _points_at(subject: Subject, tag: GroupRead, strip: Box) -> bool:
 def _walls_labelled(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
     """Each wall's label stands nearest to that wall."""
     sheet = subject.sheet
+    odd = subject.facts.outline_facts
     walls = [wall for run in WALLS_OF_RUN.values() for wall in run]
+    if odd is not None:
+        walls = list(dict.fromkeys(side.wall for side in odd.sides))
+        yield from _leading_tags(subject, frame, walls)
+        return
     faces = {wall: wall_face(sheet, frame.view, wall) for wall in walls}
     boxes = {wall: extent(face) for wall, face in faces.items() if face}
     for wall in walls:
@@ -95,6 +97,38 @@ def _walls_labelled(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             yield sheet.finding(15, f"wall-{wall}", "does not bear its id")
         elif _nearest_wall(boxes, sheet.letterings_in(tag)[0].box.middle) != wall:
             yield sheet.finding(15, f"wall-{wall}", "bears its id at another wall")
+
+
+def _leading_tags(subject: Subject, frame: PlanFrame, walls: list[str]) -> Iterator[Finding]:
+    """Each wall's label stands nearest to that wall, or leads to it."""
+    sheet = subject.sheet
+    faces = [
+        (group.data.get("wall", ""), path.spots)
+        for group in sheet.of_kind("wall", frame.view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    ]
+    for wall in walls:
+        tag = _tag(subject, frame, "wall", wall)
+        if tag is None:
+            yield sheet.finding(15, f"wall-{wall}", "does not bear its id")
+            continue
+        spots = [
+            path.spots[-1]
+            for path in sheet.paths_in(tag)
+            if path.pen and path.pen.name == "leader" and path.spots
+        ] or [sheet.letterings_in(tag)[0].box.middle]
+        nearest_to = min(faces, key=lambda face: _off(face[1], spots[0]), default=("", ()))[0]
+        if nearest_to != wall:
+            yield sheet.finding(15, f"wall-{wall}", "bears its id at another wall")
+
+
+def _off(line: tuple[Spot, ...], spot: Spot) -> float:
+    """How far a place lies from a straight line."""
+    (x1, y1), (x2, y2) = line[0], line[-1]
+    long = (x2 - x1) ** 2 + (y2 - y1) ** 2
+    share = max(0.0, min(1.0, ((spot.x - x1) * (x2 - x1) + (spot.y - y1) * (y2 - y1)) / long))
+    return dist(spot, (x1 + (x2 - x1) * share, y1 + (y2 - y1) * share))
 
 
 def _nearest_wall(boxes: dict[str, Box], spot: Spot) -> str:

@@ -24,16 +24,17 @@ SIGNS: Mapping[str, Callable[[SheetRead], bool]] = {
     "wall": _drawn("wall"),
     "wall-tag": _drawn("tag", kind="wall"),
     "coffer-tag": _drawn("tag", kind="coffer"),
-    "crown": _drawn("crown"),
+    "crown": lambda sheet: _drawn("crown")(sheet) or _drawn("partial-crown")(sheet),
     "crosswise": _drawn("beam", on="length"),
     "lengthwise": _drawn("beam", on="width"),
     "wall-beam": _drawn("wall-beam"),
     "member": _drawn("member"),
     "direction": _drawn("direction"),
     "station": _drawn("station"),
+    "control-line": _drawn("control-line"),
     "datum": _drawn("datum"),
 }
-SPARED = ("station",)
+SPARED = ("station", "crown")
 """Signs that the plan may leave out where they have no room, and the legend says so."""
 
 

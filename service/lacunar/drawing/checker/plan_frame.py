@@ -3,26 +3,33 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import product
+from math import dist
 
 from lacunar.drawing.checker.records import GroupRead, SheetRead
 from lacunar.drawing.checker.shapes import Spot
+from lacunar.drawing.checker.subject import Subject
 
 PLAN = "reflected-ceiling-plan"
 
 
 @dataclass(frozen=True, slots=True)
 class PlanFrame:
-    """A plan: its group, how much smaller than life it is, and its datum on paper."""
+    """A plan: its group, how much smaller than life it is, its datum on paper.
+
+    `origin` is where places are from: the datum, or the clear rectangle's corner in a crooked room.
+    """
 
     view: GroupRead
     ratio: float
     datum: Spot
+    origin: Spot
 
     def spot(self, along_length: Fraction, along_width: Fraction) -> Spot:
-        """Where a place on the ceiling belongs on paper: to the right and up from the datum."""
+        """Where a place on the ceiling belongs on paper: to the right and up from the origin."""
         return Spot(
-            self.datum.x + float(along_length) / self.ratio,
-            self.datum.y - float(along_width) / self.ratio,
+            self.origin.x + float(along_length) / self.ratio,
+            self.origin.y - float(along_width) / self.ratio,
         )
 
     def on(self, run: str, along: Fraction, across: Fraction) -> Spot:
@@ -44,12 +51,22 @@ def plan_views(sheet: SheetRead) -> Iterator[GroupRead]:
     return (view for view in sheet.of_kind("view") if view.data.get("view") == PLAN)
 
 
-def plan_frames(sheet: SheetRead) -> Iterator[PlanFrame]:
+def plan_frames(subject: Subject) -> Iterator[PlanFrame]:
     """The plans with a scale, and a datum where the faces of the left and the lower wall meet."""
+    sheet = subject.sheet
+    x, y = subject.facts.outline[0]
     for view in plan_views(sheet):
         scale, left, lower = ratio(view), wall_face(sheet, view, "W1"), wall_face(sheet, view, "W4")
         if scale and left and lower:
-            yield PlanFrame(view, scale, Spot(left[0].x, lower[0].y))
+            one, other = min(product(left, lower), key=lambda pair: dist(*pair))
+            datum = Spot(one.x, other.y)
+            if subject.facts.outline_facts is not None:
+                # Walls that are not quite square have their innermost places on the axes.
+                datum = origin = Spot(max(at.x for at in left), min(at.y for at in lower))
+                yield PlanFrame(view, scale, datum, origin)
+                continue
+            origin = Spot(datum.x - float(x) / scale, datum.y + float(y) / scale)
+            yield PlanFrame(view, scale, datum, origin)
 
 
 def wall_face(sheet: SheetRead, view: GroupRead, wall: str) -> tuple[Spot, ...]:

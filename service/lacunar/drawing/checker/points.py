@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
+    crooked_rooms,
     crown_lines,
     directions,
     document,
@@ -81,6 +82,10 @@ POINTS = (
     Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
     Point(76, "Wall features are drawn in their walls", wall_features.features_as_laid_out),
     Point(77, "Ids of items stand by them", items.items_named),
+    Point(79, "The walls close about the layout's outline", crooked_rooms.outline_as_laid_out),
+    Point(80, "Strips taper as laid out", crooked_rooms.tapers_as_laid_out),
+    Point(81, "Unlike ends of a run are both dimensioned", crooked_rooms.both_ends_dimensioned),
+    Point(82, "The control line lies along its wall", crooked_rooms.control_line_drawn),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -92,6 +97,7 @@ SET_POINTS = (
     SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
     SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
+    SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 

@@ -55,7 +55,7 @@ def dimensions_to_scale(subject: Subject) -> Iterator[Finding]:
             elif scale is not None:
                 for message in _length_faults(subject, dimension, scale):
                     yield sheet.finding(18, group.id, message)
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         yield from _ends_elsewhere(subject, frame)
     for string in sheet.of_kind("dimension-string"):
         yield from _ends_unmarked(subject, string)
@@ -80,7 +80,7 @@ def _ends_elsewhere(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
     for string in run_strings(subject.sheet):
         if string.view != frame.view.number:
             continue
-        places = stop_places(subject.facts, string.run)
+        places = stop_places(subject.facts, string.run, string.end)
         for dimension in string.dimensions:
             for name, end in (
                 (dimension.source, dimension.start),

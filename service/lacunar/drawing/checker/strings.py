@@ -6,7 +6,8 @@ from fractions import Fraction
 from functools import lru_cache
 
 from lacunar.drawing.checker.dimension_lines import DimensionLine, dimension_lines
-from lacunar.drawing.checker.facts import WALLS_OF_RUN, exact_millimeters
+from lacunar.drawing.checker.facts import WALLS_OF_RUN
+from lacunar.drawing.checker.json_node import exact_millimeters
 from lacunar.drawing.checker.records import GroupRead, SheetRead
 from lacunar.measure.notation import LengthTextError, read_length
 from lacunar.measure.units import Units
@@ -20,10 +21,14 @@ Place = tuple[str, str]
 
 @dataclass(frozen=True, slots=True)
 class StringRead:
-    """One dimension string of a run: `openings`, `centers` or `overall`, from the datum outward."""
+    """One dimension string of a run: `openings`, `centers`, `strips` or `overall`.
+
+    `end` is the end of the other run it is taken at.
+    """
 
     group: GroupRead
     run: str
+    end: str
     name: str
     view: int
     dimensions: tuple[DimensionLine, ...]
@@ -35,6 +40,7 @@ class MarkRead:
 
     group: GroupRead
     run: str
+    end: str
     of: str
     side: str
     kind: str
@@ -49,7 +55,8 @@ def run_strings(sheet: SheetRead) -> Iterator[StringRead]:
             view = sheet.around(group, "view")
             number = view.number if view else -1
             dimensions = tuple(dimension_lines(sheet, group))
-            yield StringRead(group, run, group.data.get("string", ""), number, dimensions)
+            end, name = group.data.get("end", "start"), group.data.get("string", "")
+            yield StringRead(group, run, end, name, number, dimensions)
 
 
 def marks_read(sheet: SheetRead) -> Iterator[MarkRead]:
@@ -61,6 +68,7 @@ def marks_read(sheet: SheetRead) -> Iterator[MarkRead]:
                 yield MarkRead(
                     mark,
                     table.data.get("run", ""),
+                    table.data.get("end", "start"),
                     row.data.get("of", ""),
                     mark.data.get("side", ""),
                     mark.data.get("kind", ""),

@@ -7,21 +7,29 @@ from lacunar.drawing.checker.records import Finding
 from lacunar.drawing.checker.strings import marks_read
 from lacunar.drawing.checker.subject import Subject
 
-LISTED = ("face", "center")
+LISTED = ("face", "center", "member", "member_center")
+TOLD = ("wall", *LISTED)
 
 
 def every_face_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
-    """Point 12: the set's marks tables list each face and center of every beam once."""
+    """Point 12: the set's marks tables list each face, center and member once, at both ends.
+
+    Where both ends of a run are alike, one table tells them.
+    """
     sheet, facts = subjects[0].sheet, subjects[0].facts
     listed = [
-        (mark.run, mark.of, mark.side) for subject in subjects for mark in marks_read(subject.sheet)
+        (mark.run, mark.end, mark.kind, mark.of, mark.side)
+        for subject in subjects
+        for mark in marks_read(subject.sheet)
     ]
-    for run, marks in facts.marks.items():
+    for (run, end), marks in facts.marks.items():
+        if end == "end" and not facts.unlike(run, TOLD):
+            continue
         for mark in marks:
-            count = listed.count((run, mark.of, mark.side))
+            count = listed.count((run, end, mark.kind, mark.of, mark.side))
             if mark.kind in LISTED and count != 1:
                 message = f"the {mark.side} {mark.kind} of {mark.of} is listed {count} times"
-                yield sheet.finding(12, f"marks-{run}", message)
+                yield sheet.finding(12, f"marks-{run}" + ("-end" if end == "end" else ""), message)
 
 
 def plan_in_set(subjects: Sequence[Subject]) -> Iterator[Finding]:

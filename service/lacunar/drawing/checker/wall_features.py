@@ -2,7 +2,6 @@
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 from math import dist
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, FeatureFacts
@@ -18,7 +17,7 @@ def features_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 76: each feature has its jambs on its wall, and the wall's hatch stops at them."""
     sheet = subject.sheet
     wanted = Counter(feature.name for feature in subject.facts.features)
-    for frame in plan_frames(sheet):
+    for frame in plan_frames(subject):
         groups = list(sheet.of_kind("wall-feature", frame.view))
         drawn = Counter(group.data.get("id", "") for group in groups)
         for name in sorted((wanted - drawn).keys() | (drawn - wanted).keys()):
@@ -52,10 +51,13 @@ def _jambs(subject: Subject, frame: PlanFrame, feature: FeatureFacts) -> tuple[S
     """Where the feature's edges meet the finish face of its wall; the room's corners end it."""
     run = next(run for run, walls in WALLS_OF_RUN.items() if feature.wall in walls)
     other = "width" if run == "length" else "length"
-    spans = subject.facts.spans
-    face = Fraction(0) if feature.wall == WALLS_OF_RUN[run][0] else spans[run].at_start
-    near, far = max(feature.near, Fraction(0)), min(feature.far, spans[other].at_start)
-    return frame.on(run, face, near), frame.on(run, face, far)
+    facts = subject.facts
+    corners = sorted(end[0 if other == "length" else 1] for end in facts.wall_ends(feature.wall))
+    near, far = max(feature.near, corners[0]), min(feature.far, corners[1])
+    first, last = (
+        frame.on(run, facts.face_at(feature.wall, run, edge), edge) for edge in (near, far)
+    )
+    return first, last
 
 
 def _hatched(subject: Subject, frame: PlanFrame, wall: str, jambs: tuple[Spot, Spot]) -> bool:

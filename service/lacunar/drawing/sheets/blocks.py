@@ -18,6 +18,8 @@ from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
+from lacunar.drawing.sheets.outline_tables import outline_notes
+from lacunar.drawing.sheets.survey_tables import survey_notes
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
@@ -48,6 +50,7 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         LegendEntry("wall-tag", "Wall, counted clockwise from the left"),
         LegendEntry("coffer-tag", "Coffer: row letter, column number, A1 at the datum"),
     ]
+    entries.extend(_control_line(layout))
     if layout.mouldings.crown:
         entries.append(
             LegendEntry("crown", "Crown: the line it ends at on the ceiling, its miters")
@@ -70,6 +73,12 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
     entries.extend(LegendEntry(*entry) for entry in item_entries(layout))
     entries.append(LegendEntry("datum", "Datum: both runs are measured from this corner"))
     return tuple(entries)
+
+
+def _control_line(layout: Layout) -> Iterator[LegendEntry]:
+    if layout.crooked is not None and not layout.crooked.square:
+        meaning = f"Control line: the grid is square to {layout.crooked.control}"
+        yield LegendEntry("control-line", meaning)
 
 
 def legend(layout: Layout, column: ColumnSpace, typeface: Typeface) -> tuple[Block, ...]:
@@ -106,6 +115,8 @@ def _line_symbol(name: str, middle: Pt) -> tuple[Element, ...]:
         lines = diagonal_lines(box_corners(left, middle.y - 1.4, 12.0, 2.5), 1.8)
         face = Polyline((Pt(left, middle.y + 1.1), Pt(right, middle.y + 1.1)), style.WALL)
         return (Segments(lines, style.HATCH), face)
+    if name == "control-line":
+        return (Polyline((Pt(left - 1.0, middle.y), Pt(right + 1.0, middle.y)), style.CONTROL),)
     if name == "member":
         ends = tuple((Pt(left, middle.y + d), Pt(right, middle.y + d)) for d in (-0.9, 0.9))
         return tuple(Polyline(pair, style.HIDDEN) for pair in ends)
@@ -135,7 +146,9 @@ def _sample_tag(name: str, layout: Layout) -> Tag:
     if name == "wall-tag":
         return Tag("sample", "", "W1", round=True)
     if name == "coffer-tag":
-        return Tag("sample", "", layout.coffers[0].id)
+        ids = [coffer.id for coffer in layout.coffers]
+        ids += [each.id for each in layout.outlined.partial_coffers] if layout.outlined else []
+        return Tag("sample", "", ids[0])
     if name == "wall-beam":
         return Tag("sample", "", layout.wall_beams[0].id)
     run = RunName.LENGTH if name == "crosswise" else RunName.WIDTH
@@ -160,6 +173,8 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
         "Finished beam width governs; backing is worked back from it.",
         f"Ceiling height {wording.length(ceiling.room.height)} above the finished floor.",
         *level_notes(layout.levels, wording),
+        *survey_notes(layout.crooked, wording),
+        *outline_notes(layout.outlined),
     ]
     texts.extend(_opening_notes(layout, wording))
     through = [beam.id for beam in layout.beams if beam.through]
@@ -189,11 +204,12 @@ def _measured_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
 def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:
     """That coffers are equal, and how large they are before marks are rounded."""
     sizes = {(coffer.length.value, coffer.width.value) for coffer in layout.coffers}
-    if len(sizes) > 1:
+    if len(sizes) != 1:
         return []
     length, width = sizes.pop()
+    which = "All whole coffers" if layout.outlined is not None else "All coffers"
     return [
-        f"All coffers are equal: {wording.length(length)} x {wording.length(width)} clear. Segments"
+        f"{which} are equal: {wording.length(length)} x {wording.length(width)} clear. Segments"
         " between rounded marks may differ from this by one step."
     ]
 

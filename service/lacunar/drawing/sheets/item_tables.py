@@ -9,12 +9,15 @@ from collections.abc import Iterator, Sequence
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts, wrapped
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
+from lacunar.drawing.run_ends import End, from_walls
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
 from lacunar.layout.records import Layout
+from lacunar.layout.runs.wall_strips import run_of_wall
 from lacunar.measure.length import ZERO
+from lacunar.model.room import END_WALL, RunName
 
 HEADS = 5.4
 INDENT = 5.0
@@ -35,7 +38,7 @@ def items_table(
     rows: list[Block] = []
     for alike in _alike(layout.items.items):
         title = _lines(_what(alike, wording), width, typeface, Face.MEDIUM)
-        first, *others = (_item_row(item, columns, wording, typeface) for item in alike)
+        first, *others = (_item_row(item, columns, (layout, wording), typeface) for item in alike)
         # A line that says what follows must not stand last in a part.
         rows.append(_under(title, first))
         rows.extend(others)
@@ -70,26 +73,31 @@ def _what(alike: Sequence[CeilingItem], wording: SheetWording) -> str:
 
 
 def _item_row(
-    item: CeilingItem, columns: Sequence[Column], wording: SheetWording, typeface: Typeface
+    item: CeilingItem,
+    columns: Sequence[Column],
+    of: tuple[Layout, SheetWording],
+    typeface: Typeface,
 ) -> Block:
-    cells = (
-        item.id,
-        wording.length(item.x.value),
-        wording.length(item.y.value),
-        item.coffer or "BEAM",
+    layout, wording = of
+    places = (
+        from_walls(layout, run, at.value) for run, at in zip(RunName, (item.x, item.y), strict=True)
     )
-    note = _conflict(item, wording) if item.conflicts else ""
+    cells = (item.id, *(wording.length(place) for place in places), item.coffer or "BEAM")
+    note = _conflict(item, layout, wording) if item.conflicts else ""
     data = {"of": item.id, "kind": item.kind.value}
     return _row("item-row", data, (columns, cells), note, typeface)
 
 
-def _conflict(item: CeilingItem, wording: SheetWording) -> str:
+def _conflict(item: CeilingItem, layout: Layout, wording: SheetWording) -> str:
     met = ", ".join(dict.fromkeys(each.id for each in item.conflicts))
     clear = item.nearest_clear
     if clear is None:
         return f"Meets {met}; no place on the ceiling is clear for it."
-    place = f"{wording.length(clear.x)}, {wording.length(clear.y)}"
-    return f"Meets {met}; the nearest clear place is {place}, in {clear.coffer}."
+    x, y = (
+        wording.length(from_walls(layout, run, at))
+        for run, at in zip(RunName, (clear.x, clear.y), strict=True)
+    )
+    return f"Meets {met}; the nearest clear place is {x}, {y}, in {clear.coffer}."
 
 
 def wall_features_table(
@@ -105,7 +113,12 @@ def wall_features_table(
     )
     rows = []
     for check in layout.wall_features:
-        edges = wording.length(check.near.value), wording.length(check.far.value)
+        run = run_of_wall(check.wall).other
+        end: End = "end" if check.wall in END_WALL.values() else "start"
+        edges = (
+            wording.length(from_walls(layout, run, edge.value, end))
+            for edge in (check.near, check.far)
+        )
         cells = (check.wall, *edges, _at_center(check))
         data = {"of": check.name, "kind": check.kind.value, "wall": check.wall}
         note = f"{check.name}: {_ends(check)}."

@@ -1,21 +1,24 @@
 """Tables and notes of stations: heights, shims, and sides where these go up to the ceiling."""
 
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.run_ends import from_walls
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.level_records import Levels
+from lacunar.layout.records import Layout
 from lacunar.model.room import START_WALL, RunName
 from lacunar.model.stations import PanelsTo
 
 
-def level_tables(
-    levels: Levels | None, space: TableSpace, wording: SheetWording
-) -> tuple[Block, ...]:
+def level_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> tuple[Block, ...]:
     """All stations, and each beam's sides at its stations where they go up to the ceiling."""
+    levels = layout.levels
     if levels is None:
         return ()
     blocks = list(
-        in_blocks("station", "stations", "CEILING STATIONS", _stations(levels, wording), space)
+        in_blocks(
+            "station", "stations", "CEILING STATIONS", _stations(layout, levels, wording), space
+        )
     )
     if levels.panels is PanelsTo.CEILING and levels.rise.value:
         rows = _sides(levels, wording)
@@ -24,13 +27,20 @@ def level_tables(
     return tuple(blocks)
 
 
-def _stations(levels: Levels, wording: SheetWording) -> list[WordColumn]:
+def _stations(layout: Layout, levels: Levels, wording: SheetWording) -> list[WordColumn]:
     stations = levels.stations
     length, width = (f"FROM {START_WALL[run]}" for run in RunName)
+    along, across = (
+        tuple(wording.length(from_walls(layout, run, place.value)) for place in places)
+        for run, places in (
+            (RunName.LENGTH, [each.x for each in stations]),
+            (RunName.WIDTH, [each.y for each in stations]),
+        )
+    )
     return [
         WordColumn("STATION", tuple(each.id for each in stations)),
-        WordColumn(length, tuple(wording.length(each.x.value) for each in stations)),
-        WordColumn(width, tuple(wording.length(each.y.value) for each in stations)),
+        WordColumn(length, along),
+        WordColumn(width, across),
         WordColumn("CEILING", tuple(wording.detail(each.ceiling.value) for each in stations)),
         WordColumn("SHIM", tuple(wording.detail(each.rise.value) for each in stations)),
     ]

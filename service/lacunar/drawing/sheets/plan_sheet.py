@@ -18,8 +18,10 @@ from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import level_tables
+from lacunar.drawing.sheets.marks_tables import marks_in_parts, marks_table
 from lacunar.drawing.sheets.obstacles import Obstacles, PaperTooSmall
 from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
+from lacunar.drawing.sheets.outline_tables import outline_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -34,12 +36,8 @@ from lacunar.drawing.sheets.placing import (
     frame_box,
 )
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
-from lacunar.drawing.sheets.tables import (
-    marks_in_parts,
-    marks_table,
-    profile_table,
-    rows_that_fit,
-)
+from lacunar.drawing.sheets.survey_tables import survey_tables
+from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.typeface import Typeface
@@ -265,18 +263,15 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     column = ColumnSpace(width, frame_box(sheets.size).height - 2 * FRAME_PAD)
     most = rows_that_fit(column.height)
     space = TableSpace(width, most, typeface)
-    tables = tuple(
-        marks_table(part, width, wording)
-        for marks in layout.marks
-        if marks.end == "start"
-        for part in marks_in_parts(marks, most)
-    )
+    tables = tuple(marks_table(part, space, wording) for part in marks_in_parts(layout, most))
     return (
         *_sections(sheets, width),
         profile_table(layout.profiles, width, wording),
         *tables,
+        *survey_tables(layout, space, wording),
+        *outline_tables(layout, space, wording),
         *_openings(sheets, width, most),
-        *level_tables(layout.levels, space, wording),
+        *level_tables(layout, space, wording),
         *side_blocks.cautions(layout, column, typeface),
         *side_blocks.legend(layout, column, typeface),
         *side_blocks.notes(layout, column, wording, typeface),

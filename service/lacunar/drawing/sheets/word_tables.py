@@ -15,10 +15,15 @@ LONGEST_NAME = 22.0
 
 @dataclass(frozen=True, slots=True)
 class WordColumn:
-    """One column in words: its head and what stands in each row."""
+    """One column in words: its head and what stands in each row.
+
+    A column with a `name` bears it, and the exact value of each of its cells, as data.
+    """
 
     head: str
     cells: tuple[str, ...]
+    name: str = ""
+    values: tuple[str, ...] = ()
 
     def width(self, typeface: Typeface) -> float:
         """What it takes up across [mm]."""
@@ -47,7 +52,7 @@ def in_blocks(
     for group in _groups(first, [_cut(column, space) for column in columns[1:]], space):
         for start in range(0, len(first.cells), space.rows):
             part += 1
-            shown = [WordColumn(c.head, c.cells[start : start + space.rows]) for c in group]
+            shown = [_part(column, slice(start, start + space.rows)) for column in group]
             identity = f"{name}-table" if part == 1 else f"{name}-table-{part}"
             words = title if part == 1 else title + GOING_ON
             yield _table((kind, identity), words, shown, space)
@@ -59,7 +64,11 @@ def _cut(column: WordColumn, space: TableSpace) -> WordColumn:
         fitted(cell, LONGEST_NAME, style.TEXT, space.typeface, Face.SEMIBOLD)
         for cell in column.cells
     )
-    return WordColumn(column.head, cells)
+    return WordColumn(column.head, cells, column.name, column.values)
+
+
+def _part(column: WordColumn, rows: slice) -> WordColumn:
+    return WordColumn(column.head, column.cells[rows], column.name, column.values[rows])
 
 
 def _groups(
@@ -91,18 +100,12 @@ def _table(
         heads.append(Column(column.head, right))
     drawn: list[Element] = []
     y = HEADING_HEIGHT + 5.4
-    for cells in zip(*(column.cells for column in columns), strict=True):
+    for number, of in enumerate(columns[0].cells):
         row = tuple(
-            Text(
-                Pt(head.at, y + style.TEXT),
-                words,
-                style.TEXT,
-                Face.REGULAR if place else Face.SEMIBOLD,
-                head.anchor,
-            )
-            for place, (head, words) in enumerate(zip(heads, cells, strict=True))
+            _cell(column, number, Pt(head.at, y + style.TEXT), head)
+            for head, column in zip(heads, columns, strict=True)
         )
-        drawn.append(Group(f"{kind}-row", row, data={"of": cells[0]}))
+        drawn.append(Group(f"{kind}-row", row, data={"of": of}))
         y += ROW_PITCH
     children = (
         *heading(title, space.width),
@@ -111,3 +114,11 @@ def _table(
     )
     table = Group(f"{kind}s-table", children, id=identity)
     return Block(space.width, y, (table,), identity.partition("-table")[0])
+
+
+def _cell(column: WordColumn, number: int, at: Pt, head: Column) -> Element:
+    face = Face.SEMIBOLD if head.anchor == "start" else Face.REGULAR
+    text = Text(at, column.cells[number], style.TEXT, face, head.anchor)
+    if not column.name:
+        return text
+    return Group("cell", (text,), data={"name": column.name, "value": column.values[number]})

@@ -50,13 +50,21 @@ def backing_lines(task: LineTask) -> Iterator[BackingLine]:
             yield _line(task, beam, (side, position))
 
 
+def backing_stretches(
+    beam: Beam | WallBeam, profile: BeamProfile
+) -> Iterator[tuple[Side, tuple[Clear, ...]]]:
+    """Turn a beam into the clear lengths of each of its lines, whatever they are fixed to."""
+    for side, _ in _positions(beam, profile):
+        yield side, tuple(_beside_member(_clears(beam), beam, side))
+
+
 def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Side, LengthFigure]]:
     near, far = beam.near.at_start.value, beam.far.at_start.value
     if isinstance(beam, WallBeam) and profile.profile is FamilyProfile.FLAT:
         yield "middle", FLAT_MIDDLE.gives((near + far) / 2, near=near, far=far)
     elif isinstance(beam, WallBeam):
         backing = next(part for part in profile.parts if part.name == "backing").width.value
-        if beam.wall == START_WALL[beam.on]:
+        if beam.looks_as == START_WALL[beam.on]:
             yield "middle", AT_START_WALL.gives(near + backing / 2, near=near, backing=backing)
         else:
             yield "middle", AT_END_WALL.gives(far - backing / 2, far=far, backing=backing)

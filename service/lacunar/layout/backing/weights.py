@@ -36,6 +36,7 @@ PANEL_PER_SQUARE_FOOT = Rule(
 )
 NO_PANEL = Rule("no panel hangs: the ceiling that is there shows", "0")
 OVER_ROOM = Rule("weight over the room's area", "pounds / (length / foot * width / foot)")
+OVER_AREA = Rule("weight over the room's area", "pounds / area")
 PER_SQUARE_METER = Rule(
     "the same by the square meter",
     "pounds_per_square_foot * kilograms_in_pound / (meters_in_foot * meters_in_foot)",
@@ -84,11 +85,8 @@ def weights(
     panels_pounds = _panels_pounds(panels, sheet.value)
     terms = {each.profile: each.pounds.value for each in weighed}
     pounds = _sum("weight of all that hangs", {**terms, "panels": panels_pounds.value})
-    length, width = (run.span.at_start.value for run in beams.runs.values())
-    over_room = pounds.value / (length / FOOT * (width / FOOT))
-    per_square_foot = OVER_ROOM.gives(
-        over_room, pounds=pounds.value, length=length, foot=FOOT, width=width
-    )
+    per_square_foot = _over_room(beams, pounds.value)
+    over_room = per_square_foot.value
     return Weights(
         trim_pounds_per_cubic_foot=trim,
         backing_pounds_per_cubic_foot=backing,
@@ -104,6 +102,15 @@ def weights(
             meters_in_foot=METERS,
         ),
     )
+
+
+def _over_room(beams: SetOutBeams, pounds: Fraction) -> NumberFigure:
+    if beams.floor is not None:
+        area = beams.floor.value
+        return OVER_AREA.gives(pounds / area, pounds=pounds, area=area)
+    length, width = (run.span.at_start.value for run in beams.runs.values())
+    found = pounds / (length / FOOT * (width / FOOT))
+    return OVER_ROOM.gives(found, pounds=pounds, length=length, foot=FOOT, width=width)
 
 
 def panel_per_square_foot(panel: Panel, fixing: Fixing) -> NumberFigure:

@@ -6,8 +6,10 @@ up below the ceiling, and by where its edge lies off the beam's finished face.
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Literal
 
-from lacunar.layout.beams.lines import Line, Meeting, Stop
+from lacunar.layout.beams.angled_ends import at_angled_corner, at_slant
+from lacunar.layout.beams.lines import Line, Meeting, RowLimit, Stop
 from lacunar.layout.crossing_records import BoardCut, BoardEnd, BoardPart, EndsAt
 from lacunar.measure.angle import angle_of_legs
 from lacunar.measure.figure import LengthFigure, Rule
@@ -21,6 +23,11 @@ TO_WALL = Rule("a board that runs on to the wall behind the other beam", "other_
 BEHIND_END = Rule("a side that runs on behind the end of the other", "other_side")
 SIDE_POINT = Rule("a side mitred in a corner: its back is longer by the other's", "other_side")
 TO_MIDDLE = Rule("a bottom that runs to a point in the middle of the crossing", "other_width / 2")
+AROUND = Rule(
+    "a board that runs round a corner that juts in: to the other's edge past the wall's corner",
+    "other_width + edge",
+)
+BEHIND = Rule("a board that ends behind the other, at a corner that juts in", "reach - taken")
 CORNER_POINT = Rule("a bottom mitred in a corner: past its inner edge", "inner + other_bottom")
 
 
@@ -78,6 +85,24 @@ def level_of(line: Line, part: BoardPart) -> Level:
     return next(level for level in levels(line) if level.part == part)
 
 
+def behind_face(line: Line, part: BoardPart) -> tuple[Length, Length]:
+    """How far the two edges of a wall beam's board lie behind its face [length]."""
+    edge = level_of(line, part).edge
+    thickness, width = size_of(line, part)
+    return -edge, -edge + (thickness if part == "side" else width)
+
+
+def across(
+    line: Line, part: BoardPart, side: Literal["near", "far"] | None
+) -> tuple[Length, Length]:
+    """Where the two edges of a board lie across its beam, from its near face [length]."""
+    edge = level_of(line, part).edge
+    if part != "side":
+        return -edge, line.width + edge
+    thickness = size_of(line, part)[0]
+    return (ZERO, thickness) if side == "near" else (line.width - thickness, line.width)
+
+
 def size_of(line: Line, part: BoardPart) -> tuple[Length, Length]:
     """Thickness and width of one board of a beam [length]."""
     board = next(each for each in line.profile.parts if each.name == part)
@@ -107,15 +132,61 @@ class EndRules:
             return self.cuts_sides(line, crossing)
         return part == "bottom" and self.pointed(line, crossing)
 
-    def end(self, line: Line, part: BoardPart, stop: Stop) -> BoardEnd:
-        """How a board of a line ends at a stop."""
+    def end(
+        self,
+        line: Line,
+        part: BoardPart,
+        stop: Stop,
+        side: Literal["near", "far"] | None = None,
+    ) -> BoardEnd:
+        """How a board of a line ends at a stop; `side` where it is one of two."""
         other = stop.line
         if other is None:
-            ends_at = EndsAt.WALL if stop.limit.kind == "wall" else EndsAt.SOFFIT
-            return _square(ends_at)
+            return self._at_limit(line, part, stop.limit, side)
         if part == "side":
             return self._side(line, other)
         return self._board(line, part, other)
+
+    def _at_limit(
+        self,
+        line: Line,
+        part: BoardPart,
+        limit: RowLimit,
+        side: Literal["near", "far"] | None,
+    ) -> BoardEnd:
+        if limit.kind == "outside":
+            return self._outside(line, part, limit.round_it)
+        if limit.corner is not None:
+            return at_angled_corner(behind_face(line, part), limit.corner)
+        if limit.slant is not None:
+            return at_slant(across(line, part, side), line.width, limit.slant)
+        return _square(EndsAt.WALL if limit.kind == "wall" else EndsAt.SOFFIT)
+
+    def _outside(self, line: Line, part: BoardPart, other: Line | None) -> BoardEnd:
+        """A board at a corner that juts into the room, measured from the corner of the walls."""
+        if other is None:
+            return _square(EndsAt.OPEN_CORNER)
+        met = next((level for level in levels(other) if level.part == part), None)
+        boxes = self.meeting.level(other, line)
+        if met is None or not boxes:
+            past = AROUND.gives(other.width, other_width=other.width, edge=ZERO)
+            whole = self.meeting.stops(line, other)
+            return (
+                BoardEnd(BoardCut.SQUARE, EndsAt.OPEN_CORNER, past, past)
+                if whole
+                else (_square(EndsAt.WALL_BEHIND))
+            )
+        reach = AROUND.gives(other.width + met.edge, other_width=other.width, edge=met.edge)
+        thick, wide = size_of(other, part)
+        taken = thick if part == "side" else wide
+        short = BEHIND.gives(reach.value - taken, reach=reach.value, taken=taken)
+        if self.look.corners is JointLook.MITRED:
+            mine = size_of(line, part)
+            angle = angle_of_legs(taken, mine[0] if part == "side" else mine[1])
+            return BoardEnd(BoardCut.MITRED, EndsAt.BOARD_END, reach, short, angle)
+        past = reach if self.meeting.stops(line, other) else short
+        ends_at = EndsAt.BOARD_END if past is reach else EndsAt.BOARD_EDGE
+        return BoardEnd(BoardCut.SQUARE, ends_at, past, past)
 
     def _side(self, line: Line, other: Line) -> BoardEnd:
         corner = bool(line.wall and other.wall) or self.cuts_sides(line, other)

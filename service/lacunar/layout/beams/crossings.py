@@ -1,6 +1,6 @@
 """The catalogue of crossings: every distinct way in which beams meet or end, and where."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from dataclasses import replace
 
 from lacunar.layout.beams.board_ends import EndRules, levels
@@ -17,6 +17,15 @@ from lacunar.model.beams import BottomJoint
 from lacunar.model.faults import Fault
 from lacunar.model.look import JointLook, SideLook
 from lacunar.model.room import RunName
+
+_END_KINDS: Mapping[str, CrossingKind] = {
+    "wall": CrossingKind.END_AT_WALL,
+    "soffit": CrossingKind.END_AT_SOFFIT,
+    "outside": CrossingKind.OUTSIDE_CORNER,
+    "angled": CrossingKind.ANGLED_CORNER,
+    "slanted": CrossingKind.END_AT_ANGLED_WALL,
+}
+_SQUARE = ("wall", "soffit")
 
 Found = tuple[tuple[object, ...], CrossingPlace, Crossing]
 
@@ -47,6 +56,8 @@ def _meetings(rules: EndRules) -> Iterator[Found]:
     known: dict[tuple[object, ...], Crossing] = {}
     for one in rows[RunName.LENGTH].lines:
         for other in rows[RunName.WIDTH].lines:
+            if not rules.meeting.meet(one, other):
+                continue
             if rules.meeting.stops(one, other):
                 through, stopped = one, other
             else:
@@ -103,8 +114,9 @@ def _ends(rules: EndRules) -> Iterator[Found]:
     rows = rules.meeting.rows
     for name in RunName:
         for line in rows[name].lines:
-            for end in _free_ends(rows[name.other]):
-                yield _end(rules, line, rows[name.other], end)
+            for row in rules.meeting.rows_across(line):
+                for end in _free_ends(row):
+                    yield _end(rules, line, row, end)
 
 
 def _free_ends(row: Row) -> Iterator[RowEnd]:
@@ -116,13 +128,20 @@ def _free_ends(row: Row) -> Iterator[RowEnd]:
 def _end(rules: EndRules, line: Line, row: Row, end: RowEnd) -> Found:
     limit = row.limit(end)
     stop = Stop(limit.at, None, limit)
-    kind = CrossingKind.END_AT_WALL if limit.kind == "wall" else CrossingKind.END_AT_SOFFIT
+    kind = _END_KINDS[limit.kind]
     ends = tuple(
         CrossingEnd("stopped", level.part, rules.end(line, level.part, stop))
         for level in levels(line)
     )
     crossing = Crossing("", kind, None, line.profile.id, (), ends, ())
-    return (kind, line.profile.id), CrossingPlace(limit.id, line.id), crossing
+    key = (kind, line.profile.id, *_looks(ends)) if limit.kind not in _SQUARE else ()
+    return key or (kind, line.profile.id), CrossingPlace(limit.id, line.id), crossing
+
+
+def _looks(ends: tuple[CrossingEnd, ...]) -> Iterator[tuple[object, ...]]:
+    """What tells ends apart that are not simply square."""
+    for each in ends:
+        yield each.part, each.end.cut, each.end.past.value, each.end.past_short.value
 
 
 def _look_faults(rules: EndRules) -> Iterator[Fault]:

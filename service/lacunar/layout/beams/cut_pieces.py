@@ -39,7 +39,8 @@ SPLICED_SHORT = Rule(
     "long_length - off_start - off_end",
 )
 
-SIDES: tuple[Literal["near", "far"], ...] = ("near", "far")
+Side = Literal["near", "far"]
+SIDES: tuple[Side, ...] = ("near", "far")
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,7 +49,7 @@ class _Board:
 
     line: Line
     part: BoardPart
-    side: Literal["near", "far"] | None
+    side: Side | None
     reach: Reach
     length: LengthFigure
     short_length: LengthFigure
@@ -110,18 +111,24 @@ def _whole(rules: EndRules, line: Line) -> Iterator[_Board]:
     for level in levels(line):
         cuts = partial(rules.cuts, line, level.part)
         for stretch in rules.meeting.stretches(line, cuts):
-            board = _board(rules, line, level.part, stretch)
             if level.part != "side":
-                yield board
-            elif line.wall:
+                yield _board(rules, line, level.part, stretch)
+                continue
+            sides: tuple[Side, ...] = SIDES
+            if line.wall:
                 # The one side of a wall beam is the one away from its wall.
-                yield replace(board, side="far" if line.wall == "start" else "near")
-            else:
-                yield from (replace(board, side=side) for side in SIDES)
+                sides = ("far",) if line.wall == "start" else ("near",)
+            yield from (_board(rules, line, level.part, stretch, side) for side in sides)
 
 
-def _board(rules: EndRules, line: Line, part: BoardPart, stretch: Stretch) -> _Board:
-    start, end = (rules.end(line, part, stop) for stop in (stretch.start, stretch.end))
+def _board(
+    rules: EndRules,
+    line: Line,
+    part: BoardPart,
+    stretch: Stretch,
+    side: Side | None = None,
+) -> _Board:
+    start, end = (rules.end(line, part, stop, side) for stop in (stretch.start, stretch.end))
     clear = stretch.clear.length.value
     long, short = (
         rule.gives(clear + first + last, clear=clear, past_start=first, past_end=last)
@@ -131,7 +138,7 @@ def _board(rules: EndRules, line: Line, part: BoardPart, stretch: Stretch) -> _B
         )
     )
     reach = Reach(stretch.start.at.value - start.past.value, stretch.end.at.value + end.past.value)
-    return _Board(line, part, None, reach, long, short, (start, end))
+    return _Board(line, part, side, reach, long, short, (start, end))
 
 
 def _parted(rules: EndRules, board: _Board, stock: StockRules) -> tuple[_Board, ...] | None:
@@ -155,7 +162,8 @@ def _longest(board: _Board, stock: StockRules) -> tuple[str, Length]:
 def _joints(rules: EndRules, board: _Board) -> Iterator[Length]:
     """Where a joint is not seen: behind the beams that end at a board, or in line with a face."""
     line = board.line
-    for crossing in rules.meeting.rows[line.on.other].lines:
+    met = {each.id: each for row in rules.meeting.rows_across(line) for each in row.lines}
+    for crossing in met.values():
         if crossing.wall or not rules.meeting.stops(line, crossing):
             continue
         if board.part != "side":

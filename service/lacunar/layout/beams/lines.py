@@ -7,6 +7,7 @@ from typing import Literal
 from lacunar.layout.records import BeamPiece, BeamProfile, ElementKind, Zone
 from lacunar.layout.runs.run_division import BeamStretch, WallStretch
 from lacunar.layout.runs.run_records import DividedEnds
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.beams import FamilyProfile
@@ -43,12 +44,33 @@ class Line:
 
 
 @dataclass(frozen=True, slots=True)
-class RowLimit:
-    """Where a row ends: a finished wall, or the face of a soffit."""
+class Slant:
+    """An angled face at which a beam ends: how far each of its sides goes on, and the angle.
 
-    kind: Literal["wall", "soffit"]
+    The angle is from a square cut; one of the two sides does not go on.
+    """
+
+    past_near: Length
+    past_far: Length
+    angle: Angle
+    beam: bool
+
+
+@dataclass(frozen=True, slots=True)
+class RowLimit:
+    """Where a row ends: a finished wall, or the face of a soffit.
+
+    In a room with other than four walls also at a corner that juts in, `outside`, with what stands
+    round it if anything does; at a corner that is not square, `angled`; and at an angled face,
+    `slanted`.
+    """
+
+    kind: Literal["wall", "soffit", "outside", "angled", "slanted"]
     id: str
     at: LengthFigure
+    round_it: Line | None = None
+    corner: Angle | None = None
+    slant: Slant | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,10 +107,27 @@ class Stretch:
 
 @dataclass(frozen=True, slots=True)
 class Meeting:
-    """What decides who runs through: the rows of both runs, and the family that is to."""
+    """What decides who runs through: the rows of both runs, and the family that is to.
+
+    In a room with other than four walls a line meets, in each stretch in which it stands, the row
+    `across` it there, by its id; in one with four walls the whole row of the other run.
+    """
 
     rows: Mapping[RunName, Row]
     family: RunName
+    across: Mapping[str, tuple[Row, ...]] | None = None
+
+    def rows_across(self, line: Line) -> tuple[Row, ...]:
+        """What a line meets, one row for each stretch in which it stands."""
+        if self.across is None:
+            return (self.rows[line.on.other],)
+        return self.across[line.id]
+
+    def meet(self, one: Line, other: Line) -> bool:
+        """Whether two lines of the two runs meet anywhere."""
+        return self.across is None or any(
+            met.id == other.id for row in self.rows_across(one) for met in row.lines
+        )
 
     def stops(self, crossing: Line, line: Line) -> bool:
         """Whether a line ends where a crossing line meets it.
@@ -122,7 +161,15 @@ class Meeting:
 
         Parameters: `also_cut_at`, which of the lines that do not stop it cut it all the same.
         """
-        row = self.rows[line.on.other]
+        return tuple(
+            stretch
+            for row in self.rows_across(line)
+            for stretch in self._stretches(line, row, also_cut_at)
+        )
+
+    def _stretches(
+        self, line: Line, row: Row, also_cut_at: Callable[[Line], bool]
+    ) -> tuple[Stretch, ...]:
         start, end = Stop(row.start.at, None, row.start), Stop(row.end.at, None, row.end)
         starts, ends = [], []
         for crossing in row.lines:

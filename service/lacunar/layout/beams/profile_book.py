@@ -13,8 +13,8 @@ from lacunar.layout.records import BeamProfile
 from lacunar.layout.runs.run_division import BeamStretch
 from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.layout.runs.wall_strips import WallStrip
-from lacunar.model.grid import WallKind
 from lacunar.model.room import RunName
+from lacunar.model.wall_kind import WallKind
 
 _WALL_KINDS: Mapping[WallKind, ProfileKind] = {
     WallKind.HALF: "wall_half",

@@ -25,14 +25,22 @@ class StandingBeams:
     wall_beams: tuple[WallBeam, ...]
 
 
-def standing_beams(ends: Ends, book: ProfileBook, through: Through) -> StandingBeams:
-    """Turn divided runs and profiles into beams, each cut between those that stop it.
+def square_meeting(ends: Ends, book: ProfileBook, through: Through) -> Meeting:
+    """Turn the runs of a room with four walls and profiles into what meets what."""
+    of = profiles_by_beam(book.profiles)
+    return Meeting({name: row_of(ends[name], of) for name in RunName}, running(ends, through))
+
+
+def running(ends: Ends, through: Through) -> RunName:
+    """The run whose beams run through where nothing else decides."""
+    return through_family(through, {name: CrossedRun.of(ends[name].at_start) for name in RunName})
+
+
+def standing_beams(ends: Ends, book: ProfileBook, meeting: Meeting) -> StandingBeams:
+    """Turn divided runs, profiles and what meets what into beams, each cut by those that stop it.
 
     Raises SpecRefused where a beam would hang open below a casing that it ends at.
     """
-    of = profiles_by_beam(book.profiles)
-    family = through_family(through, {name: CrossedRun.of(ends[name].at_start) for name in RunName})
-    meeting = Meeting({name: row_of(ends[name], of) for name in RunName}, family)
     refuse(list(casing_faults(meeting)))
     return StandingBeams(
         meeting, tuple(_beams(ends, book, meeting)), _at_walls(ends, book, meeting)
@@ -66,8 +74,12 @@ def _beams(ends: Ends, book: ProfileBook, meeting: Meeting) -> Iterator[Beam]:
         lines = {line.id: line for line in meeting.rows[name].lines}
         cut: dict[tuple[object, ...], tuple[BeamPiece, ...]] = {}
         for beam in ends[name].beams:
-            line = lines[beam[0]]
-            key = line.cased, line.profile.id
+            line = lines.get(beam[0])
+            if line is None:
+                continue  # it stands nowhere in this room
+            key: tuple[object, ...] = (line.cased, line.profile.id)
+            if meeting.across is not None:
+                key = (line.id,)
             if key not in cut:
                 cut[key] = meeting.pieces(line)
             profile, across = book.of[beam[0]], ends[name.other].frame

@@ -6,7 +6,7 @@ from lacunar.layout.fitting_records import Stage
 from lacunar.layout.records import BeamProfile, ElementKind, Layout
 from lacunar.model.beams import BottomJoint
 from lacunar.model.fixing import BetweenJoists
-from lacunar.model.moulding import FlatPlace
+from lacunar.model.moulding import CrownMethod, FlatPlace
 
 
 def parts_of(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
@@ -39,6 +39,8 @@ def _above(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
 
 def _in_turn(layout: Layout) -> Iterator[str]:
     yield from (beam.id for beam in layout.wall_beams)
+    if layout.outlined is not None:
+        yield from (beam.id for beam in layout.outlined.angled_beams)
     for through in (True, False):
         yield from (beam.id for beam in layout.beams if beam.through is through)
 
@@ -71,10 +73,12 @@ def _stages(profile: BeamProfile) -> Iterator[Stage]:
 
 def _panels(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     fields = layout.boards.fields if layout.boards else ()
-    return {
-        Stage.PANELS: tuple(coffer for panel in layout.panels for coffer in panel.coffers),
-        Stage.BOARDS: tuple(dict.fromkeys(coffer for field in fields for coffer in field.coffers)),
-    }
+    cut = layout.outlined.partial_coffers if layout.outlined else ()
+    panels = [coffer for panel in layout.panels for coffer in panel.coffers]
+    panels += [coffer.id for coffer in cut if coffer.panel_length is not None]
+    boarded = [coffer for field in fields for coffer in field.coffers]
+    boarded += [coffer.id for coffer in cut if coffer.courses]
+    return {Stage.PANELS: tuple(panels), Stage.BOARDS: tuple(dict.fromkeys(boarded))}
 
 
 def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
@@ -82,7 +86,7 @@ def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     section = layout.mouldings.crown
     at_edge = {f.name for f in layout.ceiling.flat_mouldings if f.at is FlatPlace.BOTTOM_EDGE}
     above = any(flat.at is FlatPlace.CEILING for flat in layout.ceiling.flat_mouldings)
-    every = tuple(coffer.id for coffer in layout.coffers)
+    every = (*(coffer.id for coffer in layout.coffers), *_cut(layout))
     edged = tuple(
         coffer
         for trim in layout.mouldings.coffers
@@ -108,4 +112,14 @@ def _crowned(layout: Layout, *, framed: bool) -> tuple[str, ...]:
         if trim.frame_passes_mouth is not None
         for coffer in trim.coffers
     }
-    return tuple(coffer.id for coffer in layout.coffers if (coffer.id in frames) is framed)
+    method = layout.ceiling.crown.method if layout.ceiling.crown else None
+    cut = _cut(layout) if (method is CrownMethod.BENCH_FRAME) is framed else ()
+    whole = (coffer.id for coffer in layout.coffers if (coffer.id in frames) is framed)
+    return (*whole, *cut)
+
+
+def _cut(layout: Layout) -> tuple[str, ...]:
+    """The coffers that walls cut."""
+    if layout.outlined is None:
+        return ()
+    return tuple(coffer.id for coffer in layout.outlined.partial_coffers)

@@ -12,6 +12,8 @@ from lacunar.layout.mouldings.pieces import flats_at, standing_out
 from lacunar.layout.runs.run_division import RunTask
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
+from lacunar.measure.plane import Spot
+from lacunar.measure.polygon import contains
 from lacunar.model.beams import Beams
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.moulding import FlatPlace
@@ -64,11 +66,22 @@ def _item(
         clearance=asked.clearance,
         mounting=asked.mounting,
         mobility=asked.mobility,
-        coffer=coffer_at((item.x.value, item.y.value), built.coffers),
+        coffer=_coffer_at(item, built),
         clear_height=_clear_height(item, room),
         conflicts=found,
-        nearest_clear=nearest_clear(item, obstacles, spans, built.coffers) if found else None,
+        nearest_clear=(
+            nearest_clear(item, obstacles, spans, built.coffers)
+            if found and built.odd is None
+            else None
+        ),
     )
+
+
+def _coffer_at(item: PlacedItem, built: BuiltCeiling) -> str | None:
+    at = Spot(item.x.value, item.y.value)
+    whole = coffer_at((at.x, at.y), built.coffers)
+    cut = built.odd.cut if built.odd is not None else {}
+    return whole or next((name for name, corners in cut.items() if contains(corners, at)), None)
 
 
 def _clear_height(item: PlacedItem, room: Room) -> LengthFigure | None:

@@ -111,8 +111,12 @@ def conflicts(item: PlacedItem, obstacles: Obstacles) -> tuple[ItemConflict, ...
 
 
 def _meets(item: PlacedItem, strip: Strip, run: RunName) -> bool:
-    center, away = item.center(run), item.half(run) + needed_beside(item, strip)
-    return strip.near - away < center < strip.far + away
+    needed = needed_beside(item, strip)
+    center, away = item.center(run), item.half(run) + needed
+    if not strip.near - away < center < strip.far + away:
+        return False
+    across, beside = item.center(run.other), item.half(run.other) + needed
+    return strip.is_there(across - beside, across + beside)
 
 
 def _overlap(item: PlacedItem, strip: Strip, run: RunName) -> LengthFigure:

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.names import from_to
 from lacunar.layout.records import Coffer
 from lacunar.layout.runs.frame import RunFrame
 from lacunar.measure.figure import LengthFigure, Rule
@@ -91,7 +92,7 @@ def _too_many(items: Sequence[Item], coffers: int) -> Iterator[Fault]:
 
 
 def _not_there(items: Sequence[Item], coffers: Sequence[Coffer]) -> Iterator[Fault]:
-    there = {coffer.id for coffer in coffers}
+    there = [coffer.id for coffer in coffers]
     for position, item in enumerate(items):
         for number, coffer in enumerate(item.coffers):
             if coffer not in there:
@@ -99,7 +100,7 @@ def _not_there(items: Sequence[Item], coffers: Sequence[Coffer]) -> Iterator[Fau
                     code="coffer_not_there",
                     pointer=f"/room/ceiling_items/{position}/coffers/{number}",
                     message="The grid has no such coffer.",
-                    remedy=f"Name coffers from {coffers[0].id} to {coffers[-1].id}.",
+                    remedy=f"Name coffers that are whole: {from_to(there)}.",
                     figures={"coffer": coffer, "coffers": len(there)},
                 )
 

@@ -6,7 +6,7 @@ near to a far side, and what is clear of them along both runs is clear of them.
 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.item_records import Meets
@@ -21,19 +21,44 @@ from lacunar.layout.records import (
     profiles_by_beam,
 )
 from lacunar.measure.length import ZERO, Length
+from lacunar.measure.polygon import Polygon
 from lacunar.model.moulding import FlatMoulding, FlatPlace
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
 
 @dataclass(frozen=True, slots=True)
 class Strip:
-    """A stretch of a run that something takes up, from its near to its far side."""
+    """A stretch of a run that something takes up, from its near to its far side.
+
+    `reaches` are the stretches of the other run in which it does; None from wall to wall.
+    """
 
     meets: Meets
     id: str
     near: Length
     far: Length
     approximate: bool = False
+    reaches: tuple[tuple[Length, Length], ...] | None = None
+
+    def is_there(self, near: Length, far: Length) -> bool:
+        """Whether it is anywhere between two places along the other run."""
+        if self.reaches is None:
+            return True
+        return any(start < far and near < end for start, end in self.reaches)
+
+
+@dataclass(frozen=True, slots=True)
+class OddRoom:
+    """What items are held against besides, in a room with other than four walls.
+
+    `reaches` are from where to where each beam stands; `inner` are the walls beyond W1 to W4 that
+    lie along a run, and what stands at them, as strips of the run across; `cut` the corners of
+    coffers that walls cut, by their ids.
+    """
+
+    reaches: Mapping[str, tuple[tuple[Length, Length], ...]]
+    inner: Mapping[RunName, tuple[Strip, ...]]
+    cut: Mapping[str, Polygon]
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,15 +71,20 @@ class BuiltCeiling:
     mouldings: Mouldings
     flats: tuple[FlatMoulding, ...]
     joists: JoistLines | None
+    odd: OddRoom | None = None
 
 
 def strips_along(built: BuiltCeiling, run: RunName) -> tuple[Strip, ...]:
     """Every strip along a run: beams to their outermost edges, mouldings at the ceiling, joists."""
     profiles = profiles_by_beam(built.profiles)
     edge = standing_out(flats_at(FlatPlace.BOTTOM_EDGE, built.flats))
-    layout = built.runs[run]
+    layout, odd = built.runs[run], built.odd
+    beams = (beam_strip(each, profiles, edge) for each in layout.elements if _is_beam(each))
+    if odd is not None:
+        standing = (replace(each, reaches=odd.reaches.get(each.id, ())) for each in beams)
+        return (*standing, *odd.inner[run], *_joists(built.joists, run))
     return (
-        *(beam_strip(each, profiles, edge) for each in layout.elements if _is_beam(each)),
+        *beams,
         *_mouldings(built, run),
         *_joists(built.joists, run),
     )

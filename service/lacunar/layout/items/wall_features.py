@@ -11,7 +11,7 @@ from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling_items import WallFeature
 from lacunar.model.item_rules import run_along
-from lacunar.model.room import RunName
+from lacunar.model.room import END_WALL, RunName
 
 EDGE_NEAR = Rule("near edge of a wall feature", "center - width / 2")
 EDGE_FAR = Rule("far edge of a wall feature", "center + width / 2")
@@ -44,7 +44,9 @@ def check_features(
 
 def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
     run = run_along(feature.wall)
-    center, half = around.frames[run].place(feature.center).value, feature.width / 2
+    at_end = feature.wall in END_WALL.values()
+    center = around.frames[run].place(feature.center, at_end=at_end).value
+    half = feature.width / 2
     near = EDGE_NEAR.gives(center - half, center=center, width=feature.width)
     far = EDGE_FAR.gives(center + half, center=center, width=feature.width)
     over = _element_at(center, around.built.runs[run])

@@ -1,11 +1,11 @@
 """Turns stations into the reference plane, and finds which of them lie on which beam."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 
 from lacunar.layout.level_records import BeamLevel, Levels, StationLevel
 from lacunar.layout.levels.beam_lines import BeamLine, LevelTask, beam_level
 from lacunar.layout.records import Beam, WallBeam
-from lacunar.layout.runs.frame import run_frame
+from lacunar.layout.runs.frame import RunFrame
 from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
@@ -22,7 +22,9 @@ RISE = Rule("from the reference plane up to the ceiling", "ceiling - plane")
 MOST_RISE = Rule("from the lowest station to the highest", "highest - lowest")
 
 
-def levels(ceiling: Ceiling, built: SetOutBeams) -> Levels | None:
+def levels(
+    ceiling: Ceiling, built: SetOutBeams, frames: Mapping[RunName, RunFrame]
+) -> Levels | None:
     """Turn stations into what every beam needs to hang level; None where there are none.
 
     A station lies on a beam where it is between its faces, or within the reach of them. Formulas:
@@ -32,7 +34,7 @@ def levels(ceiling: Ceiling, built: SetOutBeams) -> Levels | None:
     if leveling is None:
         return None
     lines = tuple(_lines(built, leveling))
-    stations = tuple(_stations(room, lines))
+    stations = tuple(_stations(room, lines, frames))
     at_most = max(station.ceiling.value for station in stations)
     task = LevelTask(
         panels=leveling.panels,
@@ -72,8 +74,9 @@ def _lines(built: SetOutBeams, leveling: Leveling) -> Iterator[BeamLine]:
             yield BeamLine(beam.id, beam.on, near, far, side)
 
 
-def _stations(room: Room, lines: tuple[BeamLine, ...]) -> Iterator[StationLevel]:
-    frames = {name: run_frame(room, name) for name in RunName}
+def _stations(
+    room: Room, lines: tuple[BeamLine, ...], frames: Mapping[RunName, RunFrame]
+) -> Iterator[StationLevel]:
     lowest = min(station.measured for station in room.stations)
     for station in room.stations:
         x = frames[RunName.LENGTH].place(station.length)

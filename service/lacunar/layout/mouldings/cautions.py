@@ -116,12 +116,15 @@ def _saw(crown: CrownSection, asked: Crown) -> Iterator[Caution]:
 def _short_pieces(layout: Layout, asked: Crown) -> Iterator[Caution]:
     trims = layout.mouldings.coffers
     shortest = min(
-        piece.short_point.value
-        for trim in trims
-        for piece in trim.pieces
-        if piece.moulding == CROWN
+        (
+            piece.short_point.value
+            for trim in trims
+            for piece in trim.pieces
+            if piece.moulding == CROWN
+        ),
+        default=None,
     )
-    if shortest < asked.shortest_piece:
+    if shortest is not None and shortest < asked.shortest_piece:
         yield Caution(
             code="short_crown_pieces",
             text="Some pieces of crown are too short to be held safely at the saw. Cut the miter on"

@@ -75,6 +75,8 @@ def cover_faults(ceiling: Ceiling, covers: Sequence[SideCover]) -> Iterator[Faul
 def room_faults(ceiling: Ceiling, trims: Sequence[CofferTrim]) -> Iterator[Fault]:
     """The faults of coffers that are filled by their mouldings, above or at their mouth."""
     moulded = ceiling.crown is not None or ceiling.flat_mouldings
+    if not trims:
+        return
     smallest = min(trims, key=lambda trim: min(trim.seen_length.value, trim.seen_width.value))
     seen = min(smallest.seen_length.value, smallest.seen_width.value)
     if moulded and seen <= ZERO:

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 
+from lacunar.layout.names import from_to
 from lacunar.layout.quadrilaterals import (
     Quadrilateral,
     diagonal_by_the_rest,
@@ -50,8 +51,8 @@ def grid_faults(openings: Openings, grid: str, coffers: Sequence[Coffer]) -> Ite
                 code="coffer_not_in_grid",
                 pointer=f"{PLACE}/coffers/{number}/coffer",
                 message=f"The grid has no coffer {each}.",
-                remedy=f"Take its id from the plan, {coffers[0].id} to {coffers[-1].id}.",
-                figures={"coffer": each, "last": coffers[-1].id},
+                remedy=f"Take its id from the plan: {from_to([each.id for each in coffers])}.",
+                figures={"coffer": each, "known": from_to([one.id for one in coffers])},
             )
 
 

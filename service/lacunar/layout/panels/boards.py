@@ -75,7 +75,7 @@ def board_layout(
     Raises SpecRefused where gaps leave no field.
     """
     boards = panel.boards
-    if boards is None:
+    if boards is None or not coffers:
         return None
     spans = {name: _spans(panel, boards, run) for name, run in runs.items()}
     refuse(gap_faults(panel, [span.size for each in spans.values() for span in each]))
@@ -146,6 +146,8 @@ def _fields(
     alike: dict[tuple[Length, Length], list[tuple[_Span, _Span]]] = {}
     for up in spans[RunName.WIDTH]:
         for along in spans[RunName.LENGTH]:
+            if (along.coffers[0], up.coffers[0]) not in ids:
+                continue  # a coffer that walls cut, or that lies outside the room
             size = along.size.value, up.size.value
             alike.setdefault(size, []).append((along, up))
     for group in alike.values():

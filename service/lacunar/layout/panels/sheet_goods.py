@@ -70,7 +70,7 @@ def panels(
 
     Raises SpecRefused where gaps leave no panel.
     """
-    if panel.kind is not PanelKind.SHEET_GOODS:
+    if panel.kind is not PanelKind.SHEET_GOODS or not coffers:
         return ()
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])

@@ -1,7 +1,7 @@
 """Beams whose place is given: those that case a structural member, and those that line up."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
@@ -56,9 +56,10 @@ def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[Fix
     """
     faults: list[Fault] = []
     things: list[FixedThing] = []
-    for position, member in enumerate(ceiling.room.members):
-        if member.on is frame.name:
+    for position, measured in enumerate(ceiling.room.members):
+        if measured.on is frame.name:
             pointer = f"/room/members/{position}"
+            member = _as_in_frame(measured, frame)
             things.append(_cased(member, pointer, frame, family))
             faults.extend(_casing_too_narrow(member, pointer, family))
     for position, beam in enumerate(ceiling.grid.run(frame.name).fixed_beams):
@@ -67,6 +68,17 @@ def fixed_things(ceiling: Ceiling, frame: RunFrame, family: Family) -> tuple[Fix
         faults.extend(_fixed_too_narrow(beam, pointer, family))
     refuse(faults)
     return tuple(sorted(things, key=lambda thing: thing.center.value))
+
+
+def _as_in_frame(member: Member, frame: RunFrame) -> Member:
+    """The member with its center at its end told from where the start wall lies at its start.
+
+    So that what it wanders by is towards the grid, not towards a wall that is not square to it.
+    """
+    if frame.before_start is None or frame.before_end is None:
+        return member
+    leans = frame.before_end.value - frame.before_start.value
+    return replace(member, center_at_end=member.center_at_end - leans)
 
 
 def _cased(member: Member, pointer: str, frame: RunFrame, family: Family) -> FixedThing:

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from lacunar.layout.survey_records import CrookedRun
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, Room, RunName
@@ -16,13 +17,20 @@ PLACE_FROM_FRAMING = Rule(
     "from_framing - start_finish",
 )
 
+PLACE_FROM_CLEAR = Rule(
+    "place from the clear line: from the start wall, less how far that lies before it",
+    "from_wall - before",
+)
+
 
 @dataclass(frozen=True, slots=True)
 class RunFrame:
     """A run's span between finished faces, and the finish of its walls where that is known.
 
     `framing` says whether the room was measured to its framing, so that places given in the spec
-    are from the framing too.
+    are from the framing too. In a surveyed room `span` is the narrowest clear line and the datum
+    its start; the start wall lies so far before it at the start and at the end of the other run,
+    and from wall to wall there are the two spans.
     """
 
     name: RunName
@@ -30,14 +38,35 @@ class RunFrame:
     start_finish: Length | None
     end_finish: Length | None
     framing: bool
+    before_start: LengthFigure | None = None
+    before_end: LengthFigure | None = None
+    span_at_start: LengthFigure | None = None
+    span_at_end: LengthFigure | None = None
 
-    def place(self, measured: Length) -> LengthFigure:
-        """Turn a place as it was measured [length] into its place from the datum [length]."""
-        if not self.framing or self.start_finish is None:
-            return given(measured)
-        return PLACE_FROM_FRAMING.gives(
-            measured - self.start_finish, from_framing=measured, start_finish=self.start_finish
-        )
+    @property
+    def unlike_ends(self) -> bool:
+        """Whether the walls lie otherwise at the end of the other run than at its start."""
+        start, end = self.span_at_start, self.span_at_end
+        before, after = self.before_start, self.before_end
+        if start is None or end is None or before is None or after is None:
+            return False
+        return start.value != end.value or before.value != after.value
+
+    def place(self, measured: Length, *, at_end: bool = False) -> LengthFigure:
+        """Turn a place as it was measured [length] into its place from the datum [length].
+
+        `at_end` where it was measured at the end of the other run, not at its start.
+        """
+        place = given(measured)
+        if self.framing and self.start_finish is not None:
+            place = PLACE_FROM_FRAMING.gives(
+                measured - self.start_finish, from_framing=measured, start_finish=self.start_finish
+            )
+        lies_before = self.before_end if at_end else self.before_start
+        if lies_before is None or not lies_before.value:
+            return place
+        before = lies_before.value
+        return PLACE_FROM_CLEAR.gives(place.value - before, from_wall=place.value, before=before)
 
 
 def datum() -> LengthFigure:
@@ -45,15 +74,38 @@ def datum() -> LengthFigure:
     return DATUM.gives(ZERO)
 
 
-def run_frame(room: Room, name: RunName) -> RunFrame:
+BETWEEN_FURTHEST = Rule("span between the walls furthest out at both ends", "end - start")
+
+
+def outlined_frame(name: RunName, span: Length) -> RunFrame:
+    """Turn how far a room with other than four walls reaches [length] into its run."""
+    return RunFrame(
+        name, BETWEEN_FURTHEST.gives(span, end=span, start=ZERO), None, None, framing=False
+    )
+
+
+def run_frame(room: Room, name: RunName, surveyed: CrookedRun | None = None) -> RunFrame:
     """Turn a room as it was measured into one run between its finished wall faces.
 
-    Formula: to finish, as measured; to framing, less the finish of both walls.
+    Formula: to finish, as measured; to framing, less the finish of both walls; `surveyed`, as the
+    survey gives its narrowest clear line.
     """
     measured = room.length if name is RunName.LENGTH else room.width
     framing = room.measured_to is MeasuredTo.FRAMING
     start = _finish(room, START_WALL[name])
     end = _finish(room, END_WALL[name])
+    if surveyed is not None:
+        return RunFrame(
+            name,
+            surveyed.clear,
+            start,
+            end,
+            framing,
+            before_start=surveyed.before_start,
+            before_end=surveyed.before_end,
+            span_at_start=surveyed.span_at_start,
+            span_at_end=surveyed.span_at_end,
+        )
     span = given(measured)
     if framing and start is not None and end is not None:
         span = SPAN_FROM_FRAMING.gives(

@@ -1,7 +1,7 @@
 """Running marks: every place to be put on a pole, floor or ceiling, rounded once from the datum."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 from lacunar.layout.records import ElementKind, Mark, MarkKind, RunMarks
@@ -16,6 +16,10 @@ from lacunar.model.room import END_WALL, START_WALL
 FROM_FRAMING = Rule(
     "place from the framing: from the datum, plus the start wall's finish",
     "from_datum + start_finish",
+)
+FROM_WALL = Rule(
+    "place from the wall at this end: from the clear line, and how far the wall lies before it",
+    "from_clear + before",
 )
 BACKING_NEAR = Rule(
     "near edge of the backing: inside the side and half the play", "near + side + allowance / 2"
@@ -54,12 +58,32 @@ def run_marks(ends: DividedEnds, box: Box | None, step: Step) -> tuple[RunMarks,
     reaches the wall.
     """
     ids = [beam_id for beam_id, _, _ in ends.beams]
-    start = _marks(ends.frame, _places(ends.frame, (ends.at_start, "start"), (box, ids)), step)
+    frame = ends.frame
+    one = _places(frame, (ends.at_start, "start"), (box, ids))
+    start = _marks(frame, _from_wall(frame, one, 0), step)
     end = start
-    if ends.at_end is not ends.at_start or any(map(_differs, ends.at_end.beams)):
-        end = _marks(ends.frame, _places(ends.frame, (ends.at_end, "end"), (box, ids)), step)
-    name = ends.frame.name
-    return RunMarks(name, "start", start), RunMarks(name, "end", end)
+    unlike = ends.at_end is not ends.at_start or any(map(_differs, ends.at_end.beams))
+    if unlike or frame.unlike_ends:
+        other = _places(frame, (ends.at_end, "end"), (box, ids))
+        end = _marks(frame, _from_wall(frame, other, 1), step)
+    return RunMarks(frame.name, "start", start), RunMarks(frame.name, "end", end)
+
+
+def _from_wall(frame: RunFrame, places: Iterator[_Place], end: Literal[0, 1]) -> Iterator[_Place]:
+    """Places from the wall's face at one end, where it lies before the clear line."""
+    before = (frame.before_start, frame.before_end)[end]
+    span = (frame.span_at_start, frame.span_at_end)[end]
+    if before is None or span is None or span.value == frame.span.value:
+        yield from places
+        return
+    for place in places:
+        if place.kind is MarkKind.WALL:
+            yield replace(place, exact=span) if place.exact.value else place
+            continue
+        exact, rough = place.exact, before.approximate or place.exact.approximate
+        tell = FROM_WALL.approximates if rough else FROM_WALL.gives
+        figure = tell(exact.value + before.value, from_clear=exact.value, before=before.value)
+        yield replace(place, exact=figure)
 
 
 def _differs(beam: BeamStretch) -> bool:
@@ -137,8 +161,11 @@ def _of_beam(of: str, at: tuple[BeamStretch, End], box: Box | None) -> Iterator[
     yield _Place(MarkKind.CENTER, of, "at", beam.center)
     yield _Place(MarkKind.FACE, of, "far", beam.far)
     if member is not None and short is None:
-        near, far = member_faces(beam)[0 if end == "start" else 1]
+        number = 0 if end == "start" else 1
+        near, far = member_faces(beam)[number]
         yield _Place(MarkKind.MEMBER, of, "near", near)
+        if beam.thing is not None and beam.thing.member_ends is not None:
+            yield _Place(MarkKind.MEMBER_CENTER, of, "at", beam.thing.member_ends[number])
         yield _Place(MarkKind.MEMBER, of, "far", far)
     elif box is not None:
         yield from _backing(of, beam, box)

@@ -187,6 +187,7 @@ def wall_beams(
             yield WallBeam(
                 id=start.strip.id,
                 wall=start.strip.wall,
+                looks_as=start.strip.wall,
                 kind=start.strip.wall_kind,
                 on=ends.frame.name,
                 near=EndPositions(start.near, end.near),

@@ -7,8 +7,9 @@ from itertools import count
 from lacunar.layout.families import Family
 from lacunar.layout.records import ElementKind
 from lacunar.measure.figure import LengthFigure, Rule, given
-from lacunar.model.grid import Grid, WallCondition, WallKind
+from lacunar.model.grid import Grid, WallCondition
 from lacunar.model.room import END_WALL, START_WALL, WALLS, RunName
+from lacunar.model.wall_kind import WallKind
 
 HALF_BEAM = Rule("half a beam at a wall", "beam_width / 2")
 
@@ -34,12 +35,17 @@ def wall_strips(
     """
     numbered: dict[str, tuple[WallStrip, ...]] = {}
     number = count(1)
-    for wall in WALLS:
-        name = run_of_wall(wall)
-        run = grid.run(name)
-        condition = run.start if wall == START_WALL[name] else run.end
-        numbered[wall] = strips_at(wall, condition, families[name].width, number)
+    for wall, condition in wall_conditions(grid).items():
+        numbered[wall] = strips_at(wall, condition, families[run_of_wall(wall)].width, number)
     return numbered
+
+
+def wall_conditions(grid: Grid) -> Mapping[str, WallCondition]:
+    """What is to stand at W1 to W4."""
+    runs = {wall: grid.run(run_of_wall(wall)) for wall in WALLS}
+    return {
+        wall: run.start if wall in START_WALL.values() else run.end for wall, run in runs.items()
+    }
 
 
 def strips_at(

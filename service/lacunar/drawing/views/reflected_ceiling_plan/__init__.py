@@ -7,28 +7,28 @@ datum; beam tags stand below and right of it, wall tags on all four sides.
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
-from lacunar.drawing.dimensions import Axis, PlacedString, drawn_string, place_strings
-from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
+from lacunar.drawing.elements import Element, Group, Pt
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
+from lacunar.drawing.views.reflected_ceiling_plan.control_line import control_line
+from lacunar.drawing.views.reflected_ceiling_plan.datum_mark import datum_mark
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.inner_tags import inner_tags
 from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols
-from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
-from lacunar.drawing.views.reflected_ceiling_plan.strings import run_strings
-from lacunar.drawing.views.reflected_ceiling_plan.tags import (
-    beam_tags,
-    row_deepened,
-    tags_reach,
-    wall_tags,
+from lacunar.drawing.views.reflected_ceiling_plan.placed_strings import (
+    PlanStrings,
+    drawn_strings,
+    plan_strings,
 )
+from lacunar.drawing.views.reflected_ceiling_plan.stations import station_marks
+from lacunar.drawing.views.reflected_ceiling_plan.tags import beam_tags, wall_tags
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
@@ -55,7 +55,7 @@ class MeasuredPlan:
     width: float
     height: float
     frame: PlanFrame
-    strings: Mapping[RunName, tuple[PlacedString, ...]]
+    strings: PlanStrings
 
 
 def measured_plan(
@@ -66,23 +66,12 @@ def measured_plan(
     Errors: `StringsDoNotFit` where figures would meet at this scale.
     """
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
-    placed = {
-        run: place_strings(
-            run_strings(bare, run, wording),
-            typeface,
-            WALL_BAND + row_deepened(bare, run.other, typeface),
-        )
-        for run in RunName
-    }
-    along, up = placed[RunName.LENGTH], placed[RunName.WIDTH]
-    left = max(up[-1].outer_edge, *(s.overrun_before for s in along)) + MARGIN
-    above = along[-1].outer_edge + MARGIN
-    origin = Pt(left, above + bare.span(RunName.WIDTH))
-    right = max(tags_reach(bare, RunName.WIDTH, typeface), *(s.overrun_after for s in along))
-    below = max(tags_reach(bare, RunName.LENGTH, typeface), *(s.overrun_before for s in up))
-    width = left + bare.span(RunName.LENGTH) + right + MARGIN
+    strings = plan_strings(bare, wording, typeface)
+    before, above, after, below = (each + MARGIN for each in strings.reach)
+    (left, right), (low, high) = (bare.reach(run) for run in RunName)
+    origin = Pt(before - left, above + high)
     frame = PlanFrame(layout, scale.ratio, origin)
-    return MeasuredPlan(scale, width, origin.y + below + MARGIN, frame, placed)
+    return MeasuredPlan(scale, origin.x + right + after, origin.y - low + below, frame, strings)
 
 
 def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
@@ -96,9 +85,11 @@ def reflected_ceiling_plan(plan: MeasuredPlan, typeface: Typeface) -> PlanView:
         Group("object", ceiling_elements(frame, ids, typeface), id="object-view-1"),
         *arrows,
         *tags,
-        _datum_mark(frame.origin),
-        *_drawn_strings(plan.strings, frame),
+        *control_line(frame),
+        *drawn_strings(plan.strings, frame, tags),
     )
+    about = (*about, *inner_tags(frame, tags, Occupied(typeface, about), typeface))
+    about = (*about, datum_mark(frame, about, typeface))
     view = Group(
         "view",
         (*about, *_signs_and_names(frame, symbols, about, typeface)),
@@ -144,23 +135,3 @@ def _signs_and_names(
         *station_marks(frame, busy, typeface),
         *feature_names(frame, busy, typeface),
     )
-
-
-def _drawn_strings(
-    placed: Mapping[RunName, tuple[PlacedString, ...]], frame: PlanFrame
-) -> tuple[Group, ...]:
-    """Both runs' strings, measured outward from the finish faces of W2 (top) and W1 (left)."""
-    top = frame.along(RunName.WIDTH, frame.span(RunName.WIDTH), 0.0)
-    axes = {
-        RunName.LENGTH: Axis("x", top.y, frame.origin.x),
-        RunName.WIDTH: Axis("y", frame.origin.x, -frame.origin.y),
-    }
-    gap = WALL_BAND + style.EXTENSION_GAP
-    return tuple(drawn_string(string, axes[run], gap) for run in RunName for string in placed[run])
-
-
-def _datum_mark(origin: Pt) -> Group:
-    """A ring about the corner both runs are measured from, and the word."""
-    ring = Circle(origin, 1.6, style.LEADER, Fill.NONE)
-    word = Text(origin.moved(1.0, 8.2), "DATUM", style.TEXT, anchor="end")
-    return Group("datum", (ring, word), id="datum", title="Datum: both runs start here")

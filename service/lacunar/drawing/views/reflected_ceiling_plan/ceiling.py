@@ -8,9 +8,17 @@ from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
+    angled_beams,
+    face_ends,
+    outlined_faces,
+    partial_coffers,
+    partial_crown,
+    stretches,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups
 from lacunar.drawing.wording import decimal_mm
-from lacunar.layout.records import Beam, BeamPiece, Coffer, WallBeam
+from lacunar.layout.records import Beam, Coffer, WallBeam
 from lacunar.model.room import START_WALL
 
 
@@ -26,9 +34,12 @@ def ceiling_elements(
     return (
         Polyline(outline, None, closed=True, fill=Fill.TINT),
         *(_coffer(frame, coffer, ids[coffer.id], typeface) for coffer in layout.coffers),
+        *partial_coffers(frame, ids, typeface),
         *crown_lines(frame),
+        *partial_crown(frame),
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
+        *angled_beams(frame),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
         *wall_groups(frame),
     )
@@ -55,15 +66,17 @@ def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface
 def _beam(frame: PlanFrame, beam: Beam) -> Group:
     """Both faces of each piece of a beam, and its center line from wall to wall."""
     faces = tuple(
-        Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
+        Polyline(frame.stretch(face, beam.on, ends), style.OBJECT)
         for piece in beam.pieces
-        for face in (beam.near, beam.far)
+        for face, ends in zip((beam.near, beam.far), face_ends(frame, beam, piece), strict=True)
     )
-    whole = (0.0, frame.span(beam.on.other))
-    center = Polyline(frame.stretch(beam.center, beam.on, whole), style.CENTER)
+    centers = tuple(
+        Polyline(frame.stretch(beam.center, beam.on, whole), style.CENTER)
+        for whole in stretches(frame, beam)
+    )
     return Group(
         "beam",
-        (*faces, center),
+        (*faces, *centers),
         id=f"beam-{beam.id}",
         title=f"Beam {beam.id}",
         data={
@@ -76,20 +89,16 @@ def _beam(frame: PlanFrame, beam: Beam) -> Group:
     )
 
 
-def _across(frame: PlanFrame, piece: BeamPiece) -> tuple[float, float]:
-    """A piece's ends along the run it spans [mm of paper]."""
-    return frame.on_paper(piece.start.value), frame.on_paper(piece.end.value)
-
-
 def _wall_beam(frame: PlanFrame, beam: WallBeam) -> Group:
     """The face of each piece of what stands at a wall."""
-    face = beam.far if beam.wall == START_WALL[beam.on] else beam.near
+    face = beam.far if beam.looks_as == START_WALL[beam.on] else beam.near
+    lines = outlined_faces(frame, beam.id) or tuple(
+        frame.stretch(face, beam.on, frame.piece_ends(beam.on, face, piece))
+        for piece in beam.pieces
+    )
     return Group(
         "wall-beam",
-        tuple(
-            Polyline(frame.stretch(face, beam.on, _across(frame, piece)), style.OBJECT)
-            for piece in beam.pieces
-        ),
+        tuple(Polyline(line, style.OBJECT) for line in lines),
         id=f"wall-beam-{beam.id}",
         title=f"Wall beam {beam.id} at {beam.wall}",
         data={
@@ -107,9 +116,8 @@ def _member(frame: PlanFrame, beam: Beam) -> Group:
     """The hidden faces of the structural member inside a cased beam, from its start to its end."""
     member = beam.member
     assert member is not None
-    start, end = member.start.value, member.end.value
     faces = tuple(
-        Polyline(frame.between(beam.on, (face.at_start, start), (face.at_end, end)), style.HIDDEN)
+        Polyline(frame.member_face(beam.on, face, (member.start, member.end)), style.HIDDEN)
         for face in (member.near, member.far)
     )
     return Group(

@@ -11,6 +11,7 @@ from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Group, Pt
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
+from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.layout.records import Coffer
 
@@ -85,7 +86,8 @@ def coffer_id_places(
 
 def _seen_boxes(frame: PlanFrame) -> dict[str, Box]:
     seen = seen_sizes(frame)
-    return {coffer.id: seen_box(frame, coffer, seen) for coffer in frame.layout.coffers}
+    whole = {coffer.id: seen_box(frame, coffer, seen) for coffer in frame.layout.coffers}
+    return {**whole, **seen_boxes(frame)}
 
 
 def _ways(coffer: str, *, bare: bool) -> tuple[Tag, ...]:

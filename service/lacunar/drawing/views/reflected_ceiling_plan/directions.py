@@ -19,8 +19,9 @@ from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
     seen_box,
     seen_sizes,
 )
+from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.layout.records import Coffer, Layout
+from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
 
 HEAD = 1.8
@@ -74,10 +75,9 @@ def direction_arrows(
     if run is None:
         return ()
     seen = seen_sizes(frame)
-    spaces = [
-        (coffer, seen_box(frame, coffer, seen), ids[coffer.id].tag.size(typeface))
-        for coffer in frame.layout.coffers
-    ]
+    boxes = {coffer.id: seen_box(frame, coffer, seen) for coffer in frame.layout.coffers}
+    boxes |= seen_boxes(frame)
+    spaces = [(coffer, box, ids[coffer].tag.size(typeface)) for coffer, box in boxes.items()]
     for taken in busy:
         places = ((coffer, _place(box, label, run, taken)) for coffer, box, label in spaces)
         found = tuple(_arrow(frame, coffer, place, run) for coffer, place in places if place)
@@ -121,16 +121,16 @@ def _extent(length: float, run: RunName) -> tuple[float, float]:
     return (length, across) if run is RunName.LENGTH else (across, length)
 
 
-def _arrow(frame: PlanFrame, coffer: Coffer, place: tuple[Pt, float], run: RunName) -> Group:
+def _arrow(frame: PlanFrame, coffer: str, place: tuple[Pt, float], run: RunName) -> Group:
     """The arrow of a coffer."""
     at, length = place
     what = "Boards lie" if frame.layout.boards else "Grain lies"
     return Group(
         "direction",
         double_arrow(at, length, run),
-        id=f"direction-{coffer.id}",
+        id=f"direction-{coffer}",
         title=f"{what} along the {run} run",
-        data={"of": coffer.id, "parallel-to": run.value},
+        data={"of": coffer, "parallel-to": run.value},
     )
 
 

@@ -17,7 +17,6 @@ from lacunar.drawing.views.reflected_ceiling_plan.walls import (
     walls_of,
 )
 from lacunar.layout.item_records import WallFeatureCheck
-from lacunar.model.room import RunName
 
 GAP = 1.0
 BELOW = 1.0
@@ -46,16 +45,19 @@ def _places(
     """The name over the middle of its feature, then further and further off it to both sides."""
     near, far = edges_on_paper(frame, wall, check)
     half = typeface.width(check.name, style.TEXT) / 2
-    turned = wall.on is RunName.LENGTH
+    way = wall.outward
+    turned = abs(way.x) > abs(way.y)
     # Letters stand on their baseline: towards the wall above and left of the plan, else away.
-    above = wall.out > 0 if wall.on is RunName.WIDTH else wall.out < 0
-    out = WALL_BAND + GAP + (BELOW if above else style.TEXT)
+    above = (way.x if turned else way.y) < 0
+    # Where the wall leans, the name must clear it with its nearer end.
+    leaning = half * min(abs(way.x), abs(way.y))
+    out = WALL_BAND + GAP + leaning + (BELOW if above else style.TEXT)
     middle = (near + far) / 2
     for number in range(int((far - near) / STEP) + 1):
         step = (number + 1) // 2 * STEP * (1 if number % 2 else -1)
         at = middle + step
         if at - half >= 0.0 and at + half <= wall.span:
-            place = wall.point(frame, at, out)
+            place = wall.point(at, out)
             yield Text(place, check.name, style.TEXT, anchor="middle", turned=turned)
 
 

@@ -7,10 +7,10 @@ to the right and `y` (the width run) up the sheet, exactly as on the floor plan,
 from dataclasses import dataclass
 
 from lacunar.drawing.elements import Pt
-from lacunar.layout.records import EndPositions, Layout, Point
+from lacunar.layout.records import BeamPiece, EndPositions, Layout, Point
 from lacunar.measure.figure import LengthFigure
-from lacunar.measure.length import Length
-from lacunar.model.room import RunName
+from lacunar.measure.length import ZERO, Length
+from lacunar.model.room import END_WALL, START_WALL, RunName
 
 WALL_BAND = 2.5
 """How deep the hatched band is that stands for a wall [mm]."""
@@ -18,7 +18,10 @@ WALL_BAND = 2.5
 
 @dataclass(frozen=True, slots=True)
 class PlanFrame:
-    """The datum's place on paper [mm] and the scale's ratio."""
+    """Where all places are from, on paper [mm], and the scale's ratio.
+
+    That is the datum in a square room; in a crooked one, the clear rectangle's lower left corner.
+    """
 
     layout: Layout
     ratio: int
@@ -39,8 +42,58 @@ class PlanFrame:
         return self.origin.moved(across, -position)
 
     def span(self, run: RunName) -> float:
-        """The span of a run at the start of the other one [mm of paper]."""
-        return self.on_paper(self.layout.run(run).span.at_start.value)
+        """The span of a run that is divided [mm of paper]."""
+        return self.on_paper(self.clear(run))
+
+    def reach(self, run: RunName) -> tuple[float, float]:
+        """The room's outermost places along a run, the lower one first [mm of paper]."""
+        places = [self.on_paper(_along(corner, run)) for corner in self.layout.outline]
+        return min(places), max(places)
+
+    def wall_ends(self, wall: str) -> tuple[Point, Point]:
+        """The corners a wall goes between, clockwise round the room; `W1` starts at the datum."""
+        corners = self.layout.outline
+        number, count = int(wall.removeprefix("W")), len(corners)
+        return corners[(count - number + 1) % count], corners[count - number]
+
+    def face_at(self, wall: str, run: RunName, across: float) -> float:
+        """Where a wall's face lies along a run, at `across` along the other one [mm of paper].
+
+        In a room with other than four walls, the place of the wall furthest out.
+        """
+        if self.layout.outlined is not None:
+            return 0.0 if wall == START_WALL[run] else self.span(run)
+        start, end = (
+            (self.on_paper(_along(corner, run)), self.on_paper(_along(corner, run.other)))
+            for corner in self.wall_ends(wall)
+        )
+        return start[0] + (end[0] - start[0]) * (across - start[1]) / (end[1] - start[1])
+
+    def from_wall_to_wall(self, on: RunName, position: Length) -> tuple[float, float]:
+        """Where a line across run `on` meets the walls of the other run [mm of paper]."""
+        at, other = self.on_paper(position), on.other
+        return (
+            self.face_at(START_WALL[other], other, at),
+            self.face_at(END_WALL[other], other, at),
+        )
+
+    def piece_ends(self, on: RunName, face: EndPositions, piece: BeamPiece) -> tuple[float, float]:
+        """Where a face of a beam's piece starts and ends along the beam [mm of paper].
+
+        A piece that ends at a clear line goes on to the wall itself.
+        """
+        at, other = self.on_paper(face.at_start.value), on.other
+        start, end = piece.start.value, piece.end.value
+        return (
+            self.on_paper(start) if start else self.face_at(START_WALL[other], other, at),
+            self.face_at(END_WALL[other], other, at)
+            if end == self.clear(other)
+            else self.on_paper(end),
+        )
+
+    def clear(self, run: RunName) -> Length:
+        """The span of a run that is divided: between walls, or between clear lines."""
+        return self.layout.run(run).span.at_start.value
 
     def line_at(self, line: EndPositions, on: RunName, across: float) -> Pt:
         """Where a line across run `on` stands at `across` along the other run [mm of paper].
@@ -52,21 +105,25 @@ class PlanFrame:
         other = self.span(on.other)
         return self.along(on, start + (end - start) * across / other, across)
 
-    def between(
-        self,
-        on: RunName,
-        start: tuple[LengthFigure, Length],
-        end: tuple[LengthFigure, Length],
+    def member_face(
+        self, on: RunName, face: EndPositions, ends: tuple[LengthFigure, LengthFigure]
     ) -> tuple[Pt, Pt]:
-        """A line between two places, each along run `on` and along the other [mm of paper]."""
-        first, last = (
-            self.along(on, self.on_paper(along.value), self.on_paper(across))
-            for along, across in (start, end)
-        )
-        return first, last
+        """A member's face between its ends along the other run, or the walls it ends at."""
+        start, end = (each.value for each in ends)
+        near, far = (self.on_paper(each.value) for each in (face.at_start, face.at_end))
+        first, last = self.on_paper(start), self.on_paper(end)
+        if start == ZERO:
+            first = self.from_wall_to_wall(on, face.at_start.value)[0]
+        if end == self.clear(on.other):
+            last = self.from_wall_to_wall(on, face.at_end.value)[1]
+        return self.along(on, near, first), self.along(on, far, last)
 
     def stretch(
         self, line: EndPositions, on: RunName, across: tuple[float, float]
     ) -> tuple[Pt, Pt]:
         """A line across run `on` from one place to another along the other run [mm of paper]."""
         return self.line_at(line, on, across[0]), self.line_at(line, on, across[1])
+
+
+def _along(point: Point, run: RunName) -> Length:
+    return point.x if run is RunName.LENGTH else point.y

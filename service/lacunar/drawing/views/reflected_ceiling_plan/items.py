@@ -91,7 +91,7 @@ def _clearance(frame: PlanFrame, item: CeilingItem, center: Pt) -> tuple[Segment
 
 
 def room_on_paper(frame: PlanFrame) -> Box:
-    """The room between its finished walls, as drawn."""
-    left, bottom = frame.origin.x, frame.origin.y
-    along, up = (frame.span(run) for run in RunName)
-    return Box(left, bottom - up, left + along, bottom)
+    """The upright rectangle about the room between its finished walls, as drawn."""
+    (left, right), (low, high) = (frame.reach(run) for run in RunName)
+    origin = frame.origin
+    return Box(origin.x + left, origin.y - high, origin.x + right, origin.y - low)

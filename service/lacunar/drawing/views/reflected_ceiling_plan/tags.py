@@ -13,6 +13,7 @@ from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitte
 from lacunar.drawing.elements import Face, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import stretches
 from lacunar.layout.records import Beam, ElementKind, WallBeam
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
@@ -42,7 +43,9 @@ def row_deepened(frame: PlanFrame, run: RunName, typeface: Typeface) -> float:
     Nothing while they lie along their walls, and where they fit neither way.
     """
     walls = (START_WALL[run], END_WALL[run])
-    if all(_fit(frame, run, _lying(frame, run, wall), typeface) for wall in walls):
+    if frame.layout.outlined is not None:
+        return 0.0
+    if all(_fit(frame, run, wall, typeface) for wall in walls):
         return 0.0
     standing = [tag for wall in walls for tag in _standing(frame, run, wall)]
     depths = [_depth(tag, run.other, typeface) for tag in standing if not tag.round]
@@ -120,11 +123,14 @@ def _drawn_outward(
 ) -> list[Group]:
     """One beam's tags outward along its center line, the nearest with its edge at `first` [mm]."""
     run = beam.on
-    outward = -1.0 if run is RunName.LENGTH else 1.0
-    wall = 0.0 if run is RunName.LENGTH else frame.span(RunName.LENGTH)
+    start = run is RunName.LENGTH
+    outward = -1.0 if start else 1.0
+    wall = frame.reach(run.other)[0 if start else 1]
     along = _center_of(frame, beam)
+    stops = [end for stretch in stretches(frame, beam) for end in stretch]
+    face = min(stops) if start else max(stops)
     drawn = []
-    reached, edge = 0.0, first
+    reached, edge = outward * (face - wall), first
     for tag in tags:
         depth = _depth(tag, run, typeface)
         ends = (reached, edge)
@@ -137,8 +143,13 @@ def _drawn_outward(
 
 
 def wall_tags(frame: PlanFrame, typeface: Typeface) -> tuple[Group, ...]:
-    """For each wall its own tag and those of what stands at it, each over a coffer."""
+    """For each wall its own tag and those of what stands at it, each over a coffer.
+
+    In a room with other than four walls these are placed last, wherever there is room.
+    """
     tags: list[Group] = []
+    if frame.layout.outlined is not None:
+        return ()
     for run in RunName:
         lie = row_deepened(frame, run, typeface) == 0
         for wall in (START_WALL[run], END_WALL[run]):
@@ -159,7 +170,10 @@ def _lying(frame: PlanFrame, run: RunName, wall: str) -> list[Tag]:
 
 def _standing(frame: PlanFrame, run: RunName, wall: str) -> list[Tag]:
     """The same tags standing out from the wall, where they take less of its length."""
-    return [replace(tag, turned=not tag.turned) for tag in _lying(frame, run, wall)]
+    return [
+        tag if tag.round else replace(tag, turned=not tag.turned)
+        for tag in _lying(frame, run, wall)
+    ]
 
 
 def _at_wall(frame: PlanFrame, wall: str) -> list[WallBeam]:
@@ -172,7 +186,7 @@ def _wall_row(
     """The tags by one wall, spread along the run it does not lie across."""
     places = _spread(frame, run.other, labels, typeface)
     start = wall == START_WALL[run]
-    face = 0.0 if start else frame.span(run)
+    face = frame.reach(run)[0 if start else 1]
     outward = -1.0 if start else 1.0
     drawn = [labels[0].drawn(frame.along(run, face + outward * WALL_ROW, places[0]), typeface)]
     for tag, place, beam in zip(labels[1:], places[1:], _at_wall(frame, wall), strict=True):
@@ -186,22 +200,27 @@ def _wall_row(
     return drawn
 
 
-def _fit(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> bool:
-    """Whether tags of a wall across `run` have room over coffers."""
+def _fit(frame: PlanFrame, run: RunName, wall: str, typeface: Typeface) -> bool:
+    """Whether tags of a wall across `run`, lying along it, have room over coffers."""
     try:
-        _spread(frame, run.other, tags, typeface)
+        _spread(frame, run.other, _lying(frame, run, wall), typeface)
     except TagsDoNotFit:
         return False
     return True
 
 
-def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> list[float]:
-    """A place along `run` for each tag: one to a coffer, or side by side in the middle one."""
+def _spaces(frame: PlanFrame, run: RunName) -> list[tuple[float, float]]:
+    """The coffers along a wall."""
     coffers = [e for e in frame.layout.run(run).elements if e.kind is ElementKind.COFFER]
-    spaces = [
+    return [
         (frame.on_paper(c.near.at_start.value), frame.on_paper(c.far.at_start.value))
         for c in coffers
     ]
+
+
+def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> list[float]:
+    """A place along `run` for each tag: one to a coffer, or side by side in the middle one."""
+    spaces = _spaces(frame, run)
     middle = (len(spaces) - 1) // 2
     if len(spaces) >= middle + len(tags):
         chosen = spaces[middle : middle + len(tags)]

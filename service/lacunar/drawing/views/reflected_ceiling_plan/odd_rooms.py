@@ -1,0 +1,127 @@
+"""What only a room with other than four walls has on the plan: cut coffers, slanted ends.
+
+Also the beams at angled walls, and where beams stop short of the rectangle about the room.
+"""
+
+from collections.abc import Iterator, Mapping
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import Fill, Group, Polyline, Pt, Segments
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
+from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import (
+    corners_on_paper,
+    on_paper,
+    seen_polygon,
+)
+from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.wording import decimal_mm
+from lacunar.layout.outline_records import BeamSpan
+from lacunar.layout.records import Beam, BeamPiece
+
+Ends = tuple[float, float]
+
+
+def stretches(frame: PlanFrame, beam: Beam) -> tuple[Ends, ...]:
+    """From where to where a beam stands along the other run, wall to wall [mm of paper]."""
+    room = frame.layout.outlined
+    if room is None:
+        return (frame.from_wall_to_wall(beam.on, beam.center.at_start.value),)
+    return tuple(
+        (frame.on_paper(span.start.value), frame.on_paper(span.end.value))
+        for span in room.spans
+        if span.beam == beam.id
+    )
+
+
+def face_ends(frame: PlanFrame, beam: Beam, piece: BeamPiece) -> tuple[Ends, Ends]:
+    """Where a piece's near and its far face start and end along the beam [mm of paper]."""
+    near, far = (frame.piece_ends(beam.on, face, piece) for face in (beam.near, beam.far))
+    for span in frame.layout.outlined.spans if frame.layout.outlined else ():
+        if span.beam == beam.id:
+            near, far = _slanted(frame, span, piece, (near, far))
+    return near, far
+
+
+def _slanted(
+    frame: PlanFrame, span: BeamSpan, piece: BeamPiece, ends: tuple[Ends, Ends]
+) -> tuple[Ends, Ends]:
+    """The ends with those that go on at an angled wall."""
+    (near_start, near_end), (far_start, far_end) = ends
+    if span.start_slant is not None and piece.start.value == span.start.value:
+        on = frame.on_paper(span.start_slant.value)
+        if span.start_longer == "near":
+            near_start -= on
+        else:
+            far_start -= on
+    if span.end_slant is not None and piece.end.value == span.end.value:
+        on = frame.on_paper(span.end_slant.value)
+        if span.end_longer == "near":
+            near_end += on
+        else:
+            far_end += on
+    return (near_start, near_end), (far_start, far_end)
+
+
+def outlined_faces(frame: PlanFrame, beam: str) -> tuple[tuple[Pt, Pt], ...]:
+    """The faces of what stands at the walls of a room with other than four, by its id."""
+    room = frame.layout.outlined
+    return tuple(
+        (on_paper(frame, wall.face_start), on_paper(frame, wall.face_end))
+        for wall in (room.walls if room else ())
+        if wall.beam == beam and wall.face_start is not None and wall.face_end is not None
+    )
+
+
+def angled_beams(frame: PlanFrame) -> Iterator[Group]:
+    """The face of each beam at an angled wall."""
+    for beam in frame.layout.outlined.angled_beams if frame.layout.outlined else ():
+        yield Group(
+            "angled-beam",
+            tuple(Polyline(line, style.OBJECT) for line in outlined_faces(frame, beam.id)),
+            id=f"angled-beam-{beam.id}",
+            title=f"Beam {beam.id} at {beam.wall}",
+            data={"id": beam.id, "wall": beam.wall},
+        )
+
+
+def partial_coffers(
+    frame: PlanFrame, ids: Mapping[str, IdPlace], typeface: Typeface
+) -> Iterator[Group]:
+    """The coffers that walls cut, each with its id."""
+    for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
+        corners = corners_on_paper(frame, coffer)
+        yield Group(
+            "coffer",
+            (
+                Polyline(corners, None, closed=True, fill=Fill.WHITE),
+                ids[coffer.id].drawn(typeface),
+            ),
+            id=f"coffer-{coffer.id}",
+            title=f"Coffer {coffer.id}, cut by walls",
+            data={
+                "id": coffer.id,
+                "row": str(coffer.row),
+                "column": str(coffer.column),
+                "length-mm": decimal_mm(coffer.reach_length.value),
+                "width-mm": decimal_mm(coffer.reach_width.value),
+            },
+        )
+
+
+def partial_crown(frame: PlanFrame) -> Iterator[Group]:
+    """In each cut coffer the line its crown ends at on the ceiling, and its miters."""
+    for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
+        seen = seen_polygon(frame, coffer)
+        if seen:
+            corners = corners_on_paper(frame, coffer)
+            yield Group(
+                "partial-crown",
+                (
+                    Polyline(seen, style.FINE, closed=True),
+                    Segments(tuple(zip(corners, seen, strict=True)), style.FINE),
+                ),
+                id=f"crown-{coffer.id}",
+                title=f"Crown in {coffer.id}",
+                data={"id": coffer.id},
+            )

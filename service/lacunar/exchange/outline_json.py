@@ -1,0 +1,47 @@
+"""An outline out of the parts of a spec, and back as the part that says everything."""
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from lacunar.measure.length import Length
+from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec
+
+Json = dict[str, Any]
+Write = Callable[[Length], str]
+
+
+def outlined(parts: Mapping[str, Any]) -> Json:
+    """Turn the parts of a room into its outline."""
+    if "outline" not in parts:
+        return {}
+    said = parts["outline"]
+    sides = tuple(SideSpec(**side) for side in said["sides"]) if "sides" in said else None
+    read = OutlineSpec(
+        sides=sides,
+        points=tuple(said["points"]) if "points" in said else None,
+        diagonals=tuple(_diagonal(each) for each in said.get("diagonals", ())),
+        tolerance=said.get("tolerance"),
+        walls={each["wall"]: each["stands"] for each in said.get("walls", ()) if len(each) > 1},
+    )
+    return {"outline": read}
+
+
+def _diagonal(parts: Mapping[str, Any]) -> CheckDiagonal:
+    return CheckDiagonal(parts.get("from_corner"), parts.get("to_corner"), parts.get("length"))
+
+
+def outline_json(outline: Outline, write: Write) -> Json:
+    """Turn an outline into what it was read from; `write` gives a length in the spec's units."""
+    sides = [{"length": write(each.length), "corner": each.corner.number} for each in outline.sides]
+    points = [{"x": write(spot.x), "y": write(spot.y)} for spot in outline.points]
+    diagonals = [
+        {"from_corner": each.from_corner, "to_corner": each.to_corner, "length": write(each.length)}
+        for each in outline.diagonals
+        if each.length is not None
+    ]
+    walls = [{"wall": wall, "stands": str(kind)} for wall, kind in outline.walls.items()]
+    said = {"sides": sides, "points": points, "diagonals": diagonals, "walls": walls}
+    return {
+        **{name: part for name, part in said.items() if part},
+        "tolerance": write(outline.tolerance),
+    }

@@ -1,0 +1,79 @@
+"""Cautions about rooms with other than four walls."""
+
+from collections.abc import Iterator
+
+from lacunar.layout.names import first_few
+from lacunar.layout.outline_records import OutlinedRoom
+from lacunar.layout.records import Caution
+from lacunar.measure.length import ZERO
+
+NARROW = 12
+"""A coffer that reaches less than this many inches either way reads as a leftover."""
+
+
+def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caution]:
+    """Cautions of an outline that nothing checks, of leftovers, and of crown that is too short.
+
+    `items` is whether there are ceiling items.
+    """
+    if room is None:
+        return
+    if not room.checks:
+        yield Caution(
+            code="outline_not_checked",
+            text="Nothing checks the corners of the outline: a diagonal from corner to corner"
+            " would show a slip of the tape or a corner out of square.",
+            figures={},
+            pointer="/room/outline/diagonals",
+        )
+    if items:
+        yield Caution(
+            code="items_in_odd_room",
+            text="In a room with other than four walls items are held against beams, walls that lie"
+            " along a run and each other; not against angled walls or crown, and no nearest clear"
+            " place is told.",
+            figures={},
+            pointer="/room/ceiling_items",
+        )
+    crooked = [wall for wall in room.walls if wall.taper is not None and wall.taper.value > ZERO]
+    if crooked:
+        worst = max(crooked, key=lambda wall: wall.taper.value if wall.taper else ZERO)
+        yield Caution(
+            code="outline_walls_crooked",
+            text="Walls that are not square are taken at their innermost places: what stands there"
+            " tapers behind a straight face. Scribe it.",
+            figures={"wall": worst.wall, "taper": worst.taper.value if worst.taper else ZERO},
+            pointer="/room/outline",
+        )
+    yield from _leftovers(room)
+    yield from _short_crown(room)
+
+
+def _leftovers(room: OutlinedRoom) -> Iterator[Caution]:
+    narrow = [
+        coffer.id
+        for coffer in room.partial_coffers
+        if min(coffer.reach_length.value, coffer.reach_width.value).inches < NARROW
+    ]
+    if narrow:
+        yield Caution(
+            code="coffers_left_narrow",
+            text=f"Walls leave narrow coffers: {first_few(narrow)}. Another count, a fixed beam in"
+            " line with the wall, or nothing standing at it, makes them whole.",
+            figures={"coffers": len(narrow)},
+            pointer="/grid",
+        )
+
+
+def _short_crown(room: OutlinedRoom) -> Iterator[Caution]:
+    short = [
+        coffer.id for coffer in room.partial_coffers if any(side.too_short for side in coffer.sides)
+    ]
+    if short:
+        yield Caution(
+            code="cut_coffer_crown_too_short",
+            text="In coffers that walls cut, crown would have pieces shorter than the shortest that"
+            f" is to be cut: {first_few(short)}. Cut them by hand, or end the crown there.",
+            figures={"coffers": len(short)},
+            pointer="/crown/shortest_piece",
+        )

@@ -1,0 +1,282 @@
+"""Coffers that walls cut: their sides, the crown in them, and what fills them."""
+
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass
+from itertools import pairwise
+
+from lacunar.layout.board_records import Courses
+from lacunar.layout.moulding_records import CrownSection, PieceEnd
+from lacunar.layout.mouldings.saw_settings import saw_settings
+from lacunar.layout.outline.cells import Cell
+from lacunar.layout.outline.corners import area_of, corner_of_ring
+from lacunar.layout.outline_records import (
+    CourseLength,
+    Joint,
+    PartialCoffer,
+    PartialCorner,
+    PartialSide,
+)
+from lacunar.layout.panels.courses import lay_courses
+from lacunar.layout.survey.report import apart
+from lacunar.measure.angle import Angle, over_tangents
+from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot
+from lacunar.measure.polygon import Polygon, edges, extent, within_box
+from lacunar.model.beams import Box
+from lacunar.model.boards import Boards
+from lacunar.model.ceiling import Ceiling
+from lacunar.model.moulding import Crown, CrownMethod, FlatPlace
+from lacunar.model.panel import Panel, PanelKind, Seat
+from lacunar.model.room import RunName
+
+REACH = Rule("how far a cut coffer reaches", "far - near")
+SET_IN_EVENLY = Rule(
+    "side set in evenly: at each end less by the distance over the half tangent of the corner, more"
+    " where it juts in",
+    "side - distance / tan(left / 2) - distance / tan(right / 2)",
+)
+SHORT_POINT = Rule(
+    "edge that stands out: at each end less by the projection over the half tangent of the corner,"
+    " more where it juts in",
+    "long_point - projection / tan(left / 2) - projection / tan(right / 2)",
+)
+SPRUNG = Rule("piece sprung in between inside corners", "side + sprung_allowance")
+BETWEEN_SIDES = Rule(
+    "panel: how far the coffer reaches, less a gap at each edge", "reach - 2 * gap"
+)
+PAST_SIDES = Rule(
+    "panel: how far the coffer reaches and goes past its faces, less a gap at each edge",
+    "reach + 2 * past - 2 * gap",
+)
+IN_COURSE = Rule(
+    "board: how far the coffer reaches along it within its course, less a gap at each end",
+    "far - near - 2 * gap",
+)
+
+_STRAIGHT = Angle.of_degrees(180)
+
+
+@dataclass(frozen=True, slots=True)
+class Filling:
+    """What goes into cut coffers, and whether their corners were snapped."""
+
+    ceiling: Ceiling
+    crown: CrownSection | None
+    approximate: bool
+
+
+def partial_coffers(cells: Sequence[Cell], filling: Filling) -> tuple[PartialCoffer, ...]:
+    """Turn the cells that walls cut into coffers."""
+    return tuple(_coffer(cell, filling) for cell in cells if not cell.whole)
+
+
+def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
+    low, high = extent(cell.corners)
+    reach = {
+        RunName.LENGTH: _reach(low.x, high.x, filling),
+        RunName.WIDTH: _reach(low.y, high.y, filling),
+    }
+    panel = filling.ceiling.panel
+    length = width = None
+    if panel.kind is PanelKind.SHEET_GOODS:
+        length, width = (_panel(panel, reach[run], filling, run) for run in RunName)
+    return PartialCoffer(
+        id=cell.id,
+        row=cell.row,
+        column=cell.column,
+        sides=tuple(_sides(cell, filling)),
+        area=area_of(cell.corners, approximate=filling.approximate),
+        reach_length=reach[RunName.LENGTH],
+        reach_width=reach[RunName.WIDTH],
+        panel_length=length,
+        panel_width=width,
+        courses=tuple(_courses(cell.corners, panel, reach, filling)) if panel.boards else (),
+    )
+
+
+def _told(rule: Rule, filling: Filling) -> Callable[..., LengthFigure]:
+    return rule.approximates if filling.approximate else rule.gives
+
+
+def _reach(near: Length, far: Length, filling: Filling) -> LengthFigure:
+    return _told(REACH, filling)(far - near, far=far, near=near)
+
+
+def _panel(panel: Panel, reach: LengthFigure, filling: Filling, run: RunName) -> LengthFigure:
+    gap, value = panel.gap, reach.value
+    if panel.seat is Seat.BETWEEN_SIDES:
+        return _told(BETWEEN_SIDES, filling)(value - gap * 2, reach=value, gap=gap)
+    beams = filling.ceiling.beams
+    built = beams.crosswise if run is RunName.LENGTH else beams.lengthwise
+    past = ZERO
+    if isinstance(built, Box) and panel.seat is Seat.BETWEEN_BACKING:
+        past = built.sides.thickness + built.allowance
+    elif isinstance(built, Box):
+        past = built.sides.thickness * 2 + built.bottom.width / 2
+    return _told(PAST_SIDES, filling)(value + past * 2 - gap * 2, reach=value, past=past, gap=gap)
+
+
+def _sides(cell: Cell, filling: Filling) -> Iterator[PartialSide]:
+    count, rough = len(cell.corners), filling.approximate
+    angles = [
+        corner_of_ring(
+            cell.corners[at - 1], corner, cell.corners[(at + 1) % count], approximate=rough
+        )
+        for at, corner in enumerate(cell.corners)
+    ]
+    crown = filling.ceiling.crown
+    for at, (start, end) in enumerate(edges(cell.corners)):
+        # Who faces a side from inside has its end, counter-clockwise, at the left hand.
+        right, left = angles[at], angles[(at + 1) % count]
+        length = apart(start, end, approximate=rough)
+        piece: _Piece | None = None
+        if crown is not None and filling.crown is not None:
+            piece = _piece(length, (left.value, right.value), crown, filling)
+        yield PartialSide(
+            start=start,
+            end=end,
+            length=length,
+            against=cell.against[at],
+            corner=left,
+            left_end=piece.ends[0] if piece else None,
+            right_end=piece.ends[1] if piece else None,
+            long_point=piece.long_point if piece else None,
+            short_point=piece.short_point if piece else None,
+            too_short=piece.too_short if piece else None,
+        )
+
+
+@dataclass(frozen=True, slots=True)
+class _Piece:
+    ends: tuple[PieceEnd, PieceEnd]
+    long_point: LengthFigure
+    short_point: LengthFigure
+    too_short: bool
+
+
+def _piece(
+    length: LengthFigure, corners: tuple[Angle, Angle], crown: Crown, filling: Filling
+) -> _Piece:
+    """The crown along one side: mitred at both ends in a frame, else coped where corners allow."""
+    section = filling.crown
+    if section is None:
+        raise ValueError("there is no crown")
+    behind = sum(
+        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
+        ZERO,
+    )
+    framed = crown.method is CrownMethod.BENCH_FRAME
+    distance = behind + (crown.fit_total / 2 if framed else ZERO)
+    side = _set_in(length, distance, corners)
+    ends = _ends(corners, framed=framed)
+    if not framed and PieceEnd.COPED in ends:
+        tell = SPRUNG.approximates if side.approximate else SPRUNG.gives
+        side = tell(
+            side.value + crown.sprung_allowance,
+            side=side.value,
+            sprung_allowance=crown.sprung_allowance,
+        )
+    depth = section.projection.value
+    taken = over_tangents([(depth, corner / 2) for corner in corners])
+    short = SHORT_POINT.approximates(
+        side.value - taken,
+        long_point=side.value,
+        projection=depth,
+        left=corners[0],
+        right=corners[1],
+    )
+    shorter = min(side.value, short.value)
+    return _Piece(ends, side, short, shorter < crown.shortest_piece)
+
+
+def _set_in(length: LengthFigure, distance: Length, corners: tuple[Angle, Angle]) -> LengthFigure:
+    if not distance:
+        return length
+    left, right = corners
+    taken = over_tangents([(distance, left / 2), (distance, right / 2)])
+    return SET_IN_EVENLY.approximates(
+        length.value - taken, side=length.value, distance=distance, left=left, right=right
+    )
+
+
+def _ends(corners: tuple[Angle, Angle], *, framed: bool) -> tuple[PieceEnd, PieceEnd]:
+    """Left and right end: coped to the left at an inside corner, where the right one is square."""
+    left, right = corners
+    if framed:
+        return PieceEnd.MITRED, PieceEnd.MITRED
+    return (
+        PieceEnd.COPED if left < _STRAIGHT else PieceEnd.MITRED,
+        PieceEnd.SQUARE if right < _STRAIGHT else PieceEnd.MITRED,
+    )
+
+
+def partial_corners(
+    coffers: Sequence[PartialCoffer], filling: Filling
+) -> tuple[PartialCorner, ...]:
+    """Turn cut coffers into the distinct corners that their crown turns, sharpest first."""
+    crown, section = filling.ceiling.crown, filling.crown
+    if crown is None or section is None:
+        return ()
+    found: dict[Angle, tuple[AngleFigure, list[str]]] = {}
+    for coffer in coffers:
+        for side in coffer.sides:
+            _, ids = found.setdefault(side.corner.value, (side.corner, []))
+            if coffer.id not in ids:
+                ids.append(coffer.id)
+    framed = crown.method is CrownMethod.BENCH_FRAME
+    return tuple(
+        PartialCorner(
+            corner=figure,
+            juts_in=angle > _STRAIGHT,
+            joint=Joint.MITRED if framed or angle > _STRAIGHT else Joint.COPED,
+            settings=saw_settings(
+                section.spring_from_wall, angle, crown.most_miter, crown.most_bevel
+            ),
+            coffers=tuple(ids),
+        )
+        for angle, (figure, ids) in sorted(found.items(), key=lambda each: each[0].degrees)
+    )
+
+
+def _courses(
+    corners: Polygon,
+    panel: Panel,
+    reach: dict[RunName, LengthFigure],
+    filling: Filling,
+) -> Iterator[CourseLength]:
+    """The boards of a cut coffer, those of one length together, the longest first."""
+    boards = panel.boards
+    if boards is None:
+        return
+    across = _panel(panel, reach[boards.parallel_to.other], filling, boards.parallel_to.other)
+    courses = lay_courses(across, boards.cover, boards.tongue, boards.centered_on)
+    lengths: dict[Length, tuple[LengthFigure, int]] = {}
+    for figure in _in_courses(corners, panel, boards, courses, filling):
+        before = lengths.get(figure.value, (figure, 0))
+        lengths[figure.value] = (before[0], before[1] + 1)
+    for figure, count in sorted(lengths.values(), key=lambda each: each[0].value, reverse=True):
+        yield CourseLength(figure, count)
+
+
+def _in_courses(
+    corners: Polygon, panel: Panel, boards: Boards, courses: Courses, filling: Filling
+) -> Iterator[LengthFigure]:
+    low, high = extent(corners)
+    run = boards.parallel_to
+    first, last = (low.y, high.y) if run is RunName.LENGTH else (low.x, high.x)
+    count, edge = courses.courses.value, courses.edge.value
+    # What the gaps leave lies in the middle; the outermost courses are read up to the walls.
+    start = (first + last - courses.across.value) / 2
+    inner = [start + edge + boards.cover * number for number in range(count - 1)]
+    places = [first, *inner, last]
+    for near, far in pairwise(places):
+        one, other = (low.x, near), (high.x, far)
+        if run is RunName.WIDTH:
+            one, other = (near, low.y), (far, high.y)
+        for part in within_box(corners, Spot(*one), Spot(*other)):
+            ends = extent(part)
+            at = [spot.x if run is RunName.LENGTH else spot.y for spot in ends]
+            size = at[1] - at[0] - panel.gap * 2
+            if size > ZERO:
+                yield _told(IN_COURSE, filling)(size, far=at[1], near=at[0], gap=panel.gap)

@@ -1,0 +1,344 @@
+"""From corners to walls: which way each looks, its name, what stands at it, and what is between.
+
+A wall that all but lies along a run, by an inch in a foot, is taken as square at its innermost
+place, as in a crooked room: what stands there has a straight face and tapers behind. Any other is
+angled, and what stands there follows it.
+"""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from itertools import count
+
+from lacunar.layout.families import Family
+from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.outline.shape import OutlineShape, outline_shape
+from lacunar.layout.records import ElementKind
+from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, strips_at
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot, along, crossing, distance, on_grid, snapped
+from lacunar.measure.polygon import Line, Polygon, edges, extent, is_simple
+from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.grid import WallCondition
+from lacunar.model.outline import Outline
+from lacunar.model.room import START_WALL, WALLS, RunName
+from lacunar.model.wall_kind import WallKind
+
+NEARLY_SQUARE = Fraction(1, 12)
+HAIR = Length.of_inches(1) / 8
+"""Walls that lie so near in line are one wall: no tape tells them apart over a room."""
+
+# Going clockwise, the way of a side tells the way its wall looks: W1 goes up the plan.
+_WAYS = {"W1": (0, 1), "W2": (1, 0), "W3": (0, -1), "W4": (-1, 0)}
+
+
+@dataclass(frozen=True, slots=True)
+class Wall:
+    """A side of the room as a wall, before anything stands at it.
+
+    `line` is from corner to corner, clockwise; `at` is its innermost place if it is not angled.
+    """
+
+    name: str
+    side: int
+    looks_as: str
+    line: Line
+    at: Length | None
+
+    @property
+    def angled(self) -> bool:
+        """Whether it lies along neither run."""
+        return self.at is None
+
+    @property
+    def on(self) -> RunName:
+        """The run across which it stands, or nearly does."""
+        return run_of_wall(self.looks_as)
+
+    @property
+    def at_start(self) -> bool:
+        """Whether the room goes on from it in the direction of its run."""
+        return self.looks_as in START_WALL.values()
+
+
+@dataclass(frozen=True, slots=True)
+class Region:
+    """A room with the lower left corner of the rectangle about it at the datum.
+
+    `corners` are its own, clockwise; `squared` is the same with nearly square walls at their
+    innermost places, counter-clockwise, `free` what is left of it between what stands at the walls.
+    `walls` go clockwise; `strips` are what stands at each, by side, from the wall into the room,
+    `frame` the strips of W1 to W4 alone. `spans` are how far the rectangle reaches.
+    """
+
+    shape: OutlineShape
+    corners: tuple[Spot, ...]
+    walls: tuple[Wall, ...]
+    squared: Polygon
+    strips: Mapping[int, tuple[WallStrip, ...]]
+    frame: Mapping[str, tuple[WallStrip, ...]]
+    free: Polygon
+    spans: Mapping[RunName, Length]
+    approximate: bool
+
+    def wall_line(self, wall: Wall) -> Line:
+        """A wall's line in `squared`, clockwise."""
+        return _clockwise(self.squared)[wall.side - 1]
+
+    def face_line(self, wall: Wall) -> Line:
+        """The face of what stands at a wall, in `free`, clockwise; the wall's own where nothing."""
+        return _clockwise(self.free)[wall.side - 1]
+
+
+def _clockwise(polygon: Polygon) -> list[Line]:
+    """The edges of a counter-clockwise polygon, from its last corner back: side 1 comes first."""
+    return list(edges(tuple(reversed(polygon))))
+
+
+def region(
+    outline: Outline,
+    frame: Mapping[str, tuple[WallStrip, ...]],
+    families: Mapping[RunName, Family],
+    conditions: Mapping[str, WallCondition],
+) -> Region:
+    """Turn an outline, and what is to stand at W1 to W4, into the room between its walls.
+
+    Raises SpecRefused where the outline does not close or crosses itself, has no wall furthest out
+    on one of its sides, or is too narrow for what stands there.
+    """
+    shape = outline_shape(outline)
+    looks = [_look(line) for line in edges(shape.corners)]
+    refuse(list(_in_line(looks)))
+    squared, rough = _squared(shape.corners, looks)
+    low, high = extent(squared)
+    squared = tuple(spot - low for spot in squared)
+    corners = tuple(spot - low for spot in shape.corners)
+    spans = {RunName.LENGTH: high.x - low.x, RunName.WIDTH: high.y - low.y}
+    walls = _named(corners, squared, looks, spans)
+    refuse([*_frame_faults(walls), *_unknown_walls(outline, walls)])
+    strips = _strips(walls, frame, families, (conditions, outline.walls))
+    free, by_angle = _free(walls, squared, strips)
+    return Region(
+        shape=shape,
+        corners=corners,
+        walls=walls,
+        squared=tuple(reversed(squared)),
+        strips=strips,
+        frame=frame,
+        free=tuple(reversed(free)),
+        spans=spans,
+        approximate=shape.approximate or rough or by_angle,
+    )
+
+
+def _look(line: Line) -> tuple[str, bool]:
+    """The wall of W1 to W4 that looks most the same way, and whether this one is nearly square."""
+    way = line[1] - line[0]
+    ahead = {wall: way.x * x + way.y * y for wall, (x, y) in _WAYS.items()}
+    # At 45 degrees W2 and W4 win, so that a mirror image has the same at its walls.
+    looks = max(WALLS, key=lambda wall: (ahead[wall], wall in ("W2", "W4")))
+    x, y = _WAYS[looks]
+    aside = abs(way.x * y - way.y * x)
+    return looks, aside <= ahead[looks] * NEARLY_SQUARE
+
+
+def _in_line(looks: Sequence[tuple[str, bool]]) -> Iterator[Fault]:
+    """Faults of neighboring sides that are both nearly square the same way: one wall."""
+    for number, (look, square) in enumerate(looks):
+        following = (number + 1) % len(looks)
+        if square and looks[following] == (look, True):
+            yield Fault(
+                code="outline_walls_in_line",
+                pointer="/room/outline",
+                message=f"Sides {number + 1} and {following + 1} lie along the same way.",
+                remedy="Give them as one side.",
+                figures={"side": number + 1, "next": following + 1},
+            )
+
+
+def _squared(
+    corners: Sequence[Spot], looks: Sequence[tuple[str, bool]]
+) -> tuple[tuple[Spot, ...], bool]:
+    """The outline with nearly square walls moved to their innermost places, clockwise."""
+    lines = [
+        _straight(line, look) if square else line
+        for line, (look, square) in zip(edges(corners), looks, strict=True)
+    ]
+    lines = _aligned(lines, looks)
+    if all(line == own for line, own in zip(lines, edges(corners), strict=True)):
+        return tuple(corners), False
+    met = [crossing(lines[number - 1], line) for number, line in enumerate(lines)]
+    angled = any(not square for _, square in looks)
+    found = tuple(snapped(spot) if angled else spot for spot in met)
+    if not is_simple(found):
+        raise SpecRefused([_too_crooked()])
+    return found, angled
+
+
+def _aligned(lines: Sequence[Line], looks: Sequence[tuple[str, bool]]) -> list[Line]:
+    """The lines with those that lie furthest out but for a hair in one line, the innermost."""
+    found = list(lines)
+    for wall in WALLS:
+        own = [number for number, look in enumerate(looks) if look == (wall, True)]
+        places = [_place(lines[number][0], run_of_wall(wall)) for number in own]
+        outmost, inmost = (min, max) if wall in START_WALL.values() else (max, min)
+        alike = [
+            (number, at)
+            for number, at in zip(own, places, strict=True)
+            if abs(at - outmost(places)) <= HAIR
+        ]
+        for number, _ in alike:
+            at = inmost(each for _, each in alike)
+            found[number] = _at(found[number], run_of_wall(wall), at)
+    return found
+
+
+def _at(line: Line, run: RunName, at: Length) -> Line:
+    start, end = line
+    if run is RunName.LENGTH:
+        return Spot(at, start.y), Spot(at, end.y)
+    return Spot(start.x, at), Spot(end.x, at)
+
+
+def _straight(line: Line, look: str) -> Line:
+    run, inmost = run_of_wall(look), max if look in START_WALL.values() else min
+    return _at(line, run, inmost(_place(end, run) for end in line))
+
+
+def _place(spot: Spot, run: RunName) -> Length:
+    return spot.x if run is RunName.LENGTH else spot.y
+
+
+def _too_crooked() -> Fault:
+    return Fault(
+        code="outline_folded",
+        pointer="/room/outline",
+        message="With its walls squared the room crosses itself.",
+        remedy="Look whether sides or corners were exchanged.",
+    )
+
+
+def _named(
+    corners: Sequence[Spot],
+    squared: Sequence[Spot],
+    looks: Sequence[tuple[str, bool]],
+    spans: Mapping[RunName, Length],
+) -> tuple[Wall, ...]:
+    numbers = count(len(WALLS) + 1)
+    found = []
+    lines = zip(edges(tuple(corners)), edges(tuple(squared)), looks, strict=True)
+    for side, (own, line, (look, square)) in enumerate(lines, start=1):
+        run = run_of_wall(look)
+        at = (line[0].x if run is RunName.LENGTH else line[0].y) if square else None
+        furthest = ZERO if look in START_WALL.values() else spans[run]
+        name = look if at == furthest else f"W{next(numbers)}"
+        found.append(Wall(name, side, look, own, at))
+    return tuple(found)
+
+
+def _frame_faults(walls: Sequence[Wall]) -> Iterator[Fault]:
+    names = {wall.name for wall in walls}
+    words = {"W1": "left", "W2": "top", "W3": "right", "W4": "bottom"}
+    for wall in WALLS:
+        if wall not in names:
+            yield Fault(
+                code="outline_wall_missing",
+                pointer="/room/outline",
+                message=f"Where the room reaches furthest to the {words[wall]} there is a corner,"
+                f" and no wall that could be {wall}.",
+                remedy="Turn the outline so that a wall lies furthest out on each of its four"
+                " sides.",
+                figures={"wall": wall},
+            )
+
+
+def _unknown_walls(outline: Outline, walls: Sequence[Wall]) -> Iterator[Fault]:
+    known = [wall.name for wall in walls if wall.name not in WALLS]
+    for number, name in enumerate(outline.walls):
+        if name not in known:
+            yield Fault(
+                code="outline_wall_unknown",
+                pointer=f"/room/outline/walls/{number}/wall",
+                message=f"The room has no wall {name} beyond W1 to W4.",
+                remedy=f"Name one of {', '.join(known)}." if known else "Leave walls out.",
+                figures={"wall": name},
+            )
+
+
+def _strips(
+    walls: Sequence[Wall],
+    frame: Mapping[str, tuple[WallStrip, ...]],
+    families: Mapping[RunName, Family],
+    said: tuple[Mapping[str, WallCondition], Mapping[str, WallKind]],
+) -> dict[int, tuple[WallStrip, ...]]:
+    """What stands at each wall, by side; beams beyond W1 to W4 are numbered on."""
+    conditions, own = said
+    numbers = count(sum(len(strips) for strips in frame.values()) + 1)
+    found: dict[int, tuple[WallStrip, ...]] = {}
+    for wall in walls:
+        if wall.name in WALLS:
+            found[wall.side] = frame[wall.name]
+            continue
+        usual = conditions[wall.looks_as]
+        kind = usual.then if usual.kind is WallKind.SOFFIT else usual.kind
+        condition = WallCondition(own.get(wall.name, kind))
+        found[wall.side] = strips_at(wall.name, condition, families[wall.on].width, numbers)
+    return found
+
+
+def _free(
+    walls: Sequence[Wall], squared: Sequence[Spot], strips: Mapping[int, tuple[WallStrip, ...]]
+) -> tuple[tuple[Spot, ...], bool]:
+    """The room between what stands at its walls, clockwise, and whether anything was snapped."""
+    lines = list(edges(tuple(squared)))
+    moved, rough = [], False
+    for wall, line in zip(walls, lines, strict=True):
+        width = sum((strip.width.value for strip in strips[wall.side]), ZERO)
+        way = line[1] - line[0]
+        long = distance(*line)
+        inward = Spot(way.y, -way.x) * (width / long.length)
+        rough = rough or bool(width and long.approximate)
+        moved.append((line[0] + inward, line[1] + inward))
+    met = [crossing(moved[number - 1], line) for number, line in enumerate(moved)]
+    rough = rough or any(spot.x.inches.denominator > 10**8 for spot in met)
+    free = tuple(snapped(spot) for spot in met) if rough else tuple(met)
+    faults = [
+        _too_short(wall, line, face)
+        for wall, line, face in zip(walls, lines, edges(free), strict=True)
+        if along(line[1] - line[0], face[1] - face[0]) <= 0
+    ]
+    refuse(faults)
+    if not is_simple(free):
+        raise SpecRefused([_no_room()])
+    return free, rough
+
+
+def _too_short(wall: Wall, line: Line, face: Line) -> Fault:
+    over = distance(*face).length
+    return Fault(
+        code="outline_wall_too_short",
+        pointer="/room/outline",
+        message=f"{wall.name}, side {wall.side}, is too short: what stands at the walls next to it"
+        " leaves nothing of it.",
+        remedy="Let nothing stand at it or beside it, in room.outline.walls or the grid, or make"
+        " the beams narrower.",
+        figures={
+            "wall": wall.name,
+            "length": on_grid(distance(*line).length),
+            "short_by": on_grid(over),
+        },
+    )
+
+
+def _no_room() -> Fault:
+    return Fault(
+        code="outline_has_no_coffers",
+        pointer="/room/outline",
+        message="What stands at the walls closes the room up in a narrow place.",
+        remedy="Let nothing stand at the walls there, or make the beams narrower.",
+    )
+
+
+def beam_strip(strips: Sequence[WallStrip]) -> WallStrip | None:
+    """The wall beam among what stands at a wall, if there is one."""
+    return next((each for each in strips if each.kind is ElementKind.WALL_BEAM), None)

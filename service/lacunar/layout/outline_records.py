@@ -1,0 +1,202 @@
+"""What a room with other than four walls comes to: its walls, and the coffers that they cut."""
+
+from dataclasses import dataclass
+from enum import StrEnum
+from typing import Literal
+
+from lacunar.layout.moulding_records import PieceEnd, SawSettings
+from lacunar.measure.figure import AngleFigure, CountFigure, LengthFigure, NumberFigure
+from lacunar.measure.length import Length
+from lacunar.measure.plane import Spot
+from lacunar.model.room import RunName
+from lacunar.model.wall_kind import WallKind
+
+
+@dataclass(frozen=True, slots=True)
+class OutlineCorrection:
+    """A side as measured, and what it was taken for so that the outline closes."""
+
+    side: int
+    measured: Length
+    adjusted: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class OutlineCheck:
+    """What was measured between two corners, what the sides make it, and the difference."""
+
+    from_corner: int
+    to_corner: int
+    measured: Length
+    computed: LengthFigure
+    off: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class OutlineWall:
+    """One side of the outline as a wall.
+
+    `wall` is its name; two sides in one line furthest out share it. `side` is its number in the
+    spec, `looks_as` that of W1 to W4 which looks the same way, or nearly. `start` and `end` are its
+    corners, clockwise, `corner` the angle inside the room at its end. `angled` if it lies along
+    neither run; else `on` is the run across which it stands, `at` its place there, the innermost,
+    and `face` that of what stands at it, each with its mark. `beam` is the id of that, `face_start`
+    and `face_end` the corners of its face.
+    """
+
+    wall: str
+    side: int
+    looks_as: str
+    start: Spot
+    end: Spot
+    length: LengthFigure
+    corner: AngleFigure
+    angled: bool
+    stands: WallKind
+    beam: str | None
+    on: RunName | None
+    at: LengthFigure | None
+    at_mark: Length | None
+    face: LengthFigure | None
+    face_mark: Length | None
+    face_start: Spot | None
+    face_end: Spot | None
+    taper: LengthFigure | None
+
+
+class Joint(StrEnum):
+    """How two pieces of crown meet in a corner."""
+
+    MITRED = "mitred"
+    COPED = "coped"
+
+
+@dataclass(frozen=True, slots=True)
+class PartialSide:
+    """A side of a coffer that a wall cuts, from `start` to `end`, and its corner at the end.
+
+    `against` is the id of the beam or wall beam there, or the name of a bare wall. The rest is its
+    crown, None without: its ends as seen from inside the coffer, and whether it is shorter than the
+    shortest piece that is to be cut.
+    """
+
+    start: Spot
+    end: Spot
+    length: LengthFigure
+    against: str
+    corner: AngleFigure
+    left_end: PieceEnd | None
+    right_end: PieceEnd | None
+    long_point: LengthFigure | None
+    short_point: LengthFigure | None
+    too_short: bool | None
+
+
+@dataclass(frozen=True, slots=True)
+class PartialCorner:
+    """A distinct corner that crown turns in cut coffers, with how it meets there and the saw."""
+
+    corner: AngleFigure
+    juts_in: bool
+    joint: Joint
+    settings: SawSettings
+    coffers: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CourseLength:
+    """Boards of one length in a cut coffer, counted from the first course."""
+
+    length: LengthFigure
+    boards: int
+
+
+@dataclass(frozen=True, slots=True)
+class PartialCoffer:
+    """A coffer that walls cut: its sides counter-clockwise, and what fills it.
+
+    `reach_length` and `reach_width` are those of the rectangle about it, `panel_length` and
+    `panel_width` of the piece that a panel is cut from; `courses` what boards are cut to. None of
+    these where nothing fills it, or the other does.
+    """
+
+    id: str
+    row: int
+    column: int
+    sides: tuple[PartialSide, ...]
+    area: NumberFigure
+    reach_length: LengthFigure
+    reach_width: LengthFigure
+    panel_length: LengthFigure | None
+    panel_width: LengthFigure | None
+    courses: tuple[CourseLength, ...]
+
+    @property
+    def corners(self) -> tuple[Spot, ...]:
+        """Its corners, counter-clockwise."""
+        return tuple(side.start for side in self.sides)
+
+
+@dataclass(frozen=True, slots=True)
+class AngledBeam:
+    """A beam at an angled wall: its corners, how long it is at the wall and at its face.
+
+    `side_long` and `side_short` are of its side, `bottom_long` and `bottom_short` of its bottom,
+    at the long and the short points; both are mitred by `start_miter` and `end_miter`, from square.
+    """
+
+    id: str
+    wall: str
+    profile: str
+    corners: tuple[Spot, ...]
+    width: LengthFigure
+    at_wall: LengthFigure
+    at_face: LengthFigure
+    side_long: LengthFigure
+    side_short: LengthFigure
+    bottom_long: LengthFigure
+    bottom_short: LengthFigure
+    start_miter: AngleFigure
+    end_miter: AngleFigure
+
+
+@dataclass(frozen=True, slots=True)
+class BeamSpan:
+    """Where a beam stands in the room, from `start` to `end` along it, by what it ends at.
+
+    At an angled wall `start` and `end` are where its full width ends; it goes on to a slanted end,
+    by `start_slant` or `end_slant` beyond that on its longer side.
+    """
+
+    beam: str
+    on: RunName
+    start: LengthFigure
+    end: LengthFigure
+    start_at: str
+    end_at: str
+    start_slant: LengthFigure | None
+    end_slant: LengthFigure | None
+    start_longer: Literal["near", "far"] | None
+    end_longer: Literal["near", "far"] | None
+
+
+@dataclass(frozen=True, slots=True)
+class OutlinedRoom:
+    """A room with other than four walls.
+
+    `closing_error` is None where points were given. `spans` are of beams and of beams at walls,
+    `beams_left_out` those of the grid that stand nowhere in the room, `coffers_left_out` its
+    coffers outside.
+    """
+
+    closing_error: LengthFigure | None
+    corrections: tuple[OutlineCorrection, ...]
+    checks: tuple[OutlineCheck, ...]
+    walls: tuple[OutlineWall, ...]
+    area: NumberFigure
+    spans: tuple[BeamSpan, ...]
+    partial_coffers: tuple[PartialCoffer, ...]
+    corners: tuple[PartialCorner, ...]
+    angled_beams: tuple[AngledBeam, ...]
+    coffers_left_out: CountFigure
+    beams_left_out: tuple[str, ...]

@@ -1,0 +1,123 @@
+"""Puts together how a square grid lies in a surveyed room: what each wall takes up, and both ways.
+
+The one function of these that others call, beside the frame itself.
+"""
+
+from collections.abc import Iterator, Mapping
+
+from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.runs.run_division import RunPlan, RunTask
+from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall
+from lacunar.layout.survey.modes import crooked_modes
+from lacunar.layout.survey.report import survey_report
+from lacunar.layout.survey.square_frame import SquareFrame
+from lacunar.layout.survey_records import CrookedRoom, CrookedWall
+from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import ORIGIN, Spot, distance, on_grid
+from lacunar.model.faults import Fault
+from lacunar.model.room import START_WALL, WALLS, Room, RunName
+from lacunar.model.survey import Crooked, Survey
+
+STRIP = Rule("width of a wall's strip at one end: its own, and the gap there", "strip + gap")
+TAPER = Rule("taper: the difference between both ends", "abs(at_end - at_start)")
+SCRIBE = Rule("to be left on for scribing: what the wall bows", "abs(bow)")
+WIDEST = Rule(
+    "board to start from: the wider end, and a bow away from the room",
+    "max(at_start, at_end) + max(-bow, 0)",
+)
+DIAGONAL = Rule(
+    "both diagonals of the clear rectangle, equal if it is square",
+    "sqrt(length * length + width * width)",
+)
+
+
+def crooked_room(
+    room: Room,
+    frame: SquareFrame,
+    strips: Mapping[str, tuple[WallStrip, ...]],
+    divided: tuple[Mapping[RunName, RunTask], Mapping[RunName, RunPlan]],
+) -> CrookedRoom:
+    """Turn a surveyed room and its divided runs into what is told of its being crooked.
+
+    Parameters: `room`, surveyed; its `frame`; what stands at the walls; `divided`, the tasks and
+    plans of both runs. Raises SpecRefused where a bare wall is out of square.
+    """
+    if room.survey is None or room.crooked is None:
+        raise ValueError("the room was not surveyed")
+    walls = tuple(_walls(room.survey, room.crooked, frame, strips))
+    refuse([fault for wall in walls for fault in _bare(wall, room.crooked)])
+    length, width = (frame.runs[name].clear.value for name in RunName)
+    return CrookedRoom(
+        survey=survey_report(room.survey, frame),
+        control=room.crooked.control,
+        square=frame.square,
+        grid_diagonal=_diagonal(length, width, frame),
+        runs=tuple(frame.runs[name] for name in RunName),
+        walls=walls,
+        modes=crooked_modes(frame, *divided),
+    )
+
+
+def _diagonal(length: Length, width: Length, frame: SquareFrame) -> LengthFigure:
+    found = distance(ORIGIN, Spot(length, width))
+    rough = found.approximate or frame.approximate
+    tell = DIAGONAL.approximates if rough else DIAGONAL.gives
+    long = on_grid(found.length) if found.approximate else found.length
+    return tell(long, length=length, width=width)
+
+
+def _walls(
+    survey: Survey,
+    crooked: Crooked,
+    frame: SquareFrame,
+    strips: Mapping[str, tuple[WallStrip, ...]],
+) -> Iterator[CrookedWall]:
+    for wall, bow in zip(WALLS, survey.bows, strict=True):
+        strip = strips[wall][0] if strips[wall] else None
+        width = strip.width.value if strip else ZERO
+        start, end = (_strip(width, gap) for gap in frame.gaps[wall])
+        rough = frame.approximate
+        taper = (TAPER.approximates if rough else TAPER.gives)(
+            abs(end.value - start.value), at_end=end.value, at_start=start.value
+        )
+        widest = (WIDEST.approximates if rough else WIDEST.gives)(
+            max(start.value, end.value) + max(-bow, ZERO),
+            at_start=start.value,
+            at_end=end.value,
+            bow=bow,
+        )
+        yield CrookedWall(
+            wall=wall,
+            strip=strip.id if strip else None,
+            at_start=start,
+            at_end=end,
+            taper=taper,
+            seen=taper.value > crooked.visible_taper,
+            scribe=SCRIBE.gives(abs(bow), bow=bow),
+            widest=widest,
+        )
+
+
+def _strip(width: Length, gap: LengthFigure) -> LengthFigure:
+    tell = STRIP.approximates if gap.approximate else STRIP.gives
+    return tell(width + gap.value, strip=width, gap=gap.value)
+
+
+def _bare(wall: CrookedWall, crooked: Crooked) -> Iterator[Fault]:
+    """A fault where a bare wall leaves a gap that would be seen: coffers would have to taper."""
+    if wall.strip is not None or wall.widest.value <= crooked.visible_taper:
+        return
+    run = run_of_wall(wall.wall)
+    end = "start" if wall.wall == START_WALL[run] else "end"
+    yield Fault(
+        code="crooked_wall_bare",
+        pointer=f"/grid/{run}/{end}",
+        message=f"{wall.wall} lies off the square grid, and nothing stands there to take it up.",
+        remedy="Put a half or full beam or a soffit there, or name this wall as the control line.",
+        figures={
+            "at_start": wall.at_start.value,
+            "at_end": wall.at_end.value,
+            "most": crooked.visible_taper,
+        },
+    )

@@ -1,0 +1,180 @@
+"""The two ways a grid can lie in a crooked room, side by side: square, or along the walls."""
+
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from typing import Literal
+
+from lacunar.layout.names import coffer_id
+from lacunar.layout.records import ElementKind
+from lacunar.layout.runs.frame import RunFrame
+from lacunar.layout.runs.run_division import DividedRun, RunPlan, RunTask, divide_run
+from lacunar.layout.survey.report import apart, corner_of
+from lacunar.layout.survey.square_frame import SquareFrame
+from lacunar.layout.survey_records import CrookedMode, ModeCoffer
+from lacunar.measure.angle import Angle
+from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot, along, crossing, snapped
+from lacunar.model.room import RunName
+
+OUT_OF_SQUARE = Rule("how far a corner is off a right angle", "abs(corner - 90)")
+_RIGHT_ANGLE = Angle.of_degrees(90)
+
+# The walls along which a run is divided: at the start and at the end of the run across it.
+_LINES = {RunName.LENGTH: ("W4", "W2"), RunName.WIDTH: ("W1", "W3")}
+
+Line = tuple[Spot, Spot]
+Ways = tuple[Line, Line]
+Mode = Literal["keep_square", "follow_walls"]
+
+
+@dataclass(frozen=True, slots=True)
+class _Divided:
+    """A run divided along a wall: the divided run, and the wall's ends."""
+
+    run: DividedRun
+    wall: Line
+    long: Length
+
+    def at(self, place: LengthFigure) -> Spot:
+        """A place along the wall."""
+        start, end = self.wall
+        return start + (end - start) * (place.value / self.long)
+
+
+def crooked_modes(
+    frame: SquareFrame, tasks: Mapping[RunName, RunTask], plans: Mapping[RunName, RunPlan]
+) -> tuple[CrookedMode, ...]:
+    """Turn a surveyed room and its divided runs into both ways of laying out.
+
+    Where following the walls leaves a coffer nothing, only the square grid is told.
+    """
+    square = {
+        name: tuple(_lines_square(divide_run(tasks[name], plans[name]), name, frame))
+        for name in RunName
+    }
+    modes = [_mode("keep_square", square, approximate=frame.approximate)]
+    following = {name: _following(name, tasks[name], plans[name], frame) for name in RunName}
+    if all(following.values()):
+        rough = frame.approximate or not frame.square
+        modes.append(_mode("follow_walls", following, approximate=rough))
+    return tuple(modes)
+
+
+def _lines_square(divided: DividedRun, name: RunName, frame: SquareFrame) -> Iterator[Ways]:
+    """The two sides of each coffer stretch of a run, as lines square to it."""
+    across = frame.runs[name.other].clear.value
+    for stretch in divided.stretches:
+        if stretch.kind is ElementKind.COFFER:
+            near, far = (
+                (_spot(name, place.value, ZERO), _spot(name, place.value, across))
+                for place in (stretch.near, stretch.far)
+            )
+            yield near, far
+
+
+def _spot(name: RunName, along: Length, across: Length) -> Spot:
+    return Spot(along, across) if name is RunName.LENGTH else Spot(across, along)
+
+
+def _following(name: RunName, task: RunTask, plan: RunPlan, frame: SquareFrame) -> tuple[Ways, ...]:
+    """The two sides of each coffer stretch, each from its place on one wall to that on the other.
+
+    Each wall's line is divided by itself, by the counts and shifts of the square grid; empty where
+    a coffer has nothing left on one of them.
+    """
+    ends = []
+    for wall in _LINES[name]:
+        corners = frame.wall(wall)
+        span = apart(*corners, approximate=frame.approximate)
+        divided = divide_run(_along_wall(task, span), plan)
+        if min(o.value for zone in divided.zones for o in zone.openings) <= ZERO:
+            return ()
+        ends.append(_Divided(divided, corners, span.value))
+    one, other = ends
+    return tuple(
+        ((one.at(start.near), other.at(end.near)), (one.at(start.far), other.at(end.far)))
+        for start, end in zip(one.run.stretches, other.run.stretches, strict=True)
+        if start.kind is ElementKind.COFFER
+    )
+
+
+def _along_wall(task: RunTask, span: LengthFigure) -> RunTask:
+    """The task of a run on one wall's own line: places are from the corner there."""
+    frame: RunFrame = replace(task.frame, span=span, before_start=None, before_end=None)
+    before = task.frame.before_start
+    back = before.value if before is not None else ZERO
+    things = tuple(
+        replace(thing, center=_moved(thing.center, back)) if back else thing
+        for thing in task.things
+    )
+    return replace(task, frame=frame, things=things)
+
+
+ON_WALL = Rule("place along a wall: from the clear line, and what lies before it", "place + before")
+
+
+def _moved(place: LengthFigure, by: Length) -> LengthFigure:
+    return ON_WALL.gives(place.value + by, place=place.value, before=by)
+
+
+def _mode(mode: Mode, lines: Mapping[RunName, Sequence[Ways]], *, approximate: bool) -> CrookedMode:
+    coffers = [
+        _coffer(coffer_id(row, column), columns, rows, approximate=approximate)
+        for row, rows in enumerate(lines[RunName.WIDTH], start=1)
+        for column, columns in enumerate(lines[RunName.LENGTH], start=1)
+    ]
+    lengths = [side for each in coffers for side in (each.towards_w4, each.towards_w2)]
+    widths = [side for each in coffers for side in (each.towards_w1, each.towards_w3)]
+    return CrookedMode(
+        mode=mode,
+        chosen=mode == "keep_square",
+        shortest=min(lengths, key=_value),
+        longest=max(lengths, key=_value),
+        narrowest=min(widths, key=_value),
+        widest=max(widths, key=_value),
+        out_of_square=max(
+            (each.out_of_square for each in coffers), key=lambda angle: angle.value.degrees
+        ),
+        coffers=tuple(coffers),
+    )
+
+
+def _value(figure: LengthFigure) -> Length:
+    return figure.value
+
+
+def _coffer(name: str, columns: Ways, rows: Ways, *, approximate: bool) -> ModeCoffer:
+    (left, right), (low, high) = columns, rows
+    met = [crossing(*pair) for pair in ((left, low), (right, low), (right, high), (left, high))]
+    corners = [snapped(spot) for spot in met] if approximate else met
+    sides = [
+        apart(corner, corners[(place + 1) % 4], approximate=approximate)
+        for place, corner in enumerate(corners)
+    ]
+    return ModeCoffer(
+        id=name,
+        towards_w4=sides[0],
+        towards_w3=sides[1],
+        towards_w2=sides[2],
+        towards_w1=sides[3],
+        out_of_square=_out_of_square(corners, approximate=approximate),
+    )
+
+
+def _out_of_square(corners: Sequence[Spot], *, approximate: bool) -> AngleFigure:
+    """The most that a corner is off a right angle."""
+    place = max(range(len(corners)), key=lambda place: _lean(corners, place))
+    after = corners[(place + 1) % len(corners)]
+    worst = corner_of(corners[place - 1], corners[place], after, approximate=approximate)
+    off = abs(worst.value - _RIGHT_ANGLE)
+    tell = OUT_OF_SQUARE.approximates if off or approximate else OUT_OF_SQUARE.gives
+    return tell(off, corner=worst.value)
+
+
+def _lean(corners: Sequence[Spot], place: int) -> Fraction:
+    """The square of a corner's cosine: the larger, the further it is off a right angle."""
+    one = corners[place - 1] - corners[place]
+    other = corners[(place + 1) % len(corners)] - corners[place]
+    return along(one, other) ** 2 / (along(one, one) * along(other, other))

@@ -1,0 +1,87 @@
+"""A closed survey as it is told: corners, walls and diagonals between finished faces."""
+
+from collections.abc import Sequence
+
+from lacunar.layout.survey.square_frame import WALL_ENDS, SquareFrame
+from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
+from lacunar.measure.angle import Angle, corner_of_triangles
+from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
+from lacunar.measure.plane import Spot, distance, on_grid
+from lacunar.model.room import WALLS
+from lacunar.model.survey import CORNERS, Survey
+
+APART = Rule("how far two corners are apart", "sqrt(along * along + across * across)")
+IN_LINE = Rule("how far two corners are apart, in line with a run", "abs(way)")
+CORNER = Rule(
+    "corner angle, by the law of cosines",
+    "acos((one * one + other * other - opposite * opposite) / (2 * one * other))",
+)
+_RIGHT_ANGLE = 90
+
+
+def apart(one: Spot, other: Spot, *, approximate: bool) -> LengthFigure:
+    """Turn two places into the figure of how far they are apart [length]."""
+    way = other - one
+    if not way.x or not way.y:
+        tell = IN_LINE.approximates if approximate else IN_LINE.gives
+        return tell(abs(way.x + way.y), way=way.x + way.y)
+    found = distance(one, other)
+    tell = APART.approximates if approximate or found.approximate else APART.gives
+    length = on_grid(found.length) if found.approximate else found.length
+    return tell(length, along=way.x, across=way.y)
+
+
+def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> AngleFigure:
+    """Turn three places into the angle at the middle one [deg]."""
+    one, other = distance(corner, before), distance(corner, after)
+    opposite = distance(before, after)
+    way, onward = before - corner, after - corner
+    # The ways say exactly whether a corner is square, also where a diagonal had to be cut off.
+    square = not (way.x.inches * onward.x.inches + way.y.inches * onward.y.inches)
+    cut_off = approximate or any(each.approximate for each in (one, other, opposite))
+    angle = Angle.of_degrees(_RIGHT_ANGLE)
+    if not square:
+        angle = corner_of_triangles([(one.length, other.length, opposite.length)])
+    tell = CORNER.gives if square and not cut_off else CORNER.approximates
+    return tell(
+        angle,
+        one=one.length,
+        other=other.length,
+        opposite=opposite.length,
+    )
+
+
+def corner_angles(corners: Sequence[Spot], *, approximate: bool) -> tuple[AngleFigure, ...]:
+    """The angle inside at each of the corners of an outline, in their order."""
+    return tuple(
+        corner_of(
+            corners[place - 1], corner, corners[(place + 1) % len(corners)], approximate=approximate
+        )
+        for place, corner in enumerate(corners)
+    )
+
+
+def survey_report(survey: Survey, frame: SquareFrame) -> SurveyReport:
+    """Turn a survey and its frame into what is told of it."""
+    shape, corners, rough = frame.shape, frame.corners, frame.approximate
+    angles = corner_angles(corners, approximate=rough)
+    return SurveyReport(
+        kind=shape.kind,
+        closing_error=shape.closing_error,
+        tolerance=survey.tolerance,
+        lengths=shape.lengths,
+        angles=shape.angles,
+        corners=tuple(
+            SurveyedCorner(name, angle) for name, angle in zip(CORNERS, angles, strict=True)
+        ),
+        walls=tuple(
+            SurveyedWall(
+                wall,
+                apart(*(corners[place] for place in WALL_ENDS[wall]), approximate=rough),
+                bow,
+            )
+            for wall, bow in zip(WALLS, survey.bows, strict=True)
+        ),
+        rising=apart(corners[0], corners[2], approximate=rough),
+        falling=apart(corners[1], corners[3], approximate=rough),
+    )

@@ -1,0 +1,144 @@
+"""What a survey comes to, and how a square grid lies in a crooked room: immutable records."""
+
+from dataclasses import dataclass
+from typing import Literal
+
+from lacunar.measure.angle import Angle
+from lacunar.measure.figure import AngleFigure, LengthFigure
+from lacunar.measure.length import Length
+from lacunar.model.room import RunName
+
+
+@dataclass(frozen=True, slots=True)
+class LengthCorrection:
+    """A measured side or diagonal, and what it was taken for so that the survey closes."""
+
+    of: str
+    measured: Length
+    adjusted: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class AngleCorrection:
+    """A measured corner angle, and what it was taken for."""
+
+    of: str
+    measured: Angle
+    adjusted: AngleFigure
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyedCorner:
+    """A corner between finished faces, named by its walls, with its angle inside the room."""
+
+    id: str
+    angle: AngleFigure
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyedWall:
+    """A wall between finished faces: its length, and how far its middle bows into the room."""
+
+    wall: str
+    length: LengthFigure
+    bow: Length
+
+
+@dataclass(frozen=True, slots=True)
+class SurveyReport:
+    """A survey closed. `closing_error` is None where nothing was measured that could contradict."""
+
+    kind: Literal["diagonals", "angles", "points"]
+    closing_error: LengthFigure | None
+    tolerance: Length
+    lengths: tuple[LengthCorrection, ...]
+    angles: tuple[AngleCorrection, ...]
+    corners: tuple[SurveyedCorner, ...]
+    walls: tuple[SurveyedWall, ...]
+    rising: LengthFigure
+    falling: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class CrookedRun:
+    """A run in a crooked room, at both ends of the run across it.
+
+    `clear` is the narrowest clear line, which is divided; `before_start` and `before_end` are how
+    far the start wall lies before it, `span_at_start` and `span_at_end` from wall to wall.
+    """
+
+    run: RunName
+    clear: LengthFigure
+    before_start: LengthFigure
+    before_end: LengthFigure
+    span_at_start: LengthFigure
+    span_at_end: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class CrookedWall:
+    """What a wall's strip must take up: its width at the ends of the clear lines along it.
+
+    `strip` is the id of the wall beam or soffit there, None at a bare wall, whose widths are those
+    of the gap; `taper` is the difference of both, `seen` whether it is past the threshold, `scribe`
+    what is to be left on the edge at the wall, `widest` the board to start from.
+    """
+
+    wall: str
+    strip: str | None
+    at_start: LengthFigure
+    at_end: LengthFigure
+    taper: LengthFigure
+    seen: bool
+    scribe: LengthFigure
+    widest: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class ModeCoffer:
+    """A coffer in one way of laying out: its four sides by the wall each looks to.
+
+    `out_of_square` is the most that any of its corners is off a right angle.
+    """
+
+    id: str
+    towards_w1: LengthFigure
+    towards_w2: LengthFigure
+    towards_w3: LengthFigure
+    towards_w4: LengthFigure
+    out_of_square: AngleFigure
+
+
+@dataclass(frozen=True, slots=True)
+class CrookedMode:
+    """One way of laying a grid out in a crooked room, to be held against the other.
+
+    `keep_square`: beams square to the control line, coffers equal, walls take up the rest.
+    `follow_walls`: each wall's line divided by itself, coffers with four unlike corners.
+    """
+
+    mode: Literal["keep_square", "follow_walls"]
+    chosen: bool
+    shortest: LengthFigure
+    longest: LengthFigure
+    narrowest: LengthFigure
+    widest: LengthFigure
+    out_of_square: AngleFigure
+    coffers: tuple[ModeCoffer, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class CrookedRoom:
+    """How the grid lies in a surveyed room. `square` if all walls are, so that nothing tapers.
+
+    `grid_diagonal` is both diagonals of the clear rectangle, by which the grid is checked to be
+    square.
+    """
+
+    survey: SurveyReport
+    control: str
+    square: bool
+    grid_diagonal: LengthFigure
+    runs: tuple[CrookedRun, ...]
+    walls: tuple[CrookedWall, ...]
+    modes: tuple[CrookedMode, ...]

@@ -1,0 +1,110 @@
+"""Rules about a room's outline: that it is one kind of outline, and goes round."""
+
+from collections.abc import Iterator
+
+from lacunar.model.boards import BoardRun
+from lacunar.model.faults import Fault
+from lacunar.model.outline import OutlineSpec
+from lacunar.model.room import MeasuredTo
+from lacunar.model.rule_case import RuleCase, missing
+
+_OUTLINE = "/room/outline"
+FEWEST = 3
+
+
+def outlines_are_of_one_kind(case: RuleCase) -> Iterator[Fault]:
+    """Sides, or points; at least three of them, and every side with its length."""
+    outline = case.spec.room.outline
+    if outline is None or not case.sound(_OUTLINE):
+        return
+    if outline.sides is None and outline.points is None:
+        yield missing(f"{_OUTLINE}/sides", "The sides of the room, or its corners,")
+        return
+    if outline.sides is not None and outline.points is not None:
+        yield Fault(
+            code="outline_kind_unclear",
+            pointer=f"{_OUTLINE}/points",
+            message="Points are given beside sides.",
+            remedy="Give sides with their corners' angles, or points, not both.",
+        )
+    for number, side in enumerate(outline.sides or ()):
+        if side.length is None:
+            yield missing(f"{_OUTLINE}/sides/{number}/length", "The length of a side")
+    if corners_of(outline) < FEWEST:
+        kind = "sides" if outline.sides is not None else "points"
+        yield Fault(
+            code="outline_too_few_sides",
+            pointer=f"{_OUTLINE}/{kind}",
+            message=f"An outline has at least {FEWEST} {kind}.",
+            remedy="Give every side of the room, clockwise from the lower left corner.",
+            figures={"given": corners_of(outline)},
+        )
+
+
+def corners_of(outline: OutlineSpec) -> int:
+    """How many corners an outline has."""
+    return len(outline.sides if outline.sides is not None else outline.points or ())
+
+
+def diagonals_join_corners(case: RuleCase) -> Iterator[Fault]:
+    """A check runs from one corner that there is to another."""
+    outline = case.spec.room.outline
+    if outline is None or not case.sound(_OUTLINE):
+        return
+    corners = corners_of(outline)
+    for number, diagonal in enumerate(outline.diagonals):
+        place = f"{_OUTLINE}/diagonals/{number}"
+        for name in ("from_corner", "to_corner", "length"):
+            if getattr(diagonal, name) is None:
+                yield missing(f"{place}/{name}", "An end of a check, or its length,")
+        ends = {"from_corner": diagonal.from_corner, "to_corner": diagonal.to_corner}
+        for name, corner in ends.items():
+            if corner is not None and not 1 <= corner <= corners:
+                yield _no_corner(f"{place}/{name}", corner, corners)
+        if diagonal.from_corner is not None and diagonal.from_corner == diagonal.to_corner:
+            yield _no_corner(f"{place}/to_corner", diagonal.from_corner, corners)
+
+
+def _no_corner(pointer: str, corner: int, corners: int) -> Fault:
+    return Fault(
+        code="corner_unknown",
+        pointer=pointer,
+        message=f"A check can't end at corner {corner}: it runs from one corner that the room has"
+        " to another one.",
+        remedy=f"Give another corner from 1 to {corners}.",
+        figures={"corner": corner, "corners": corners},
+    )
+
+
+def outlines_are_finished(case: RuleCase) -> Iterator[Fault]:
+    """An outline is told between finished faces."""
+    room = case.spec.room
+    if room.outline is not None and room.measured_to is MeasuredTo.FRAMING:
+        yield Fault(
+            code="outline_to_framing",
+            pointer="/room/measured_to",
+            message="An outline is laid out between finished faces, and this one is to framing.",
+            remedy="Take the finish off each side, and leave measured_to out.",
+        )
+
+
+def boards_end_in_coffers(case: RuleCase) -> Iterator[Fault]:
+    """Boards that run through are laid from wall to wall of a room with four."""
+    panel = case.spec.panel
+    if case.spec.room.outline is None or panel is None or not case.sound("/panel"):
+        return
+    if panel.run is BoardRun.THROUGH:
+        yield Fault(
+            code="through_boards_in_outline",
+            pointer="/panel/run",
+            message="Boards that run through are laid out in rooms with four walls alone.",
+            remedy='Set run to "per_coffer".',
+        )
+
+
+OUTLINE_RULES = (
+    outlines_are_of_one_kind,
+    diagonals_join_corners,
+    outlines_are_finished,
+    boards_end_in_coffers,
+)

@@ -1,0 +1,73 @@
+"""Decides what a survey leaves open."""
+
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import distance
+from lacunar.measure.units import Units
+from lacunar.model.assuming import Assuming
+from lacunar.model.spec import RoomSpec
+from lacunar.model.survey import (
+    Crooked,
+    CrookedSpec,
+    DiagonalsSpec,
+    FourLengths,
+    Survey,
+    SurveySpec,
+    Wall,
+)
+
+# From where a survey is taken again, and from where a taper is seen: common practice, no source.
+TOLERANCE = {Units.INCH: Length.of_inches(1) / 2, Units.MILLIMETER: Length.of_millimeters(12)}
+VISIBLE_TAPER = {Units.INCH: Length.of_inches(1) / 4, Units.MILLIMETER: Length.of_millimeters(6)}
+
+_STRAIGHT: FourLengths = (ZERO, ZERO, ZERO, ZERO)
+
+
+def decide_survey(room: RoomSpec, units: Units, assuming: Assuming) -> Survey | None:
+    """Turn a survey that has passed the rules into a decided one."""
+    said = room.survey
+    if said is None:
+        return None
+    return Survey(
+        sides=said.sides,
+        diagonals=said.diagonals or DiagonalsSpec(),
+        angles=said.angles,
+        points=said.points,
+        bows=said.bows or _STRAIGHT,
+        tolerance=assuming.settle(
+            said.tolerance,
+            "/room/survey/tolerance",
+            TOLERANCE[units],
+            "a closing error up to here is shared out, a larger one is measured again",
+        ),
+    )
+
+
+def decide_crooked(room: RoomSpec, units: Units, assuming: Assuming) -> Crooked | None:
+    """Turn what is said of the grid in a surveyed room into what holds of it."""
+    if room.survey is None:
+        return None
+    said = room.crooked or CrookedSpec()
+    return Crooked(
+        control=assuming.settle(
+            said.control,
+            "/room/crooked/control",
+            Wall.W1,
+            "the grid is square to the wall it is measured from",
+        ),
+        visible_taper=assuming.settle(
+            said.visible_taper,
+            "/room/crooked/visible_taper",
+            VISIBLE_TAPER[units],
+            "a strip that tapers more is seen to",
+        ),
+    )
+
+
+def nominal_sizes(survey: SurveySpec) -> tuple[Length, Length]:
+    """Turn a survey into what the room is called by: its sides W4 and W1 [length]."""
+    if survey.sides is not None:
+        return survey.sides[3], survey.sides[0]
+    if survey.points is None:
+        raise ValueError("/room/survey/points is open: the spec has not passed the rules")
+    datum, right, _, left = survey.points
+    return distance(datum, right).length, distance(datum, left).length

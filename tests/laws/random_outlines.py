@@ -1,0 +1,108 @@
+"""Random rooms with other than four walls: ells, breasts, alcoves, bays, cut-off corners."""
+
+from random import Random
+from typing import Any
+
+Spec = dict[str, Any]
+Corner = tuple[float, float]
+
+
+def random_outlines(count: int, seed: int = 1) -> list[Spec]:
+    """So many specs with an outline by points, the same for the same seed."""
+    random = Random(seed)
+    return [random_outline(random) for _ in range(count)]
+
+
+def random_outline(random: Random) -> Spec:
+    """One spec with an outline."""
+    length, width = random.randrange(140, 400), random.randrange(120, 320)
+    corners = _cut(random, float(length), float(width))
+    spec: Spec = {
+        "room": {
+            "height": 108,
+            "outline": {"points": [{"x": x, "y": y} for x, y in corners]},
+        },
+        "grid": {
+            "length": {
+                "coffers": random.randrange(2, 6),
+                "start": random.choice(("half", "none", "full")),
+                "end": random.choice(("half", "none", "full")),
+            },
+            "width": {
+                "coffers": random.randrange(2, 5),
+                "start": random.choice(("half", "none", "full")),
+                "end": random.choice(("half", "none", "full")),
+            },
+        },
+        "drawing": {"paper": "arch_d"},
+    }
+    if random.random() < 0.6:
+        spec["crown"] = {
+            "face": random.choice(("2 1/2", "3 1/4")),
+            "method": random.choice(("bench_frame", "coped_in_place")),
+        }
+    spec["panel"] = random.choice(
+        (
+            {"kind": "sheet_goods"},
+            {"kind": "boards", "parallel_to": random.choice(("length", "width"))},
+            {"kind": "existing"},
+        )
+    )
+    return spec
+
+
+def _cut(random: Random, length: float, width: float) -> list[Corner]:
+    """A rectangle, clockwise from the datum, with something done to one or two of its walls."""
+    sides = {
+        "left": [(0.0, 0.0), (0.0, width)],
+        "top": [(0.0, width), (length, width)],
+        "right": [(length, width), (length, 0.0)],
+        "bottom": [(length, 0.0), (0.0, 0.0)],
+    }
+    for name in random.sample(sorted(sides), random.choice((1, 1, 2))):
+        sides[name] = _worked(random, *sides[name])
+    corners = [corner for name in ("left", "top", "right", "bottom") for corner in sides[name][:-1]]
+    if random.random() < 0.3:
+        corners = _without_corner(random, corners, length, width)
+    low = min(x for x, _ in corners), min(y for _, y in corners)
+    return [(x - low[0], y - low[1]) for x, y in corners]
+
+
+def _worked(random: Random, start: Corner, end: Corner) -> list[Corner]:
+    """A wall with a breast, an alcove or a bay in it."""
+    span = abs(end[0] - start[0]) + abs(end[1] - start[1])
+    way = ((end[0] - start[0]) / span, (end[1] - start[1]) / span)
+    inward = (way[1], -way[0])
+    first = round(span * random.uniform(0.25, 0.4))
+    last = round(span * random.uniform(0.6, 0.75))
+    deep = round(random.uniform(12, 30)) * random.choice((1, 1, -1))
+
+    def at(along: float, into: float) -> Corner:
+        return (
+            start[0] + way[0] * along + inward[0] * into,
+            start[1] + way[1] * along + inward[1] * into,
+        )
+
+    slope = random.choice((0, 0, abs(deep)))
+    if slope and last - first > 3 * slope:
+        inner = [at(first + slope, deep), at(last - slope, deep)]
+    else:
+        inner = [at(first, deep), at(last, deep)]
+    return [start, at(first, 0), *inner, at(last, 0), end]
+
+
+def _without_corner(
+    random: Random, corners: list[Corner], length: float, width: float
+) -> list[Corner]:
+    """The room without its upper right corner: an ell, or with a wall across it."""
+    if (length, width) not in corners:
+        return corners
+    at = corners.index((length, width))
+    x, y = round(length * random.uniform(0.6, 0.72)), round(width * random.uniform(0.6, 0.72))
+    before, after = corners[at - 1], corners[(at + 1) % len(corners)]
+    if before[0] > x - 20 or after[1] > y - 20:
+        return corners
+    cut = [(float(x), width), (float(x), float(y)), (length, float(y))]
+    if random.random() < 0.4:
+        cut = [(length - 40, width), (length, width - 40)]
+    return [*corners[:at], *cut, *corners[at + 1 :]]

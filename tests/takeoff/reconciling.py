@@ -1,0 +1,150 @@
+"""Counts a layout's pieces apart from the code that makes parts of them, and compares.
+
+What is counted here is read off the layout's own lists, one by one.
+"""
+
+from collections import Counter
+from collections.abc import Iterator
+
+from lacunar.layout.records import Layout
+from lacunar.measure.length import Length
+from lacunar.model.boards import BoardRun
+from lacunar.takeoff.part_records import Part, PartKind
+
+Counted = Counter[tuple[str, ...]]
+
+_OF_BEAMS = (PartKind.SIDE, PartKind.BOTTOM, PartKind.UPPER_BOARD)
+_OF_MOULDINGS = (PartKind.CROWN, PartKind.FLAT_MOULDING)
+
+
+def unlike(layout: Layout, parts: tuple[Part, ...]) -> list[str]:
+    """A line for each count of a layout that its parts do not have, or have otherwise."""
+    found = []
+    for what, told, counted in (
+        ("boards of beams", _told_boards(layout), _beam_places(parts)),
+        ("mouldings", _told_mouldings(layout), _moulding_places(parts)),
+        ("nailers", _told_nailers(layout), _in_coffers(parts, PartKind.NAILER)),
+        ("panels", _told_panels(layout), _in_coffers(parts, PartKind.PANEL)),
+        ("fields of boards", _told_fields(layout), _in_coffers(parts, PartKind.BOARD)),
+        ("blocks", _told_blocks(layout), _in_coffers(parts, PartKind.BLOCKING)),
+        ("strips", _told_strips(layout), _in_coffers(parts, PartKind.SEAM_STRIP)),
+    ):
+        if told != counted:
+            found.append(f"{what}: {(told - counted) or ''} missing, {(counted - told) or ''} more")
+    return found
+
+
+def _told_boards(layout: Layout) -> Counted:
+    return Counter(
+        (piece.part, place.beam, place.side or "", str(place.start), str(place.end))
+        for piece in layout.pieces
+        for place in piece.places
+    )
+
+
+def _beam_places(parts: tuple[Part, ...]) -> Counted:
+    return Counter(
+        (part.kind.value, place.of[0], place.at, str(place.start), str(place.end))
+        for part in parts
+        if part.kind in _OF_BEAMS
+        for place in part.places
+        for _ in range(place.quantity)
+    )
+
+
+def _told_mouldings(layout: Layout) -> Counted:
+    return Counter(
+        (piece.moulding, coffer, wall, str(piece.long_point.value))
+        for trim in layout.mouldings.coffers
+        for coffer in trim.coffers
+        for piece in trim.pieces
+        for wall in piece.toward
+    )
+
+
+def _moulding_places(parts: tuple[Part, ...]) -> Counted:
+    return Counter(
+        (part.name, place.of[0], place.at, str(part.length.value))
+        for part in parts
+        if part.kind in _OF_MOULDINGS
+        for place in part.places
+        for _ in range(place.quantity)
+    )
+
+
+def _in_coffers(parts: tuple[Part, ...], kind: PartKind) -> Counted:
+    found: Counted = Counter()
+    for part in parts:
+        for place in part.places if part.kind is kind else ():
+            found[place.of] += place.quantity
+    return found
+
+
+def _told_nailers(layout: Layout) -> Counted:
+    found: Counted = Counter()
+    for trim in layout.mouldings.coffers:
+        for coffer in trim.coffers:
+            found[coffer,] += sum(nailer.quantity for nailer in trim.nailers)
+    return +found
+
+
+def _told_panels(layout: Layout) -> Counted:
+    return Counter(
+        {
+            (coffer,): (len(panel.seams_along_length) + 1) * (len(panel.seams_along_width) + 1)
+            for panel in layout.panels
+            for coffer in panel.coffers
+        }
+    )
+
+
+def _told_fields(layout: Layout) -> Counted:
+    found: Counted = Counter()
+    for field in layout.boards.fields if layout.boards else ():
+        assert layout.boards is not None
+        if layout.boards.run is BoardRun.THROUGH:
+            found[field.coffers] += field.boards.value
+            continue
+        for coffer in field.coffers:
+            found[coffer,] += field.boards.value // len(field.coffers)
+    return found
+
+
+def _told_blocks(layout: Layout) -> Counted:
+    found: Counted = Counter()
+    for line in layout.backing.lines:
+        found[line.beam,] += line.blocks.value if line.blocks and line.bay else 0
+    return +found
+
+
+def _told_strips(layout: Layout) -> Counted:
+    return Counter(
+        (coffer,)
+        for panel in layout.panels
+        for bearing in panel.seam_bearings
+        if bearing.backing is not None
+        for coffer in panel.coffers
+    )
+
+
+def backing_of(layout: Layout) -> Length:
+    """The backing and cleats of a layout whose lines are told, end to end; flat beams have none."""
+    lengths = [
+        piece.length.value
+        for line in layout.backing.lines
+        if line.side != "middle" or _has_backing(layout, line.beam)
+        for piece in line.pieces
+    ]
+    return sum(lengths, Length.of_inches(0))
+
+
+def _has_backing(layout: Layout, beam: str) -> bool:
+    return any(part.name == "backing" for part in layout.profile_of[beam].parts)
+
+
+def stretches(parts: tuple[Part, ...], *kinds: PartKind) -> Iterator[tuple[str, Length, Length]]:
+    """Where parts lie along beams: the beam with the side, from, to."""
+    for part in parts:
+        for place in part.places if part.kind in kinds else ():
+            if place.start is not None and place.end is not None:
+                yield f"{place.of[0]} {place.at}", place.start, place.end
