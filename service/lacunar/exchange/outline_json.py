@@ -4,7 +4,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from lacunar.measure.length import Length
-from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec
+from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec, WallStands
 
 Json = dict[str, Any]
 Write = Callable[[Length], str]
@@ -21,7 +21,7 @@ def outlined(parts: Mapping[str, Any]) -> Json:
         points=tuple(said["points"]) if "points" in said else None,
         diagonals=tuple(_diagonal(each) for each in said.get("diagonals", ())),
         tolerance=said.get("tolerance"),
-        walls={each["wall"]: each["stands"] for each in said.get("walls", ()) if len(each) > 1},
+        walls=tuple(WallStands(**each) for each in said.get("walls", ()) if len(each) > 1),
     )
     return {"outline": read}
 
@@ -39,7 +39,7 @@ def outline_json(outline: Outline, write: Write) -> Json:
         for each in outline.diagonals
         if each.length is not None
     ]
-    walls = [{"wall": wall, "stands": str(kind)} for wall, kind in outline.walls.items()]
+    walls = [{"wall": each.wall, "stands": str(each.stands)} for each in outline.walls]
     said = {"sides": sides, "points": points, "diagonals": diagonals, "walls": walls}
     return {
         **{name: part for name, part in said.items() if part},

@@ -5,8 +5,7 @@ own: W1 to W4 are those furthest out to the left, top, right and bottom, whichev
 all others follow clockwise as W5 and so on.
 """
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
@@ -32,6 +31,14 @@ class CheckDiagonal:
 
 
 @dataclass(frozen=True, slots=True)
+class WallStands:
+    """What stands at a wall beyond W1 to W4."""
+
+    wall: str
+    stands: WallKind
+
+
+@dataclass(frozen=True, slots=True)
 class OutlineSpec:
     """What was measured of a room with other than four square walls; see `Outline`."""
 
@@ -39,7 +46,7 @@ class OutlineSpec:
     points: tuple[Spot, ...] | None = None
     diagonals: tuple[CheckDiagonal, ...] = ()
     tolerance: Length | None = None
-    walls: Mapping[str, WallKind] = field(default_factory=dict)
+    walls: tuple[WallStands, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,4 +69,4 @@ class Outline:
     points: tuple[Spot, ...]
     diagonals: tuple[CheckDiagonal, ...]
     tolerance: Length
-    walls: Mapping[str, WallKind]
+    walls: tuple[WallStands, ...]

@@ -116,7 +116,8 @@ def region(
     spans = {RunName.LENGTH: high.x - low.x, RunName.WIDTH: high.y - low.y}
     walls = _named(corners, squared, looks, spans)
     refuse([*_frame_faults(walls), *_unknown_walls(outline, walls)])
-    strips = _strips(walls, frame, families, (conditions, outline.walls))
+    own = {each.wall: each.stands for each in outline.walls}
+    strips = _strips(walls, frame, families, (conditions, own))
     free, by_angle = _free(walls, squared, strips)
     return Region(
         shape=shape,
@@ -254,7 +255,7 @@ def _frame_faults(walls: Sequence[Wall]) -> Iterator[Fault]:
 
 def _unknown_walls(outline: Outline, walls: Sequence[Wall]) -> Iterator[Fault]:
     known = [wall.name for wall in walls if wall.name not in WALLS]
-    for number, name in enumerate(outline.walls):
+    for number, name in enumerate(each.wall for each in outline.walls):
         if name not in known:
             yield Fault(
                 code="outline_wall_unknown",
