@@ -97,6 +97,29 @@ def answer_schemas() -> dict[str, Json]:
     boards = _told_in(records.pop("LoneBoards"), {})
     index = records.pop("SetIndex")
     return {
+        **_values(),
+        "Engine": _ENGINE,
+        **records,
+        "Layout": _layout(),
+        "Division": division,
+        "SawAnswer": saw,
+        "SheetIndex": _object(
+            index["properties"] | _engine(), None, "The sheets of a set, and what is to be heeded."
+        ),
+        "Boards": boards,
+        "CuttingAnswer": _cutting(),
+        "TakeOff": _take_off(records.pop("TakenCeiling")),
+        "StockList": _object(
+            {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
+            None,
+            "Published sizes of stock.",
+        ),
+    }
+
+
+def _values() -> dict[str, Json]:
+    """What stands for a length, an angle, a count or a number, alone and with its reason."""
+    return {
         "Length": {**_object(_LENGTH), "description": "A length, exactly and in decimals."},
         "LengthFigure": _object(
             {**_LENGTH, **_REASON}, list(_LENGTH), "A length that was computed, with its reason."
@@ -114,22 +137,6 @@ def answer_schemas() -> dict[str, Json]:
             "A number that was computed, with its reason; its unit stands where it is told.",
         ),
         "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
-        "Engine": _ENGINE,
-        **records,
-        "Layout": _layout(),
-        "Division": division,
-        "SawAnswer": saw,
-        "SheetIndex": _object(
-            index["properties"] | _engine(), None, "The sheets of a set, and what is to be heeded."
-        ),
-        "Boards": boards,
-        "CuttingAnswer": _cutting(),
-        "TakeOff": _take_off(records.pop("TakenCeiling")),
-        "StockList": _object(
-            {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
-            None,
-            "Published sizes of stock.",
-        ),
     }
 
 
