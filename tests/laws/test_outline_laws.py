@@ -21,7 +21,7 @@ from tests.laws.random_outlines import random_outlines
 from tests.layout.laying_out import figures_in
 from tests.rule_evaluation import contradictions
 
-ROOMS = 80
+ROOMS = 60
 SEED = 21
 REFUSED_AT_MOST = 0.1
 CLOSE = 1e-3

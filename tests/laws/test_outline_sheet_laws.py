@@ -7,7 +7,7 @@ import pytest
 from tests.laws.random_outlines import random_outlines
 from tests.laws.test_sheet_laws import Outcome, drawn
 
-SPECS = 50
+SPECS = 40
 SEED = 31
 REFUSED_AT_MOST = 0.1
 

@@ -93,3 +93,10 @@ def test_what_is_open_is_assumed_and_listed():
     # What the room is called by: how far it reaches either way.
     assert resolved.ceiling.room.length == Length.of_inches(240)
     assert resolved.ceiling.room.width == Length.of_inches(180)
+
+
+def test_corners_that_cannot_be_read_are_told_and_nothing_else():
+    assert found({"points": [{"x": 0, "y": 0}, 3, [None, None]]}) == [
+        ("wrong_type", "/room/outline/points/1"),
+        ("wrong_type", "/room/outline/points/2"),
+    ]

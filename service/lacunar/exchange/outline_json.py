@@ -1,9 +1,10 @@
 """An outline out of the parts of a spec, and back as the part that says everything."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
 from lacunar.measure.length import Length
+from lacunar.measure.plane import Spot
 from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec, WallStands
 
 Json = dict[str, Any]
@@ -18,12 +19,17 @@ def outlined(parts: Mapping[str, Any]) -> Json:
     sides = tuple(SideSpec(**side) for side in said["sides"]) if "sides" in said else None
     read = OutlineSpec(
         sides=sides,
-        points=tuple(said["points"]) if "points" in said else None,
+        points=_readable(said["points"]) if "points" in said else None,
         diagonals=tuple(_diagonal(each) for each in said.get("diagonals", ())),
         tolerance=said.get("tolerance"),
         walls=tuple(WallStands(**each) for each in said.get("walls", ()) if len(each) > 1),
     )
     return {"outline": read}
+
+
+def _readable(points: Sequence[object]) -> tuple[Spot, ...]:
+    """The corners without those that could not be read, of which there is a fault already."""
+    return tuple(point for point in points if isinstance(point, Spot))
 
 
 def _diagonal(parts: Mapping[str, Any]) -> CheckDiagonal:
