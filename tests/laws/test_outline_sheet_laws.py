@@ -1,11 +1,9 @@
 """Laws of the sheets of rooms with other than four walls: they pass the plan checker."""
 
-from collections import Counter
-
 import pytest
 
 from tests.laws.random_outlines import random_outlines
-from tests.laws.test_sheet_laws import Outcome, drawn
+from tests.laws.test_sheet_laws import Outcome, drawn, findings_told, refusals
 
 SPECS = 40
 SEED = 31
@@ -19,18 +17,13 @@ def outcomes() -> tuple[Outcome, ...]:
 
 
 def test_every_sheet_passes_the_plan_checker(outcomes: tuple[Outcome, ...]) -> None:
-    found = [
-        f"{outcome.spec['name']}, point {one.point}, {one.sheet} {one.where}: {one.message}"
-        for outcome in outcomes
-        for one in outcome.findings
-    ]
+    found = findings_told(outcomes)
     assert not found, "\n".join(found[:50])
 
 
 def test_few_plausible_rooms_are_refused(outcomes: tuple[Outcome, ...]) -> None:
-    refused = [outcome for outcome in outcomes if outcome.faults]
-    codes = Counter(code for outcome in refused for code in outcome.faults)
-    assert len(refused) < REFUSED_AT_MOST * SPECS, codes
+    refused, codes = refusals(outcomes)
+    assert refused < REFUSED_AT_MOST * SPECS, codes
 
 
 def test_the_rooms_differ_in_what_matters(outcomes: tuple[Outcome, ...]) -> None:

@@ -9,7 +9,7 @@ from lacunar.drawing.checker.crooked_facts import StripFacts
 from lacunar.drawing.checker.facts import WALLS_OF_RUN
 from lacunar.drawing.checker.figures import OVERALL, rounded, stop_places
 from lacunar.drawing.checker.geometry import TOLERANCE
-from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, wall_face
+from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, side_faces, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
 from lacunar.drawing.checker.strings import in_words, printed, run_strings, stated
@@ -36,12 +36,7 @@ def _faces_in_order(
     if odd is None:
         yield from (wall_face(sheet, frame.view, wall) for wall in walls)
         return
-    drawn = {
-        group.data.get("side", ""): path.spots
-        for group in sheet.of_kind("wall", frame.view)
-        for path in sheet.own_paths(group)
-        if path.pen and path.pen.name == "wall"
-    }
+    drawn = {group.data.get("side", ""): face for group, face in side_faces(sheet, frame.view)}
     yield from (drawn.get(side.side, ()) for side in odd.sides)
 
 

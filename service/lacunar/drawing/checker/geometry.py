@@ -7,7 +7,13 @@ from math import dist, inf
 
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts, CofferFacts
 from lacunar.drawing.checker.outline_facts import OutlineFacts, Place
-from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, plan_views, wall_face
+from lacunar.drawing.checker.plan_frame import (
+    PlanFrame,
+    plan_frames,
+    plan_views,
+    side_faces,
+    wall_face,
+)
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
 from lacunar.drawing.checker.subject import Subject
@@ -62,12 +68,7 @@ def _walls(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
 def _sides(subject: Subject, frame: PlanFrame, odd: OutlineFacts) -> Iterator[Finding]:
     """The sides of a room with other than four walls."""
     sheet = subject.sheet
-    drawn = {
-        group.data.get("side", ""): path.spots
-        for group in sheet.of_kind("wall", frame.view)
-        for path in sheet.own_paths(group)
-        if path.pen and path.pen.name == "wall"
-    }
+    drawn = {group.data.get("side", ""): face for group, face in side_faces(sheet, frame.view)}
     for side in odd.sides:
         expected = tuple(frame.spot(*corner) for corner in side.ends)
         if not _same_line(drawn.get(side.side, ()), expected):

@@ -7,7 +7,7 @@ from math import dist
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, BeamFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.naming import says
-from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, wall_face
+from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, side_faces, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Box, Spot, extent, nearest
 from lacunar.drawing.checker.subject import Subject
@@ -102,12 +102,7 @@ def _walls_labelled(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
 def _leading_tags(subject: Subject, frame: PlanFrame, walls: list[str]) -> Iterator[Finding]:
     """Each wall's label stands nearest to that wall, or leads to it."""
     sheet = subject.sheet
-    faces = [
-        (group.data.get("wall", ""), path.spots)
-        for group in sheet.of_kind("wall", frame.view)
-        for path in sheet.own_paths(group)
-        if path.pen and path.pen.name == "wall"
-    ]
+    faces = [(group.data.get("wall", ""), face) for group, face in side_faces(sheet, frame.view)]
     for wall in walls:
         tag = _tag(subject, frame, "wall", wall)
         if tag is None:

@@ -69,6 +69,16 @@ def plan_frames(subject: Subject) -> Iterator[PlanFrame]:
             yield PlanFrame(view, scale, datum, origin)
 
 
+def side_faces(sheet: SheetRead, view: GroupRead) -> list[tuple[GroupRead, tuple[Spot, ...]]]:
+    """Each wall's group, and the ends of its finish face, the line in the wall pen."""
+    return [
+        (group, path.spots)
+        for group in sheet.of_kind("wall", view)
+        for path in sheet.own_paths(group)
+        if path.pen and path.pen.name == "wall"
+    ]
+
+
 def wall_face(sheet: SheetRead, view: GroupRead, wall: str) -> tuple[Spot, ...]:
     """The ends of a wall's finish face, the line in the wall pen; empty where it is not drawn."""
     for group in sheet.of_kind("wall", view):

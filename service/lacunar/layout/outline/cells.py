@@ -4,8 +4,8 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.names import coffer_id
-from lacunar.layout.outline.spans import Span, place
-from lacunar.layout.outline.walls import Region, beam_strip
+from lacunar.layout.outline.spans import Span
+from lacunar.layout.outline.walls import Region, beam_strip, place
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.run_division import BeamStretch
 from lacunar.layout.runs.run_records import DividedEnds

@@ -8,9 +8,9 @@ from lacunar.layout.outline.angled_beams import angled_beams
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of
 from lacunar.layout.outline.partial_coffers import Filling, partial_coffers, partial_corners
-from lacunar.layout.outline.rows import Outlined, corner_between
-from lacunar.layout.outline.spans import SpanEnd, place
-from lacunar.layout.outline.walls import Region, Wall, beam_strip
+from lacunar.layout.outline.rows import AT_FACE, Outlined, corner_between
+from lacunar.layout.outline.spans import SpanEnd
+from lacunar.layout.outline.walls import Region, Wall, beam_strip, place
 from lacunar.layout.outline_records import BeamSpan, OutlinedRoom, OutlineWall
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
@@ -24,7 +24,6 @@ LEFT_OUT = Rule(
     "coffers of the grid that lie outside the room",
     "columns * rows - coffers",
 )
-AT_FACE = Rule("where a beam's full width ends, at what stands at a wall", "at")
 AT = Rule("place along the run", "at")
 SLANT = Rule("how far the longer side of a beam goes on at an angled wall", "slant")
 TAPER = Rule("taper: the difference between both ends of the wall", "abs(end - start)")

@@ -8,8 +8,8 @@ from lacunar.layout.beams.profile_book import ProfileBook
 from lacunar.layout.item_records import Meets
 from lacunar.layout.items.strips import OddRoom, Strip
 from lacunar.layout.outline.corners import corner_of_ring
-from lacunar.layout.outline.spans import Span, SpanEnd, place, spans_of
-from lacunar.layout.outline.walls import Region, Wall, beam_strip
+from lacunar.layout.outline.spans import Span, SpanEnd, spans_of
+from lacunar.layout.outline.walls import Region, Wall, beam_strip, place
 from lacunar.layout.records import (
     BeamProfile,
     ElementKind,
@@ -254,15 +254,6 @@ def juts_in(region: Region, wall: Wall) -> bool:
     line = region.wall_line(wall)
     following = region.wall_line(region.walls[wall.side % len(region.walls)])
     return turn(line[1] - line[0], following[1] - following[0]) > 0
-
-
-def soffit_reaches(region: Region, strip_id: str) -> Iterator[tuple[LengthFigure, LengthFigure]]:
-    """From where to where a soffit goes, one stretch for each side of the room it stands at."""
-    for wall in region.walls:
-        if any(strip.id == strip_id for strip in region.strips[wall.side]):
-            ends = sorted(place(wall.on.other, end) for end in region.face_line(wall))
-            near, far = (AT_FACE.gives(at, at=at) for at in ends)
-            yield near, far
 
 
 def corner_between(region: Region, wall: Wall) -> AngleFigure:

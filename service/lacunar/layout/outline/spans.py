@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from itertools import pairwise
 
-from lacunar.layout.outline.walls import Region, Wall
+from lacunar.layout.outline.walls import Region, Wall, place
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot, crossing, on_grid
 from lacunar.measure.polygon import area, edges, within_box
@@ -39,11 +39,6 @@ class Span:
 def spot(run: RunName, along: Length, across: Length) -> Spot:
     """A place by how far it lies along a run, and along the other."""
     return Spot(along, across) if run is RunName.LENGTH else Spot(across, along)
-
-
-def place(run: RunName, at: Spot) -> Length:
-    """How far a place lies along a run."""
-    return at.x if run is RunName.LENGTH else at.y
 
 
 def spans_of(region: Region, on: RunName, near: Length, far: Length) -> tuple[Span, ...]:

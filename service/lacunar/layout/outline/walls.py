@@ -181,7 +181,7 @@ def _aligned(lines: Sequence[Line], looks: Sequence[tuple[str, bool]]) -> list[L
     found = list(lines)
     for wall in WALLS:
         own = [number for number, look in enumerate(looks) if look == (wall, True)]
-        places = [_place(lines[number][0], run_of_wall(wall)) for number in own]
+        places = [place(run_of_wall(wall), lines[number][0]) for number in own]
         outmost, inmost = (min, max) if wall in START_WALL.values() else (max, min)
         alike = [
             (number, at)
@@ -203,11 +203,12 @@ def _at(line: Line, run: RunName, at: Length) -> Line:
 
 def _straight(line: Line, look: str) -> Line:
     run, inmost = run_of_wall(look), max if look in START_WALL.values() else min
-    return _at(line, run, inmost(_place(end, run) for end in line))
+    return _at(line, run, inmost(place(run, end) for end in line))
 
 
-def _place(spot: Spot, run: RunName) -> Length:
-    return spot.x if run is RunName.LENGTH else spot.y
+def place(run: RunName, at: Spot) -> Length:
+    """How far a place lies along a run."""
+    return at.x if run is RunName.LENGTH else at.y
 
 
 def _too_crooked() -> Fault:
