@@ -1,6 +1,6 @@
 """Sets everything up on a machine that has only Python, then runs the tests.
 
-python3 tests/run.py               the core tier: everything that needs no server
+python3 tests/run.py               the core tier: everything that needs no server, on all cores
 python3 tests/run.py --all         further tiers too
 python3 tests/run.py -k division   anything else goes to pytest as it stands
 """
@@ -57,6 +57,14 @@ def plan(tiers: Sequence[Tier], asked: bool) -> Plan:
     )
 
 
+def shared_out(for_pytest: Sequence[str]) -> List[str]:
+    """Share the whole suite out over the cores; what somebody picked runs in one process.
+
+    A worker that has nothing left takes over tests of another: single tests last minutes.
+    """
+    return list(for_pytest) or ["--numprocesses=auto", "--dist=worksteal"]
+
+
 def exit_code(pytest_code: int, not_run: Sequence[str], in_ci: bool) -> int:
     """Return pytest's code, but let a tier that could not run fail an otherwise green CI run."""
     return 1 if pytest_code == 0 and not_run and in_ci else pytest_code
@@ -87,7 +95,9 @@ def main(arguments: Sequence[str]) -> int:
         fresh_machine.say("There are no further tiers yet: --all runs the core tier.")
     chosen = plan(FURTHER_TIERS, options.all)
     ignored = ["--ignore=" + folder for folder in chosen.left_out]
-    code = fresh_machine.run_in_environment([python, "-m", "pytest", *ignored, *for_pytest])
+    code = fresh_machine.run_in_environment(
+        [python, "-m", "pytest", *ignored, *shared_out(for_pytest)]
+    )
     for line in chosen.not_run:
         fresh_machine.say(line)
     return exit_code(code, chosen.not_run, os.environ.get("CI") == "true")

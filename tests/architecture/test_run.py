@@ -36,3 +36,8 @@ def test_a_tier_not_run_fails_ci_alone(
     pytest_code: int, not_run: list[str], in_ci: bool, code: int
 ):
     assert run.exit_code(pytest_code, not_run, in_ci) == code
+
+
+def test_the_whole_suite_uses_all_cores_and_a_picked_part_is_left_alone():
+    assert run.shared_out([]) == ["--numprocesses=auto", "--dist=worksteal"]
+    assert run.shared_out(["-k", "division"]) == ["-k", "division"]
