@@ -99,6 +99,7 @@ RECORDS: tuple[type, ...] = (
     survey_records.SurveyReport,
     survey_records.CrookedRun,
     survey_records.CrookedWall,
+    survey_records.ModeCorner,
     survey_records.ModeCoffer,
     survey_records.CrookedMode,
     survey_records.CrookedRoom,

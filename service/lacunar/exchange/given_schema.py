@@ -314,6 +314,7 @@ def _plainly(schema: Json) -> Callable[[Any], Json]:
 _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (fields.OneOf, _words),
     (fields.IsoDate, _plainly(_DATE)),
+    (survey_fields.ControlLine, survey_given.control_line),
     (fields.Text, _text),
     (fields.Distance, _plainly(reference("LengthGiven"))),
     (

@@ -37,6 +37,7 @@ SURVEY_WORDS: Words = {
     "CrookedRun": {
         "run": "Which of the two runs.",
         "clear": "The narrowest clear line, which is divided [length].",
+        "moved": "How far it was moved towards the end wall to share the excess [length].",
         "before_start": "How far the start wall lies before it, at the start of the other run"
         " [length].",
         "before_end": "The same at the end of the other run [length].",
@@ -53,12 +54,19 @@ SURVEY_WORDS: Words = {
         "scribe": "What is left on the edge at the wall for scribing [length].",
         "widest": "Width of the board to start from [length].",
     },
+    "ModeCorner": {
+        "at": "Where it lies, from the clear rectangle's lower left corner.",
+        "angle": "Angle inside the coffer [degrees].",
+    },
     "ModeCoffer": {
         "id": "Row letter and column number.",
+        "corners": "Its corners, counter-clockwise from the one next the datum.",
         "towards_w1": "Its side towards W1 [length].",
         "towards_w2": "Its side towards W2 [length].",
         "towards_w3": "Its side towards W3 [length].",
         "towards_w4": "Its side towards W4 [length].",
+        "rising": "Its diagonal from the corner next the datum [length].",
+        "falling": "Its other diagonal [length].",
         "out_of_square": "The most a corner is off a right angle [degrees].",
     },
     "CrookedMode": {
@@ -74,7 +82,10 @@ SURVEY_WORDS: Words = {
     },
     "CrookedRoom": {
         "survey": "The survey, closed.",
-        "control": "The wall the grid is square to.",
+        "mode": "The way the grid is laid out.",
+        "control": "The wall, or the member by its name, that the grid is square to; null where it"
+        " follows the walls.",
+        "control_by": "Whether control is a wall or a member; null where there is none.",
         "square": "Whether every wall is, so that nothing tapers.",
         "grid_diagonal": "Both diagonals of the clear rectangle, to check the grid by [length].",
         "runs": "Both runs at their two ends. All positions of the layout are from the lower left"

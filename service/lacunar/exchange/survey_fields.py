@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any
 
-from lacunar.exchange.fields import Degrees, Distance, SpecField, refusal, wrong_type
+from lacunar.exchange.fields import Degrees, Distance, SpecField, Text, refusal, wrong_type
 from lacunar.exchange.shaped_fields import members_of
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot
@@ -13,6 +13,10 @@ from lacunar.model.survey import CORNERS, FourAngles, FourLengths, FourSpots
 
 _DISTANCE = Distance("")
 _DEGREES = Degrees("")
+
+
+class ControlLine(Text):
+    """What a grid is square to, by its name."""
 
 
 class WallLengths(SpecField[FourLengths]):

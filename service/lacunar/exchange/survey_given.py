@@ -24,6 +24,17 @@ def _object(properties: Json, **more: object) -> Json:
     }
 
 
+def control_line(field: Any) -> Json:
+    """A wall, or the name of a member."""
+    name = {
+        "type": "string",
+        "maxLength": field.most,
+        "pattern": f"^{fields.PRINTABLE}$",
+        "description": "The name of a member.",
+    }
+    return {"anyOf": [{"type": "string", "enum": list(WALLS)}, name]}
+
+
 def wall_lengths(field: Any) -> Json:
     """A length for each wall."""
     del field

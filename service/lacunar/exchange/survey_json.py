@@ -10,6 +10,7 @@ from lacunar.model.survey import (
     Crooked,
     CrookedSpec,
     DiagonalsSpec,
+    GridMode,
     Survey,
     SurveySpec,
 )
@@ -61,4 +62,14 @@ def survey_json(survey: Survey, write: Write) -> Json:
 
 def crooked_json(crooked: Crooked, write: Write) -> Json:
     """Turn what holds of the grid in a surveyed room into what it is read from."""
-    return {"control": str(crooked.control), "visible_taper": write(crooked.visible_taper)}
+    of_the_mode = {"control": crooked.control, "excess": str(crooked.excess)}
+    if crooked.mode is GridMode.FOLLOW_WALLS:
+        of_the_mode = {
+            "out_of_square": str(crooked.out_of_square),
+            "out_of_square_limit": write(crooked.out_of_square_limit),
+        }
+    return {
+        "mode": str(crooked.mode),
+        **of_the_mode,
+        "visible_taper": write(crooked.visible_taper),
+    }

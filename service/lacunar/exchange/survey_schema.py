@@ -2,7 +2,9 @@
 
 from lacunar.exchange import fields, survey_fields
 from lacunar.exchange.schema_base import SpecSchema
-from lacunar.model.survey import Wall
+from lacunar.model import limits
+from lacunar.model.openings import OutOfSquare
+from lacunar.model.survey import Excess, GridMode
 
 
 class DiagonalsSchema(SpecSchema):
@@ -40,5 +42,26 @@ class SurveySchema(SpecSchema):
 class CrookedSchema(SpecSchema):
     """How the grid lies in a surveyed room."""
 
-    control = fields.OneOf("The wall the grid is square to.", Wall)
+    mode = fields.OneOf(
+        "keep_square: equal coffers, square to a control line; follow_walls: each wall's line"
+        " divided by itself, so that coffers taper.",
+        GridMode,
+    )
+    control = survey_fields.ControlLine(
+        "What the grid is square to: a wall, or a member by its name. With keep_square alone.",
+        limits.LABEL,
+    )
+    excess = fields.OneOf(
+        "What the room has beyond its clear lines: at the end where it lies, or split, half to"
+        " each end. With keep_square alone.",
+        Excess,
+    )
     visible_taper = fields.Distance("From where on a taper at a wall is told as one that is seen.")
+    out_of_square = fields.OneOf(
+        "How crown goes into coffers that are out of square. With follow_walls alone.",
+        OutOfSquare,
+    )
+    out_of_square_limit = fields.Distance(
+        "Up to where a coffer takes square frames and panels all the same: how far a side stands"
+        " off square at its other end. With follow_walls alone."
+    )

@@ -5,6 +5,7 @@ from typing import Any
 
 from lacunar.layout.survey_records import CrookedMode, CrookedRoom, CrookedWall, SurveyReport
 from lacunar.measure.figure import Figure
+from lacunar.model.survey import CORNERS
 
 Tell = Callable[[str, Figure[Any]], str]
 
@@ -14,11 +15,17 @@ _MODES = {"keep_square": "Kept square", "follow_walls": "Following the walls"}
 def survey_in_words(crooked: CrookedRoom, tell: Tell) -> Iterator[str]:
     """Turn a surveyed room into sentences: how the survey closed, and what each wall takes up."""
     yield from _closing(crooked.survey, tell)
-    yield f"The grid is square to {crooked.control}."
+    if crooked.control is None:
+        yield "The grid follows the walls."
+    else:
+        what = "the member " if crooked.control_by == "member" else ""
+        yield f"The grid is square to {what}{crooked.control}."
     yield tell("Both diagonals of the clear rectangle", crooked.grid_diagonal)
     for run in crooked.runs:
         name = f"the {run.run} run"
         yield tell(f"Clear line of {name}", run.clear)
+        if run.moved.value:
+            yield tell(f"Clear line of {name}, moved to share the excess", run.moved)
         before = f"Start wall of {name} before its clear line, at the"
         yield tell(f"{before} start of the other", run.before_start)
         yield tell(f"{before} end of the other", run.before_end)
@@ -65,4 +72,8 @@ def _mode(mode: CrookedMode, tell: Tell) -> Iterator[str]:
         for wall in ("W1", "W2", "W3", "W4"):
             side = getattr(coffer, f"towards_{wall.lower()}")
             yield tell(f"{name}, side of {coffer.id} towards {wall}", side)
+        yield tell(f"{name}, rising diagonal of {coffer.id}", coffer.rising)
+        yield tell(f"{name}, falling diagonal of {coffer.id}", coffer.falling)
+        for between, corner in zip(CORNERS, coffer.corners, strict=True):
+            yield tell(f"{name}, corner {between} of {coffer.id}", corner.angle)
         yield tell(f"{name}, {coffer.id} out of square", coffer.out_of_square)

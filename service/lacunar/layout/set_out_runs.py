@@ -1,7 +1,7 @@
 """Divides both runs of a ceiling: half way, with nothing built yet."""
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.families import Family
@@ -13,7 +13,7 @@ from lacunar.layout.outline.rows import (
 )
 from lacunar.layout.outline.walls import Region, region
 from lacunar.layout.runs.fixed_things import fixed_things
-from lacunar.layout.runs.frame import outlined_frame, run_frame
+from lacunar.layout.runs.frame import RunFrame, outlined_frame, run_frame
 from lacunar.layout.runs.run_division import RunPlan, RunTask, divide_run, plan_run
 from lacunar.layout.runs.run_faults import grid_faults
 from lacunar.layout.runs.run_records import DividedEnds
@@ -27,7 +27,7 @@ from lacunar.layout.survey.square_frame import SquareFrame, square_frame
 from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
-from lacunar.model.room import END_WALL, START_WALL, RunName
+from lacunar.model.room import END_WALL, START_WALL, Room, RunName
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +50,8 @@ def set_out_runs(
 ) -> SetOut | None:
     """Turn a decided ceiling into its divided runs; None, with faults kept, where that fails."""
     strips = wall_strips(ceiling.grid, families)
-    surveyed = square_frame(ceiling.room)
+    taken_up = {wall for wall, standing in strips.items() if standing}
+    surveyed = square_frame(ceiling.room, taken_up)
     outline = faults.attempt(_region, ceiling, families, strips)
     tasks: dict[RunName, RunTask] = {}
     plans: dict[RunName, RunPlan] = {}
@@ -88,7 +89,7 @@ def _task(
     if isinstance(within, Region):
         frame = outlined_frame(family.run, within.spans[family.run])
     else:
-        frame = run_frame(ceiling.room, family.run, within.runs[family.run] if within else None)
+        frame = _frame(ceiling.room, family.run, within)
     return RunTask(
         run=ceiling.grid.run(family.run),
         frame=frame,
@@ -97,6 +98,17 @@ def _task(
         end_strips=strips[END_WALL[family.run]],
         things=fixed_things(ceiling, frame, family),
     )
+
+
+def _frame(room: Room, name: RunName, within: SquareFrame | None) -> RunFrame:
+    """A run's frame; in a room that is square to a member, with that member's one place."""
+    frame = run_frame(room, name, within.runs[name] if within else None)
+    if within is None or within.member_at is None or room.crooked is None:
+        return frame
+    member = next(each for each in room.members if each.name == room.crooked.control)
+    if member.on is not name:
+        return frame
+    return replace(frame, kept_to=(member.name, within.member_at))
 
 
 def _both_ends(task: RunTask, plan: RunPlan) -> DividedEnds:

@@ -6,7 +6,11 @@ from typing import Literal
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure
 from lacunar.measure.length import Length
+from lacunar.measure.plane import Spot
 from lacunar.model.room import RunName
+
+
+Mode = Literal["keep_square", "follow_walls"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,12 +67,15 @@ class SurveyReport:
 class CrookedRun:
     """A run in a crooked room, at both ends of the run across it.
 
-    `clear` is the narrowest clear line, which is divided; `before_start` and `before_end` are how
-    far the start wall lies before it, `span_at_start` and `span_at_end` from wall to wall.
+    `clear` is the narrowest clear line, which is divided; `moved` how far it was moved towards the
+    end wall, so that both ends have their share of the excess; `before_start` and
+    `before_end` are how far the start wall lies before it, `span_at_start` and `span_at_end` from
+    wall to wall.
     """
 
     run: RunName
     clear: LengthFigure
+    moved: LengthFigure
     before_start: LengthFigure
     before_end: LengthFigure
     span_at_start: LengthFigure
@@ -95,18 +102,35 @@ class CrookedWall:
 
 
 @dataclass(frozen=True, slots=True)
-class ModeCoffer:
-    """A coffer in one way of laying out: its four sides by the wall each looks to.
+class ModeCorner:
+    """A corner of a coffer: where it lies, and its angle inside the coffer."""
 
+    at: Spot
+    angle: AngleFigure
+
+
+@dataclass(frozen=True, slots=True)
+class ModeCoffer:
+    """A coffer in one way of laying out: four corners, sides by the wall each looks to, diagonals.
+
+    `corners` are counter-clockwise from the one next the datum, `rising` the diagonal from there;
     `out_of_square` is the most that any of its corners is off a right angle.
     """
 
     id: str
+    corners: tuple[ModeCorner, ModeCorner, ModeCorner, ModeCorner]
     towards_w1: LengthFigure
     towards_w2: LengthFigure
     towards_w3: LengthFigure
     towards_w4: LengthFigure
+    rising: LengthFigure
+    falling: LengthFigure
     out_of_square: AngleFigure
+
+    @property
+    def sides(self) -> tuple[LengthFigure, LengthFigure, LengthFigure, LengthFigure]:
+        """Its sides towards W1, W2, W3 and W4."""
+        return self.towards_w1, self.towards_w2, self.towards_w3, self.towards_w4
 
 
 @dataclass(frozen=True, slots=True)
@@ -117,7 +141,7 @@ class CrookedMode:
     `follow_walls`: each wall's line divided by itself, coffers with four unlike corners.
     """
 
-    mode: Literal["keep_square", "follow_walls"]
+    mode: Mode
     chosen: bool
     shortest: LengthFigure
     longest: LengthFigure
@@ -131,12 +155,15 @@ class CrookedMode:
 class CrookedRoom:
     """How the grid lies in a surveyed room. `square` if all walls are, so that nothing tapers.
 
-    `grid_diagonal` is both diagonals of the clear rectangle, by which the grid is checked to be
-    square.
+    `mode` is the way the grid is laid out; kept square, `control` is the wall or, where
+    `control_by` says so, the member that it is square to. `grid_diagonal` is both diagonals of the
+    clear rectangle, by which a square grid is checked.
     """
 
     survey: SurveyReport
-    control: str
+    mode: Mode
+    control: str | None
+    control_by: Literal["wall", "member"] | None
     square: bool
     grid_diagonal: LengthFigure
     runs: tuple[CrookedRun, ...]

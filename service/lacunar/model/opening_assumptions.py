@@ -35,6 +35,10 @@ _DEFAULTS: Mapping[Units, OpeningDefaults] = {
     ),
 }
 
+SQUARE_FRAME_HIDES = {units: each.out_of_square_limit for units, each in _DEFAULTS.items()}
+"""From where a square frame no longer hides what a coffer is out of square by."""
+COPE_CLOSES = "a cope closes at any corner, and needs no saw set anew for each"
+
 _REASONS = {
     "out_of_square_limit": "what a square frame can be out and still be caulked",
     "closing_limit": "what careful readings of a tape may be off together",
@@ -74,7 +78,7 @@ def decide_openings(
             openings.out_of_square,
             "/measured_openings/out_of_square",
             OutOfSquare.COPED_IN_PLACE,
-            "a cope closes at any corner, and needs no saw set anew for each",
+            COPE_CLOSES,
         ),
         **limits,
     )

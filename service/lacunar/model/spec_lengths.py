@@ -76,6 +76,8 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield from _in_outline(room.outline or OutlineSpec())
     crooked = room.crooked or CrookedSpec()
     yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
+    limit = crooked.out_of_square_limit
+    yield BoundLength("/room/crooked/out_of_square_limit", limit, limits.OUT_OF_SQUARE)
     if room.wall_finish is None:
         return
     if len(set(room.wall_finish)) == 1:

@@ -6,6 +6,7 @@ from enum import StrEnum
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 from lacunar.measure.plane import Spot
+from lacunar.model.openings import OutOfSquare
 
 CORNERS = ("W4-W1", "W3-W4", "W2-W3", "W1-W2")
 """The corners by the walls that meet there, counter-clockwise from the datum."""
@@ -22,6 +23,20 @@ class Wall(StrEnum):
     W2 = "W2"
     W3 = "W3"
     W4 = "W4"
+
+
+class GridMode(StrEnum):
+    """How a grid lies between walls out of square: square all the same, or along the walls."""
+
+    KEEP_SQUARE = "keep_square"
+    FOLLOW_WALLS = "follow_walls"
+
+
+class Excess(StrEnum):
+    """Where what a room has beyond its clear line goes: where it lies, or half to each end."""
+
+    END = "end"
+    SPLIT = "split"
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,8 +63,12 @@ class SurveySpec:
 class CrookedSpec:
     """How a grid lies in a crooked room; see `Crooked`."""
 
-    control: Wall | None = None
+    mode: GridMode | None = None
+    control: str | None = None
+    excess: Excess | None = None
     visible_taper: Length | None = None
+    out_of_square: OutOfSquare | None = None
+    out_of_square_limit: Length | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +90,22 @@ class Survey:
 
 @dataclass(frozen=True, slots=True)
 class Crooked:
-    """What the grid is square to, and from where a taper at a wall is told as one that is seen."""
+    """How a grid lies in a surveyed room.
 
-    control: Wall
+    `control` is a wall, or a member by its name, that `keep_square` keeps square to; `excess` where
+    what lies beyond the clear lines goes. A taper at a wall past `visible_taper` is told as one
+    that is seen. Where the grid follows the walls, coffers whose corners are out by more than
+    `out_of_square_limit` take their crown as `out_of_square` says.
+    """
+
+    mode: GridMode
+    control: str
+    excess: Excess
     visible_taper: Length
+    out_of_square: OutOfSquare
+    out_of_square_limit: Length
+
+    @property
+    def by_member(self) -> bool:
+        """Whether the grid is square to a member, and not to a wall."""
+        return self.control not in list(Wall)

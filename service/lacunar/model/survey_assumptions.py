@@ -4,12 +4,16 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import distance
 from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming
+from lacunar.model.opening_assumptions import COPE_CLOSES, SQUARE_FRAME_HIDES
+from lacunar.model.openings import OutOfSquare
 from lacunar.model.spec import RoomSpec
 from lacunar.model.survey import (
     Crooked,
     CrookedSpec,
     DiagonalsSpec,
+    Excess,
     FourLengths,
+    GridMode,
     Survey,
     SurveySpec,
     Wall,
@@ -47,18 +51,45 @@ def decide_crooked(room: RoomSpec, units: Units, assuming: Assuming) -> Crooked 
     if room.survey is None:
         return None
     said = room.crooked or CrookedSpec()
+    mode = assuming.settle(
+        said.mode,
+        "/room/crooked/mode",
+        GridMode.KEEP_SQUARE,
+        "equal coffers with right angles, and what is out of square at the walls",
+    )
+    # What only the other way to lay out asks for is settled without a word.
+    square, following = (assuming if mode is each else Assuming() for each in GridMode)
     return Crooked(
-        control=assuming.settle(
+        mode=mode,
+        control=square.settle(
             said.control,
             "/room/crooked/control",
-            Wall.W1,
+            str(Wall.W1),
             "the grid is square to the wall it is measured from",
+        ),
+        excess=square.settle(
+            said.excess,
+            "/room/crooked/excess",
+            Excess.END,
+            "each strip takes up what lies between it and its own wall",
         ),
         visible_taper=assuming.settle(
             said.visible_taper,
             "/room/crooked/visible_taper",
             VISIBLE_TAPER[units],
             "a strip that tapers more is seen to",
+        ),
+        out_of_square=following.settle(
+            said.out_of_square,
+            "/room/crooked/out_of_square",
+            OutOfSquare.COPED_IN_PLACE,
+            COPE_CLOSES,
+        ),
+        out_of_square_limit=following.settle(
+            said.out_of_square_limit,
+            "/room/crooked/out_of_square_limit",
+            SQUARE_FRAME_HIDES[units],
+            "what a square frame can be out and still be caulked",
         ),
     )
 

@@ -23,6 +23,22 @@ SURVEY_FAULTS = {
         "It is said how the grid lies in a crooked room, and the room is given as a rectangle.",
         "Give a survey, or leave that out.",
     ),
+    "control_line_unknown": FaultMeaning(
+        "Control line unknown",
+        "The grid is to be square to something that is neither a wall nor a named member.",
+        "Name a wall or a member.",
+    ),
+    "mode_without_setting": FaultMeaning(
+        "Not of this way to lay out",
+        "Something is said that only the other way to lay out a grid in a crooked room knows.",
+        "Leave it out, or choose the other way.",
+    ),
+    "strip_without_room": FaultMeaning(
+        "No room for a strip",
+        "Half of the excess was moved to one end, and at the other nothing is left for what stands"
+        " at the wall.",
+        "Leave the excess at the end where it lies, or make that strip wider.",
+    ),
     "survey_impossible": FaultMeaning(
         "Survey impossible",
         "Sides and diagonals that were measured make no four-cornered room.",

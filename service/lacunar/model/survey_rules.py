@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from lacunar.model.faults import Fault
 from lacunar.model.rule_case import RuleCase, missing
-from lacunar.model.survey import SurveySpec
+from lacunar.model.survey import GridMode, SurveySpec, Wall
 
 _SURVEY = "/room/survey"
 
@@ -41,6 +41,43 @@ def crooked_rooms_are_surveyed(case: RuleCase) -> Iterator[Fault]:
             message="The room is given by length and width, so that it is not crooked.",
             remedy="Give room.survey in place of length and width, or leave crooked out.",
         )
+
+
+def control_lines_are_there(case: RuleCase) -> Iterator[Fault]:
+    """The grid is square to a wall, or to a member that has a name."""
+    crooked, members = case.spec.room.crooked, case.spec.room.members
+    if crooked is None or crooked.control is None or not case.sound("/room/members"):
+        return
+    names = [member.name for member in members if member.name is not None]
+    if crooked.control not in (*Wall, *names):
+        yield Fault(
+            code="control_line_unknown",
+            pointer="/room/crooked/control",
+            message=f"There is no wall and no member called {crooked.control}.",
+            remedy="Name one of the walls W1 to W4, or a member by the name it is given.",
+            figures={"known": ", ".join((*Wall, *names))},
+        )
+
+
+def settings_are_of_the_mode(case: RuleCase) -> Iterator[Fault]:
+    """What only one way to lay the grid out asks for is not given beside the other."""
+    crooked = case.spec.room.crooked
+    if crooked is None or not case.sound("/room/crooked"):
+        return
+    mode = crooked.mode or GridMode.KEEP_SQUARE
+    other = {
+        GridMode.KEEP_SQUARE: ("out_of_square", "out_of_square_limit"),
+        GridMode.FOLLOW_WALLS: ("control", "excess"),
+    }
+    for name in other[mode]:
+        if getattr(crooked, name) is not None:
+            yield Fault(
+                code="mode_without_setting",
+                pointer=f"/room/crooked/{name}",
+                message=f"{name} means nothing where the grid is laid out by {mode}.",
+                remedy=f"Leave {name} out, or lay the grid out the other way, with mode.",
+                figures={"mode": str(mode)},
+            )
 
 
 def surveys_are_of_one_kind(case: RuleCase) -> Iterator[Fault]:
@@ -83,6 +120,8 @@ def _has_diagonal(survey: SurveySpec) -> bool:
 SURVEY_RULES = (
     the_room_is_measured_once,
     crooked_rooms_are_surveyed,
+    control_lines_are_there,
+    settings_are_of_the_mode,
     surveys_are_of_one_kind,
     four_sides_have_a_diagonal,
 )

@@ -77,6 +77,8 @@ def _as_in_frame(member: Member, frame: RunFrame) -> Member:
     """
     if frame.before_start is None or frame.before_end is None:
         return member
+    if frame.kept_to is not None and frame.kept_to[0] == member.name:
+        return replace(member, center_at_end=member.center)
     leans = frame.before_end.value - frame.before_start.value
     return replace(member, center_at_end=member.center_at_end - leans)
 
@@ -90,24 +92,26 @@ def _cased(member: Member, pointer: str, frame: RunFrame, family: Family) -> Fix
         side=side,
         **_beside(member),
     )
+    ends = frame.place(member.center), frame.place(member.center_at_end)
+    if frame.kept_to is not None and frame.kept_to[0] == member.name:
+        ends = frame.kept_to[1], frame.kept_to[1]
     return FixedThing(
         kind=ElementKind.CASED_BEAM,
         name=member.name,
         pointer=pointer,
-        center=_middle(member, frame),
+        center=_middle(member, ends),
         width=width,
         shift_limit=limit,
         shifts=member.casing is Casing.SHIFT_TO_EQUAL,
         member=member,
-        member_ends=(frame.place(member.center), frame.place(member.center_at_end)),
+        member_ends=ends,
     )
 
 
-def _middle(member: Member, frame: RunFrame) -> LengthFigure:
-    start = frame.place(member.center)
+def _middle(member: Member, ends: tuple[LengthFigure, LengthFigure]) -> LengthFigure:
+    start, end = ends
     if not member.skew:
         return start
-    end = frame.place(member.center_at_end)
     return MEMBER_MIDDLE.gives(
         (start.value + end.value) / 2, at_start=start.value, at_end=end.value
     )

@@ -30,7 +30,8 @@ class RunFrame:
     `framing` says whether the room was measured to its framing, so that places given in the spec
     are from the framing too. In a surveyed room `span` is the narrowest clear line and the datum
     its start; the start wall lies so far before it at the start and at the end of the other run,
-    and from wall to wall there are the two spans.
+    and from wall to wall there are the two spans. `kept_to` is the member that the grid is square
+    to, by its name, and its place, which is the same at both its ends.
     """
 
     name: RunName
@@ -42,6 +43,7 @@ class RunFrame:
     before_end: LengthFigure | None = None
     span_at_start: LengthFigure | None = None
     span_at_end: LengthFigure | None = None
+    kept_to: tuple[str, LengthFigure] | None = None
 
     @property
     def unlike_ends(self) -> bool:

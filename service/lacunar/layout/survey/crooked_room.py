@@ -11,13 +11,13 @@ from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall
 from lacunar.layout.survey.modes import crooked_modes
 from lacunar.layout.survey.report import survey_report
 from lacunar.layout.survey.square_frame import SquareFrame
-from lacunar.layout.survey_records import CrookedRoom, CrookedWall
-from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.layout.survey_records import CrookedRoom, CrookedWall, Mode
+from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import ORIGIN, Spot, distance, on_grid
 from lacunar.model.faults import Fault
 from lacunar.model.room import START_WALL, WALLS, Room, RunName
-from lacunar.model.survey import Crooked, Survey
+from lacunar.model.survey import Crooked, GridMode, Survey
 
 STRIP = Rule("width of a wall's strip at one end: its own, and the gap there", "strip + gap")
 TAPER = Rule("taper: the difference between both ends", "abs(at_end - at_start)")
@@ -45,18 +45,26 @@ def crooked_room(
     """
     if room.survey is None or room.crooked is None:
         raise ValueError("the room was not surveyed")
+    follows = room.crooked.mode is GridMode.FOLLOW_WALLS
     walls = tuple(_walls(room.survey, room.crooked, frame, strips))
-    refuse([fault for wall in walls for fault in _bare(wall, room.crooked)])
+    if not follows:
+        refuse([fault for wall in walls for fault in _at_wall(wall, room.crooked)])
     length, width = (frame.runs[name].clear.value for name in RunName)
     return CrookedRoom(
         survey=survey_report(room.survey, frame),
-        control=room.crooked.control,
+        mode=_mode(room.crooked),
+        control=None if follows else room.crooked.control,
+        control_by=None if follows else "member" if room.crooked.by_member else "wall",
         square=frame.square,
         grid_diagonal=_diagonal(length, width, frame),
         runs=tuple(frame.runs[name] for name in RunName),
         walls=walls,
         modes=crooked_modes(frame, *divided),
     )
+
+
+def _mode(crooked: Crooked) -> Mode:
+    return "follow_walls" if crooked.mode is GridMode.FOLLOW_WALLS else "keep_square"
 
 
 def _diagonal(length: Length, width: Length, frame: SquareFrame) -> LengthFigure:
@@ -76,8 +84,10 @@ def _walls(
     for wall, bow in zip(WALLS, survey.bows, strict=True):
         strip = strips[wall][0] if strips[wall] else None
         width = strip.width.value if strip else ZERO
-        start, end = (_strip(width, gap) for gap in frame.gaps[wall])
-        rough = frame.approximate
+        follows = crooked.mode is GridMode.FOLLOW_WALLS
+        gaps = (given(ZERO), given(ZERO)) if follows else frame.gaps[wall]
+        start, end = (_strip(width, gap) for gap in gaps)
+        rough = frame.approximate and not follows
         taper = (TAPER.approximates if rough else TAPER.gives)(
             abs(end.value - start.value), at_end=end.value, at_start=start.value
         )
@@ -104,20 +114,40 @@ def _strip(width: Length, gap: LengthFigure) -> LengthFigure:
     return tell(width + gap.value, strip=width, gap=gap.value)
 
 
-def _bare(wall: CrookedWall, crooked: Crooked) -> Iterator[Fault]:
-    """A fault where a bare wall leaves a gap that would be seen: coffers would have to taper."""
-    if wall.strip is not None or wall.widest.value <= crooked.visible_taper:
-        return
+def _at_wall(wall: CrookedWall, crooked: Crooked) -> Iterator[Fault]:
+    """A fault where a wall cannot take up what lies between: it is bare, or its strip ends.
+
+    At a bare wall coffers would have to taper, which would be seen.
+    """
     run = run_of_wall(wall.wall)
+    if wall.strip is not None:
+        if min(wall.at_start.value, wall.at_end.value) <= ZERO:
+            yield _without_room(wall, run)
+        return
+    if wall.widest.value <= crooked.visible_taper:
+        return
     end = "start" if wall.wall == START_WALL[run] else "end"
     yield Fault(
         code="crooked_wall_bare",
         pointer=f"/grid/{run}/{end}",
         message=f"{wall.wall} lies off the square grid, and nothing stands there to take it up.",
-        remedy="Put a half or full beam or a soffit there, or name this wall as the control line.",
+        remedy="Put a half or full beam or a soffit there, name this wall as the control line, or"
+        ' let the grid follow the walls, with room.crooked.mode "follow_walls".',
         figures={
             "at_start": wall.at_start.value,
             "at_end": wall.at_end.value,
             "most": crooked.visible_taper,
         },
+    )
+
+
+def _without_room(wall: CrookedWall, run: RunName) -> Fault:
+    end = "start" if wall.wall == START_WALL[run] else "end"
+    return Fault(
+        code="strip_without_room",
+        pointer="/room/crooked/excess",
+        message=f"With the excess split, nothing is left for {wall.strip} at {wall.wall}.",
+        remedy=f'Leave the excess at the end where it lies, with "end", or make grid.{run}.{end}'
+        " wider.",
+        figures={"at_start": wall.at_start.value, "at_end": wall.at_end.value},
     )

@@ -3,15 +3,14 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
-from typing import Literal
 
 from lacunar.layout.names import coffer_id
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.frame import RunFrame
 from lacunar.layout.runs.run_division import DividedRun, RunPlan, RunTask, divide_run
-from lacunar.layout.survey.report import apart, corner_of
+from lacunar.layout.survey.report import apart, corner_angles
 from lacunar.layout.survey.square_frame import SquareFrame
-from lacunar.layout.survey_records import CrookedMode, ModeCoffer
+from lacunar.layout.survey_records import CrookedMode, Mode, ModeCoffer, ModeCorner
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
@@ -26,7 +25,6 @@ _LINES = {RunName.LENGTH: ("W4", "W2"), RunName.WIDTH: ("W1", "W3")}
 
 Line = tuple[Spot, Spot]
 Ways = tuple[Line, Line]
-Mode = Literal["keep_square", "follow_walls"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +42,9 @@ class _Divided:
 
 
 def crooked_modes(
-    frame: SquareFrame, tasks: Mapping[RunName, RunTask], plans: Mapping[RunName, RunPlan]
+    frame: SquareFrame,
+    tasks: Mapping[RunName, RunTask],
+    plans: Mapping[RunName, RunPlan],
 ) -> tuple[CrookedMode, ...]:
     """Turn a surveyed room and its divided runs into both ways of laying out.
 
@@ -153,21 +153,26 @@ def _coffer(name: str, columns: Ways, rows: Ways, *, approximate: bool) -> ModeC
         apart(corner, corners[(place + 1) % 4], approximate=approximate)
         for place, corner in enumerate(corners)
     ]
+    angles = corner_angles(corners, approximate=approximate)
+    first, second, third, fourth = map(ModeCorner, corners, angles)
     return ModeCoffer(
         id=name,
+        corners=(first, second, third, fourth),
         towards_w4=sides[0],
         towards_w3=sides[1],
         towards_w2=sides[2],
         towards_w1=sides[3],
-        out_of_square=_out_of_square(corners, approximate=approximate),
+        rising=apart(corners[0], corners[2], approximate=approximate),
+        falling=apart(corners[1], corners[3], approximate=approximate),
+        out_of_square=_out_of_square(corners, angles, approximate=approximate),
     )
 
 
-def _out_of_square(corners: Sequence[Spot], *, approximate: bool) -> AngleFigure:
+def _out_of_square(
+    corners: Sequence[Spot], angles: Sequence[AngleFigure], *, approximate: bool
+) -> AngleFigure:
     """The most that a corner is off a right angle."""
-    place = max(range(len(corners)), key=lambda place: _lean(corners, place))
-    after = corners[(place + 1) % len(corners)]
-    worst = corner_of(corners[place - 1], corners[place], after, approximate=approximate)
+    worst = angles[max(range(len(corners)), key=lambda place: _lean(corners, place))]
     off = abs(worst.value - _RIGHT_ANGLE)
     tell = OUT_OF_SQUARE.approximates if off or approximate else OUT_OF_SQUARE.gives
     return tell(off, corner=worst.value)

@@ -2,7 +2,8 @@
 
 from collections.abc import Sequence
 
-from lacunar.layout.survey.square_frame import WALL_ENDS, SquareFrame
+from lacunar.layout.survey.control_line import WALL_ENDS
+from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
 from lacunar.measure.angle import Angle, corner_of_triangles
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule

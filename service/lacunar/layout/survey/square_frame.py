@@ -4,34 +4,44 @@ The grid is laid out in that rectangle as in any square room. What the walls lea
 taken up by what stands at them.
 """
 
-from collections.abc import Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.survey.control_line import WALL_ENDS, ControlLine, control_line
 from lacunar.layout.survey.shape import Shape, fold_faults, surveyed_shape
 from lacunar.layout.survey_records import CrookedRun
-from lacunar.measure.figure import LengthFigure, Rule
+from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot, along, crossing, distance, settled, snapped, turn
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, Room, RunName
-from lacunar.model.survey import Crooked, FourSpots, Survey, Wall
+from lacunar.model.survey import Crooked, Excess, FourSpots, GridMode, Survey
 
 CLEAR = Rule(
     "narrowest clear line: the innermost place of the end wall, less that of the start wall",
     "end_wall - start_wall",
 )
-GAP = Rule(
-    "how far a wall lies from the clear rectangle, on the line of its edge across",
-    "abs(edge - (from_place + (to_place - from_place) * (at - from_at) / (to_at - from_at)))",
+BEFORE = Rule(
+    "how far a start wall lies before the clear rectangle, on the line of its edge across",
+    "edge - (from_place + (to_place - from_place) * (at - from_at) / (to_at - from_at))",
+)
+BEYOND = Rule(
+    "how far an end wall lies beyond the clear rectangle, on the line of its edge across",
+    "from_place + (to_place - from_place) * (at - from_at) / (to_at - from_at) - edge",
+)
+MOVED = Rule(
+    "moved along the run so that both strips are widened by as much at most: half of what the"
+    " widest gap at the end wall is larger than that at the start wall",
+    "(widest_at_end - widest_at_start) / 2",
+)
+MEMBER_PLACE = Rule(
+    "place of the member that the grid is square to, from the clear line", "turned - clear_start"
 )
 WALL_TO_WALL = Rule(
     "span from wall to wall: the clear line, and what lies before and beyond it",
     "before + clear + beyond",
 )
-
-# The ends of each wall, as places in the four corners, in the direction of the run it lies along.
-WALL_ENDS = {"W1": (0, 3), "W2": (3, 2), "W3": (1, 2), "W4": (0, 1)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +49,8 @@ class SquareFrame:
     """A surveyed room from the clear rectangle's lower left corner, square to the control line.
 
     `corners` are those between finished faces; `gaps` are how far each wall lies outside the
-    rectangle at the start and at the end of the run along it.
+    rectangle at the start and at the end of the run along it, below zero where excess that was
+    shared brings it inside. `member_at` is the place of the member that the grid is square to.
     """
 
     shape: Shape
@@ -47,6 +58,7 @@ class SquareFrame:
     runs: Mapping[RunName, CrookedRun]
     gaps: Mapping[str, tuple[LengthFigure, LengthFigure]]
     approximate: bool
+    member_at: LengthFigure | None = None
 
     def wall(self, wall: str) -> tuple[Spot, Spot]:
         """A wall's ends, in the direction of the run along it."""
@@ -59,30 +71,37 @@ class SquareFrame:
         return not any(gap.value for pair in self.gaps.values() for gap in pair)
 
 
-def square_frame(room: Room) -> SquareFrame | None:
+def square_frame(room: Room, taken_up: Collection[str] = ()) -> SquareFrame | None:
     """Turn a surveyed room into its frame; None for a room that was not surveyed.
 
-    Raises SpecRefused where the survey contradicts itself or leaves no clear rectangle.
+    Parameters: `room`; `taken_up`, the walls where something stands that takes up what lies
+    between: excess is shared only between two of them. Raises SpecRefused where the survey contradicts itself or leaves no clear rectangle.
     """
     if room.survey is None or room.crooked is None:
         return None
     shape = surveyed_shape(room.survey)
     refuse(list(fold_faults(shape)))
     finished, by_finish = _finished(shape.corners, room)
-    turned, by_turn = _turned(finished, room.crooked)
-    reached = {wall: settled(_innermost(turned, wall, room.survey)) for wall in WALLS}
-    inner = {wall: place.length for wall, place in reached.items()}
-    by_bow = any(place.approximate for place in reached.values())
+    control = control_line(room, room.crooked, finished)
+    turned, by_turn = _turned(finished, control)
+    found = {wall: settled(_innermost(turned, wall, room.survey)) for wall in WALLS}
+    inner = {wall: place.length for wall, place in found.items()}
+    by_bow = any(place.approximate for place in found.values())
     approximate = shape.approximate or by_finish or by_turn or by_bow
-    low = Spot(inner["W1"], inner["W4"])
     clear = {name: inner[END_WALL[name]] - inner[START_WALL[name]] for name in RunName}
     if min(clear.values()) <= ZERO:
         raise SpecRefused([_too_crooked(room.crooked)])
+    moved = _moved(turned, (inner, clear), room.crooked, taken_up)
+    reached = {wall: place + moved[run_across(wall)].value for wall, place in inner.items()}
+    low = Spot(reached["W1"], reached["W4"])
     datum, right, top, left = (corner - low for corner in turned)
     corners = (datum, right, top, left)
     gaps = {wall: _gaps(corners, wall, clear, approximate=approximate) for wall in WALLS}
-    runs = {name: _run(name, inner, gaps, approximate=approximate) for name in RunName}
-    return SquareFrame(shape, corners, runs, gaps, approximate)
+    runs = {
+        name: _run(name, inner, gaps, moved[name], approximate=approximate) for name in RunName
+    }
+    member_at = _member_at(control, finished, low)
+    return SquareFrame(shape, corners, runs, gaps, approximate, member_at)
 
 
 def _finished(corners: FourSpots, room: Room) -> tuple[FourSpots, bool]:
@@ -106,21 +125,59 @@ def _finished(corners: FourSpots, room: Room) -> tuple[FourSpots, bool]:
 _MEETING = (("W4", "W1"), ("W3", "W4"), ("W2", "W3"), ("W1", "W2"))
 
 
-def _turned(corners: FourSpots, crooked: Crooked) -> tuple[FourSpots, bool]:
+def _turned(corners: FourSpots, control: ControlLine) -> tuple[FourSpots, bool]:
     """Turn the room about its datum corner until the control line lies along its axis."""
-    start, end = WALL_ENDS[crooked.control]
-    way = corners[end] - corners[start]
-    axis = way if crooked.control in (Wall.W2, Wall.W4) else Spot(way.y, -way.x)
-    long = distance(corners[start], corners[end])
-    found = []
-    for corner in corners:
-        out = corner - corners[0]
-        x = Length.of_inches(along(axis, out) / long.length.inches)
-        y = Length.of_inches(turn(axis, out) / long.length.inches)
-        found.append(Spot(x, y))
-    approximate = long.approximate or any(_long(spot) for spot in found)
+    found = [control.turned(corner, corners[0]) for corner in corners]
+    approximate = control.approximate or any(_long(spot) for spot in found)
     datum, right, top, left = (snapped(spot) for spot in found) if approximate else found
     return (datum, right, top, left), approximate
+
+
+def _member_at(control: ControlLine, corners: FourSpots, low: Spot) -> LengthFigure | None:
+    """Where the member lies that the grid is square to: both its ends are at one place."""
+    if not control.by_member:
+        return None
+    at = control.turned(control.start, corners[0])
+    place = settled(at.x if control.run is RunName.LENGTH else at.y)
+    start = low.x if control.run is RunName.LENGTH else low.y
+    rough = control.approximate or place.approximate
+    tell = MEMBER_PLACE.approximates if rough else MEMBER_PLACE.gives
+    return tell(place.length - start, turned=place.length, clear_start=start)
+
+
+def run_across(wall: str) -> RunName:
+    """The run that a wall lies across."""
+    return RunName.LENGTH if wall in ("W1", "W3") else RunName.WIDTH
+
+
+def _moved(
+    turned: FourSpots,
+    lines: tuple[Mapping[str, Length], Mapping[RunName, Length]],
+    crooked: Crooked,
+    taken_up: Collection[str],
+) -> Mapping[RunName, LengthFigure]:
+    """How far the clear rectangle is moved along each run to share the excess to both ends."""
+    inner, clear = lines
+    low = Spot(inner["W1"], inner["W4"])
+    datum, right, top, left = (corner - low for corner in turned)
+    split = crooked.excess is Excess.SPLIT and crooked.mode is GridMode.KEEP_SQUARE
+    found = {}
+    for name in RunName:
+        walls = START_WALL[name], END_WALL[name]
+        found[name] = given(ZERO)
+        if split and all(wall in taken_up for wall in walls):
+            start, end = (
+                max(
+                    gap.value
+                    for gap in _gaps((datum, right, top, left), wall, clear, approximate=True)
+                )
+                for wall in walls
+            )
+            half = settled((end - start) / 2)
+            found[name] = MOVED.approximates(
+                half.length, widest_at_end=end, widest_at_start=start
+            )
+    return found
 
 
 def _long(spot: Spot) -> bool:
@@ -156,17 +213,18 @@ def _gaps(
     corners: FourSpots, wall: str, clear: Mapping[RunName, Length], *, approximate: bool
 ) -> tuple[LengthFigure, LengthFigure]:
     """How far a wall lies outside the rectangle, at the two edges across it."""
-    across = RunName.LENGTH if wall in ("W1", "W3") else RunName.WIDTH
-    edge = clear[across] if wall == END_WALL[across] else ZERO
+    across = run_across(wall)
+    ends = wall == END_WALL[across]
+    edge, outward, rule = (clear[across], 1, BEYOND) if ends else (ZERO, -1, BEFORE)
     start, end = (corners[place] for place in WALL_ENDS[wall])
     first, last = (_across(spot, wall) for spot in (start, end))
     low, high = (_along(spot, wall) for spot in (start, end))
     outside = (
-        (at, settled(abs(edge - (first + (last - first) * ((at - low) / (high - low))))))
+        (at, settled((first + (last - first) * ((at - low) / (high - low)) - edge) * outward))
         for at in (ZERO, clear[across.other])
     )
     near, far = (
-        (GAP.approximates if approximate or gap.approximate else GAP.gives)(
+        (rule.approximates if approximate or gap.approximate else rule.gives)(
             gap.length,
             edge=edge,
             from_place=first,
@@ -184,6 +242,7 @@ def _run(
     name: RunName,
     inner: Mapping[str, Length],
     gaps: Mapping[str, tuple[LengthFigure, LengthFigure]],
+    moved: LengthFigure,
     *,
     approximate: bool,
 ) -> CrookedRun:
@@ -200,7 +259,7 @@ def _run(
         )
         for one, other in zip(before, beyond, strict=True)
     ]
-    return CrookedRun(name, clear, before[0], before[1], spans[0], spans[1])
+    return CrookedRun(name, clear, moved, before[0], before[1], spans[0], spans[1])
 
 
 def _rough(*figures: LengthFigure) -> bool:
