@@ -9,6 +9,7 @@ from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.cutting_words import CUTTING_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
+from lacunar.exchange.followed_words import FOLLOWED_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
@@ -322,6 +323,7 @@ ALL_WORDS: Words = {
     **MOULDING_WORDS,
     **BOARD_WORDS,
     **SURVEY_WORDS,
+    **FOLLOWED_WORDS,
     **OUTLINE_WORDS,
     **CROSSING_WORDS,
     **CUTTING_WORDS,

@@ -14,6 +14,7 @@ from lacunar.exchange.crossing_words import crossing_in_words, piece_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.explain_openings import explain_openings
 from lacunar.exchange.fitting_words import fitting_in_words
+from lacunar.exchange.followed_words import followed_in_words
 from lacunar.exchange.formula_words import sum_in_words, value_in_words
 from lacunar.exchange.item_words import feature_in_words, items_in_words
 from lacunar.exchange.length_json import length_in_words
@@ -109,9 +110,11 @@ def explain(layout: Layout, units: Units) -> str:
 def _measured(
     layout: Layout, tell: Callable[[str, Figure[Any]], str]
 ) -> Iterator[tuple[str, Lines]]:
-    """Openings as measured, where anything was."""
+    """Openings as measured, where anything was; and a grid that follows the walls."""
     if layout.measured_openings is not None:
         yield "Openings as measured", explain_openings(layout.measured_openings, tell)
+    if layout.followed is not None:
+        yield "Grid along the walls", followed_in_words(layout.followed, tell)
 
 
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:

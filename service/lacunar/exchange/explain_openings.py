@@ -24,11 +24,11 @@ def explain_openings(found: MeasuredOpenings, tell: Tell) -> Lines:
     for opening in found.openings:
         yield from _opening(opening, tell)
     for crown in found.crown:
-        yield from _crown(crown, tell)
+        yield from explain_crown(crown, tell)
     for panel in found.panels:
-        yield from _panel(panel, tell)
+        yield from explain_panel(panel, tell)
     for field in found.boards:
-        yield from _field(field, tell)
+        yield from explain_field(field, tell)
     if found.not_measured:
         yield f"Not measured, and sized by the plan: {', '.join(found.not_measured)}."
 
@@ -72,7 +72,8 @@ def _corners(opening: MeasuredOpening) -> Iterator[tuple[str, Figure[Any] | None
         yield f"{label}, off square", corner.lean
 
 
-def _crown(crown: OutOfSquareCrown, tell: Tell) -> Lines:
+def explain_crown(crown: OutOfSquareCrown, tell: Tell) -> Lines:
+    """Crown of a coffer out of square in sentences: both ways, and the saw at its corners."""
     yield f"Crown of {crown.coffer} goes in {crown.chosen.replace('_', ' ')}."
     for way, pieces in (("coped", crown.coped), ("mitred to its corners", crown.mitred)):
         for piece in pieces:
@@ -86,7 +87,8 @@ def _crown(crown: OutOfSquareCrown, tell: Tell) -> Lines:
         yield tell(f"{label}, crown flat, bevel", cut.saw.flat_bevel)
 
 
-def _panel(panel: TaperedPanel, tell: Tell) -> Lines:
+def explain_panel(panel: TaperedPanel, tell: Tell) -> Lines:
+    """A tapered panel in sentences."""
     name = f"Tapered panel of {panel.coffer}"
     for wall, side in zip(WALLS, panel.sides, strict=True):
         yield tell(f"{name}, toward {wall}", side)
@@ -98,7 +100,8 @@ def _panel(panel: TaperedPanel, tell: Tell) -> Lines:
         yield tell(f"{label}, up", corner.up)
 
 
-def _field(field: TaperedField, tell: Tell) -> Lines:
+def explain_field(field: TaperedField, tell: Tell) -> Lines:
+    """Tapered boards of a coffer in sentences."""
     name = f"Tapered boards of {field.coffer}"
     yield tell(f"{name}, turned", field.turned)
     yield tell(f"{name}, end cut at the start", field.start_cut)

@@ -60,6 +60,7 @@ def layout_to_json(layout: Layout, assumptions: tuple[Assumption, ...], *, trace
         "wall_features": write.value(layout.wall_features),
         "measured_openings": write.value(layout.measured_openings),
         "crooked": write.value(layout.crooked),
+        "followed": write.value(layout.followed),
         "outlined": write.value(layout.outlined),
         "cautions": write.value(layout.cautions),
         "assumptions": write.value(assumptions),

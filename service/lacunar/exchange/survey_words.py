@@ -24,8 +24,7 @@ def survey_in_words(crooked: CrookedRoom, tell: Tell) -> Iterator[str]:
     for run in crooked.runs:
         name = f"the {run.run} run"
         yield tell(f"Clear line of {name}", run.clear)
-        if run.moved.value:
-            yield tell(f"Clear line of {name}, moved to share the excess", run.moved)
+        yield tell(f"Clear line of {name}, moved to share the excess", run.moved)
         before = f"Start wall of {name} before its clear line, at the"
         yield tell(f"{before} start of the other", run.before_start)
         yield tell(f"{before} end of the other", run.before_end)

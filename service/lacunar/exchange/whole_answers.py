@@ -177,6 +177,11 @@ def _layout() -> Json:
             "anyOf": [reference("CrookedRoom"), {"type": "null"}],
             "description": "How the grid lies in a surveyed room; null where it was not surveyed.",
         },
+        "followed": {
+            "anyOf": [reference("FollowedWalls"), {"type": "null"}],
+            "description": "A grid along walls out of square: beams aslant, coffers that taper;"
+            " null elsewhere.",
+        },
         "outlined": {
             "anyOf": [reference("OutlinedRoom"), {"type": "null"}],
             "description": "A room with other than four walls; null where it has four.",

@@ -24,14 +24,21 @@ from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
+from lacunar.layout.follow.coffers import followed_coffers, planned_openings
+from lacunar.layout.follow.followed import Tapering, followed_beams, followed_walls
+from lacunar.layout.follow.marks import at_the_most, marks_along_walls
+from lacunar.layout.follow.meeting import followed_meeting
+from lacunar.layout.followed_records import FollowedWalls
 from lacunar.layout.items.ceiling_items import ceiling_items
 from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
 from lacunar.layout.levels.ceiling_levels import levels
-from lacunar.layout.measured_outcome import as_measured, measured_outcome
+from lacunar.layout.measured_outcome import as_measured, measured_outcome, outcome_of
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
+from lacunar.layout.opening_records import MeasuredOpening
 from lacunar.layout.openings.grid_id import grid_id
 from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.corners import area_of
 from lacunar.layout.outline.forms import counted_forms
 from lacunar.layout.outline.outlined_room import floor_area, outlined_room
 from lacunar.layout.outline.partial_coffers import Filling
@@ -156,7 +163,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
-    measured = as_measured(ceiling, found)
+    measured = as_measured(ceiling, found, _planned_tapering(set_out, found))
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
@@ -188,6 +195,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
         crooked=set_out.crooked,
+        followed=_followed(set_out, ends_of, measured),
     )
     return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
 
@@ -205,7 +213,10 @@ def _standing(
     """The beams as they stand, and what decides how their boards end."""
     asked, ends = set_out.ceiling.beams, set_out.ends
     inner: tuple[WallBeam, ...] = ()
-    if set_out.outlined is None:
+    if set_out.following is not None:
+        family = running(ends, asked.through)
+        meeting = followed_meeting(set_out.following, book, family)
+    elif set_out.outlined is None:
         meeting = square_meeting(ends, book, asked.through)
     else:
         meeting = outlined_meeting(set_out.outlined, book, running(ends, asked.through))
@@ -222,6 +233,9 @@ def _standing(
 def _coffers(set_out: SetOut) -> tuple[tuple[Coffer, ...], tuple[Cell, ...]]:
     """The whole coffers; in a room with other than four walls also its cells, whole and cut."""
     ends, room = set_out.ends, set_out.outlined
+    if set_out.following is not None and set_out.crooked is not None:
+        columns = sum(zone.coffers.value for zone in ends[RunName.LENGTH].at_start.zones)
+        return followed_coffers(set_out.crooked, columns), ()
     found = coffers(ends[RunName.LENGTH].at_start, ends[RunName.WIDTH].at_start)
     if room is None:
         return found, ()
@@ -248,6 +262,28 @@ def _outlined(
     return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
 
 
+def _planned_tapering(set_out: SetOut, found: tuple[Coffer, ...]) -> tuple[MeasuredOpening, ...]:
+    """The openings as planned where the grid follows the walls; none elsewhere."""
+    crooked, asked = set_out.crooked, set_out.ceiling.room.crooked
+    if set_out.following is None or crooked is None or asked is None:
+        return ()
+    return tuple(planned_openings(crooked, found, asked.out_of_square_limit))
+
+
+def _followed(set_out: SetOut, rules: EndRules, measured: AsMeasured) -> FollowedWalls | None:
+    """What is told of a grid that follows the walls."""
+    grid, crooked, asked = set_out.following, set_out.crooked, set_out.ceiling.room.crooked
+    if grid is None or crooked is None or asked is None or set_out.surveyed is None:
+        return None
+    room = area_of(set_out.surveyed.corners, approximate=True)
+    beams = tuple(followed_beams(rules.meeting, grid))
+    said = set_out.ceiling.measured_openings
+    taken = {each.coffer for each in said.coffers} if said else set()
+    planned = [each for each in measured.openings if each.coffer not in taken]
+    outcome = outcome_of(set_out.ceiling, measured, {each.coffer for each in planned})
+    return followed_walls(crooked, asked, room, beams, Tapering(planned, outcome))
+
+
 def _advised(layout: Layout) -> Layout:
     """The layout with what is said of it as a whole: order of fitting and cautions."""
     layout = replace(layout, fitting=fitting(layout))
@@ -265,14 +301,21 @@ def _panel_runs(set_out: SetOut) -> dict[RunName, PanelRun]:
     joists, found = joists_above(set_out), {}
     for name in RunName:
         divided = set_out.ends[name].at_start
+        if set_out.following is not None:
+            divided = at_the_most(set_out.ends[name])
         met = joists if joists is not None and joists.on is name else None
         found[name] = PanelRun(divided, set_out.families[name].built, met)
     return found
 
 
 def _marks(set_out: SetOut) -> Iterator[RunMarks]:
+    step = set_out.ceiling.mark_to
     for name in RunName:
-        yield from run_marks(set_out.ends[name], _boxes(set_out, name), set_out.ceiling.mark_to)
+        box = _boxes(set_out, name)
+        if set_out.following is None:
+            yield from run_marks(set_out.ends[name], box, step)
+        else:
+            yield from marks_along_walls(set_out.following.along[name], box, step)
 
 
 def _casing_choices(set_out: SetOut) -> Iterator[CasingChoice]:

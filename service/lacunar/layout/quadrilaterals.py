@@ -170,7 +170,11 @@ def closing_error(shape: Quadrilateral) -> LengthFigure | None:
 
 def lean(shape: Quadrilateral, number: int, angle: Angle) -> LengthFigure:
     """Turn a corner [deg] into how far its longer side stands off square at its end [length]."""
-    following, before = shape.sides[number], shape.sides[number - 1]
+    return lean_of(shape.sides[number], shape.sides[number - 1], angle)
+
+
+def lean_of(following: Length, before: Length, angle: Angle) -> LengthFigure:
+    """Turn both sides [length] of a corner [deg] into how far the longer one stands off square."""
     off = times_cosine(max(following, before), angle)
     return LEAN.approximates(abs(off), next=following, before=before, corner=angle)
 

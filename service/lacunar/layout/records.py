@@ -15,6 +15,7 @@ from lacunar.layout.backing_records import Backing, Heights
 from lacunar.layout.board_records import BoardLayout, SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
+from lacunar.layout.followed_records import FollowedWalls
 from lacunar.layout.item_records import ItemLayout, WallFeatureCheck
 from lacunar.layout.level_records import Levels
 from lacunar.layout.moulding_records import Mouldings
@@ -341,7 +342,8 @@ NOT_YET_ORDERED = Fitting((), ())
 class Layout:
     """Everything set out for one ceiling. `outline` runs counter-clockwise from the datum.
 
-    `crooked` is None where the room was not surveyed, `outlined` where it has four walls; else
+    `crooked` is None where the room was not surveyed, `followed` where the grid does not follow
+    walls out of square, `outlined` where the room has four walls; else
     `coffers` are the whole ones, and those that walls cut are in there.
     `grid_id` names its grid; `measured_openings` is None where nothing was measured.
     """
@@ -371,6 +373,7 @@ class Layout:
     wall_features: tuple[WallFeatureCheck, ...]
     measured_openings: MeasuredOpenings | None
     crooked: CrookedRoom | None
+    followed: FollowedWalls | None = None
     fitting: Fitting = NOT_YET_ORDERED
     cautions: tuple[Caution, ...] = ()
     outlined: OutlinedRoom | None = None

@@ -6,6 +6,7 @@ from dataclasses import dataclass, replace
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import FaultGathering, refuse
+from lacunar.layout.follow.grid import FollowedGrid, followed_grid
 from lacunar.layout.joists import joist_lines
 from lacunar.layout.outline.rows import (
     Outlined,
@@ -22,12 +23,15 @@ from lacunar.layout.runs.wall_strips import (
     wall_conditions,
     wall_strips,
 )
+from lacunar.layout.survey.along_walls import AlongWalls, along_walls
 from lacunar.layout.survey.crooked_room import crooked_room
+from lacunar.layout.survey.modes import Grids
 from lacunar.layout.survey.square_frame import SquareFrame, square_frame
 from lacunar.layout.survey_records import CrookedRoom
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.room import END_WALL, START_WALL, Room, RunName
+from lacunar.model.survey import GridMode
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +47,7 @@ class SetOut:
     surveyed: SquareFrame | None
     crooked: CrookedRoom | None
     outlined: Outlined | None
+    following: FollowedGrid | None = None
 
 
 def set_out_runs(
@@ -52,21 +57,87 @@ def set_out_runs(
     strips = wall_strips(ceiling.grid, families)
     taken_up = {wall for wall, standing in strips.items() if standing}
     surveyed = square_frame(ceiling.room, taken_up)
+    if surveyed is not None:
+        return _surveyed(Built(ceiling, families, strips), surveyed, faults)
+    built = Built(ceiling, families, strips)
     outline = faults.attempt(_region, ceiling, families, strips)
+    found = _planned(built, outline, faults)
+    if found is None:
+        return None
+    tasks, plans = found
+    _refuse_grid(plans)
+    ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
+    within = outlined(outline, ends) if outline else None
+    return SetOut(ceiling, families, strips, tasks, plans, ends, None, None, within)
+
+
+@dataclass(frozen=True, slots=True)
+class Built:
+    """A ceiling with its families of beams, and what stands at its walls."""
+
+    ceiling: Ceiling
+    families: Mapping[RunName, Family]
+    strips: Mapping[str, tuple[WallStrip, ...]]
+
+
+Planned = tuple[Mapping[RunName, RunTask], Mapping[RunName, RunPlan]]
+
+
+def _planned(
+    built: Built, within: Region | SquareFrame | None, faults: FaultGathering
+) -> Planned | None:
+    """The tasks and plans of both runs, square to each other; None where one fails."""
     tasks: dict[RunName, RunTask] = {}
     plans: dict[RunName, RunPlan] = {}
     for name in RunName:
-        task = faults.attempt(_task, ceiling, families[name], strips, outline or surveyed)
+        family = built.families[name]
+        task = faults.attempt(_task, built.ceiling, family, built.strips, within)
         plan = None if task is None else faults.attempt(plan_run, task)
         if task is not None and plan is not None:
             tasks[name], plans[name] = task, plan
-    if len(plans) < len(RunName):
-        return None
+    return (tasks, plans) if len(plans) == len(RunName) else None
+
+
+def _refuse_grid(plans: Mapping[RunName, RunPlan]) -> None:
     refuse(list(grid_faults(*(sum(c.value for c in plans[name].counts) for name in RunName))))
-    ends = {name: _both_ends(tasks[name], plans[name]) for name in RunName}
-    crooked = crooked_room(ceiling.room, surveyed, strips, (tasks, plans)) if surveyed else None
-    within = outlined(outline, ends) if outline else None
-    return SetOut(ceiling, families, strips, tasks, plans, ends, surveyed, crooked, within)
+
+
+def _surveyed(built: Built, frame: SquareFrame, faults: FaultGathering) -> SetOut | None:
+    """A surveyed room set out, both ways as far as each has room; faults are of the chosen one."""
+    crooked, aside = built.ceiling.room.crooked, FaultGathering()
+    follows = crooked is not None and crooked.mode is GridMode.FOLLOW_WALLS and not frame.square
+    planned = _planned(built, frame, aside if follows else faults)
+    along = _along(built, frame, faults if follows else aside)
+    tasks, plans = planned or ({}, {})
+    ends = {name: _both_ends(tasks[name], plans[name]) for name in tasks}
+    following = None
+    if follows and along is not None:
+        clear = {name: _frame(built.ceiling.room, name, frame) for name in RunName}
+        following = followed_grid(along, clear)
+        tasks, plans, chosen = following.tasks, following.plans, following.ends
+    elif not follows and planned is not None:
+        chosen = ends
+    else:
+        return None
+    _refuse_grid(plans)
+    grids = Grids({name: each.at_start for name, each in ends.items()} or None, along)
+    room, strips = crooked_room(built.ceiling.room, frame, built.strips, grids), built.strips
+    runs = (tasks, plans, chosen)
+    return SetOut(built.ceiling, built.families, strips, *runs, frame, room, None, following)
+
+
+def _along(
+    built: Built, frame: SquareFrame, faults: FaultGathering
+) -> Mapping[RunName, AlongWalls] | None:
+    """Both runs divided along their walls; None where one has no room there."""
+    found: dict[RunName, AlongWalls] = {}
+    for name in RunName:
+        strips = built.strips[START_WALL[name]], built.strips[END_WALL[name]]
+        family = built.families[name]
+        along = faults.attempt(along_walls, built.ceiling, family, strips, frame)
+        if along is not None:
+            found[name] = along
+    return found if len(found) == len(RunName) else None
 
 
 def _region(

@@ -9,7 +9,6 @@ from lacunar.measure.length import Length
 from lacunar.measure.plane import Spot
 from lacunar.model.room import RunName
 
-
 Mode = Literal["keep_square", "follow_walls"]
 
 

@@ -94,7 +94,14 @@ def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
             " outlined.",
             figures={"ceiling": number, "left_out": len(ids)},
         )
-    if layout.crooked is not None and not layout.crooked.square:
+    if layout.followed is not None:
+        yield Caution(
+            code="ends_aslant_not_taken_off",
+            text="Boards of beams that follow the walls are taken off as long as their longer edge,"
+            " with square ends; the layout tells how far each end is off square, under followed.",
+            figures={"ceiling": number, "beams": len(layout.followed.beams)},
+        )
+    elif layout.crooked is not None and not layout.crooked.square:
         yield Caution(
             code="tapers_not_taken_off",
             text="What stands at walls that are out of square is taken off as wide as its straight"

@@ -129,15 +129,18 @@ def _board(
     side: Side | None = None,
 ) -> _Board:
     start, end = (rules.end(line, part, stop, side) for stop in (stretch.start, stretch.end))
-    clear = stretch.clear.length.value
+    piece = stretch.beside(side)
+    clear = piece.length.value
     long, short = (
-        rule.gives(clear + first + last, clear=clear, past_start=first, past_end=last)
+        (rule.approximates if piece.length.approximate else rule.gives)(
+            clear + first + last, clear=clear, past_start=first, past_end=last
+        )
         for rule, first, last in (
             (LONG_POINTS, start.past.value, end.past.value),
             (SHORT_POINTS, start.past_short.value, end.past_short.value),
         )
     )
-    reach = Reach(stretch.start.at.value - start.past.value, stretch.end.at.value + end.past.value)
+    reach = Reach(piece.start.value - start.past.value, piece.end.value + end.past.value)
     return _Board(line, part, side, reach, long, short, (start, end))
 
 

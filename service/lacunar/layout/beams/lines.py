@@ -1,7 +1,8 @@
 """Beams as they meet each other: which runs through where two meet, and which is cut."""
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 from typing import Literal
 
 from lacunar.layout.records import BeamPiece, BeamProfile, ElementKind, Zone
@@ -10,11 +11,17 @@ from lacunar.layout.runs.run_records import DividedEnds
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
+from lacunar.measure.plane import on_grid
+from lacunar.measure.roots import square_root
 from lacunar.model.beams import FamilyProfile
 from lacunar.model.faults import Fault
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
 PIECE = Rule("clear length of a beam between the faces that stop it", "end - start")
+PIECE_ASLANT = Rule(
+    "clear length of a beam that lies aslant, along it, between the faces that stop it",
+    "(end - start) * sqrt(1 + lean * lean)",
+)
 
 RowEnd = Literal["start", "end"]
 
@@ -75,12 +82,16 @@ class RowLimit:
 
 @dataclass(frozen=True, slots=True)
 class Row:
-    """All lines in one run, in order, as a beam along that run meets them, between two limits."""
+    """All lines in one run, in order, as a beam along that run meets them, between two limits.
+
+    `lean` is how far the beam goes aside on its way, of the way along the run.
+    """
 
     run: RunName
     start: RowLimit
     lines: tuple[Line, ...]
     end: RowLimit
+    lean: Fraction = Fraction(0)
 
     def limit(self, end: RowEnd) -> RowLimit:
         """The limit at one end."""
@@ -98,11 +109,23 @@ class Stop:
 
 @dataclass(frozen=True, slots=True)
 class Stretch:
-    """A line between two stops, and its clear length."""
+    """A line between two stops, and its clear length.
+
+    Where lines do not cross square, `faces` are the clear lengths along its near and its far face.
+    """
 
     start: Stop
     end: Stop
     clear: BeamPiece
+    faces: tuple[BeamPiece, BeamPiece] | None = None
+
+    def beside(self, side: Literal["near", "far"] | None) -> BeamPiece:
+        """The clear length along a face; the longer one for what goes from face to face."""
+        if self.faces is None:
+            return self.clear
+        near, far = self.faces
+        longer = far if far.length.value > near.length.value else near
+        return {"near": near, "far": far}[side] if side else longer
 
 
 @dataclass(frozen=True, slots=True)
@@ -110,12 +133,16 @@ class Meeting:
     """What decides who runs through: the rows of both runs, and the family that is to.
 
     In a room with other than four walls a line meets, in each stretch in which it stands, the row
-    `across` it there, by its id; in one with four walls the whole row of the other run.
+    `across` it there, by its id; in one with four walls the whole row of the other run. Where a
+    grid follows the walls, `along_faces` are the same rows as its near and its far face meet them,
+    and `soffits` the clear lengths of these.
     """
 
     rows: Mapping[RunName, Row]
     family: RunName
     across: Mapping[str, tuple[Row, ...]] | None = None
+    along_faces: Mapping[str, tuple[Row, Row]] | None = None
+    soffits: Mapping[str, BeamPiece] | None = None
 
     def rows_across(self, line: Line) -> tuple[Row, ...]:
         """What a line meets, one row for each stretch in which it stands."""
@@ -161,10 +188,17 @@ class Meeting:
 
         Parameters: `also_cut_at`, which of the lines that do not stop it cut it all the same.
         """
-        return tuple(
+        found = tuple(
             stretch
             for row in self.rows_across(line)
             for stretch in self._stretches(line, row, also_cut_at)
+        )
+        if self.along_faces is None:
+            return found
+        near, far = (self._stretches(line, row, also_cut_at) for row in self.along_faces[line.id])
+        return tuple(
+            replace(stretch, faces=(one.clear, other.clear))
+            for stretch, one, other in zip(found, near, far, strict=True)
         )
 
     def _stretches(
@@ -184,17 +218,23 @@ class Meeting:
                 starts.append(Stop(crossing.far, crossing, row.start))
                 ends.append(Stop(crossing.near, crossing, row.end))
         return tuple(
-            Stretch(left, right, _between(left.at, right.at))
+            Stretch(left, right, between(left.at, right.at, row.lean))
             for left, right in zip([start, *starts], [*ends, end], strict=True)
         )
 
 
 def faces_between(zones: Sequence[Zone]) -> BeamPiece:
     """The clear length of a soffit between the faces of what stands at the walls it runs to."""
-    return _between(zones[0].start, zones[-1].end)
+    return between(zones[0].start, zones[-1].end)
 
 
-def _between(start: LengthFigure, end: LengthFigure) -> BeamPiece:
+def between(start: LengthFigure, end: LengthFigure, lean: Fraction = Fraction(0)) -> BeamPiece:
+    """The clear length between two places; `lean` is how far a beam goes aside, of its way."""
+    if lean:
+        aside = square_root(1 + lean * lean)
+        long = on_grid((end.value - start.value) * aside)
+        told = PIECE_ASLANT.approximates(long, end=end.value, start=start.value, lean=lean)
+        return BeamPiece(start, end, told)
     length = PIECE.gives(end.value - start.value, end=end.value, start=start.value)
     return BeamPiece(start, end, length)
 

@@ -57,6 +57,7 @@ def _at_walls(ends: Ends, book: ProfileBook, meeting: Meeting) -> tuple[WallBeam
     for name in RunName:
         between = faces_between(ends[name.other].at_start.zones)
         cut |= dict.fromkeys(_soffits(ends[name]), (between,))
+    cut |= {soffit: (piece,) for soffit, piece in (meeting.soffits or {}).items()}
     found = [beam for name in RunName for beam in wall_beams(ends[name], book.of, cut)]
     ids = list(book.of)
     return tuple(sorted(found, key=lambda beam: ids.index(beam.id)))

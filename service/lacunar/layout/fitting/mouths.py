@@ -10,6 +10,7 @@ from lacunar.layout.fitting_records import Passing, Stage
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.mouldings.pieces import CROWN
 from lacunar.layout.records import Layout, PanelFit
+from lacunar.layout.tapering import tapered_panels_of
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.panel import Seat
@@ -87,7 +88,7 @@ def _lifted(layout: Layout, trim: CofferTrim) -> Iterator[tuple[_Lifted, tuple[s
 
 def _tapered(layout: Layout) -> Iterator[tuple[str, Sizes]]:
     """Panels cut to a coffer out of square, by shorter sides: the mouth tapers as they do."""
-    for panel in layout.measured_openings.panels if layout.measured_openings else ():
+    for panel in tapered_panels_of(layout):
         left, upper, right, lower = panel.sides
         shorter = {RunName.LENGTH: (upper, lower), RunName.WIDTH: (left, right)}
         yield panel.coffer, {run: _shorter(sides) for run, sides in shorter.items()}

@@ -18,6 +18,8 @@ from lacunar.layout.items.strips import ClearStretches, clear_stretches
 from lacunar.layout.records import Coffer
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot
+from lacunar.measure.polygon import contains
 from lacunar.model.room import RunName
 
 MOVE = Rule("from an item's place to the nearest clear one", "clear - place")
@@ -173,8 +175,7 @@ def coffer_at(at: Center, coffers: Sequence[Coffer]) -> str | None:
         (
             coffer.id
             for coffer in coffers
-            if coffer.corners[0].x <= x <= coffer.corners[2].x
-            and coffer.corners[0].y <= y <= coffer.corners[2].y
+            if contains([Spot(corner.x, corner.y) for corner in coffer.corners], Spot(x, y))
         ),
         None,
     )

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.items.strips import sides_across
 from lacunar.layout.names import from_to
 from lacunar.layout.records import Coffer
 from lacunar.layout.runs.frame import RunFrame
@@ -15,6 +16,7 @@ from lacunar.model.faults import Fault
 from lacunar.model.room import RunName
 
 MIDDLE = Rule("middle of a coffer", "near + opening / 2")
+OF_CORNERS = Rule("middle of a coffer: that of its four corners", "(one + two + three + four) / 4")
 IN_GRID = Rule("place in a grid: the first, and the pitch for each after it", "first + n * pitch")
 
 # Coffers have a letter and a number, so that an item's id has a hyphen between.
@@ -111,8 +113,7 @@ def _places(
     if item.x is None or item.y is None:
         for coffer in coffers:
             if not item.coffers or coffer.id in item.coffers:
-                corner = coffer.corners[0]
-                yield _middle(corner.x, coffer.length.value), _middle(corner.y, coffer.width.value)
+                yield _middle(coffer, RunName.LENGTH), _middle(coffer, RunName.WIDTH)
         return
     first_x, first_y = frames[RunName.LENGTH].place(item.x), frames[RunName.WIDTH].place(item.y)
     for row in range(item.rows or 1):
@@ -120,7 +121,12 @@ def _places(
             yield _after(first_x, column, item.length_pitch), _after(first_y, row, item.width_pitch)
 
 
-def _middle(near: Length, opening: Length) -> LengthFigure:
+def _middle(coffer: Coffer, run: RunName) -> LengthFigure:
+    (near, near_above), (far, far_above) = sides_across(coffer, run)
+    opening = coffer.length.value if run is RunName.LENGTH else coffer.width.value
+    if near != near_above or far != far_above:
+        places = {"one": near, "two": far, "three": far_above, "four": near_above}
+        return OF_CORNERS.approximates(sum(places.values(), ZERO) / 4, **places)
     return MIDDLE.gives(near + opening / 2, near=near, opening=opening)
 
 

@@ -1,7 +1,8 @@
 """What items must keep clear of, as strips across each run from wall to wall.
 
 Beams, mouldings and joists all reach across the room, so along a run each is one stretch from a
-near to a far side, and what is clear of them along both runs is clear of them.
+near to a far side, and what is clear of them along both runs is clear of them. What lies aslant
+takes up all between the outermost places of its sides.
 """
 
 from bisect import bisect_left, bisect_right
@@ -97,33 +98,42 @@ def _is_beam(element: RunElement) -> bool:
 def beam_strip(element: RunElement, profiles: Mapping[str, BeamProfile], edge: Length) -> Strip:
     """A beam between its outermost edges; at a wall what stands out there is in the wall."""
     out = profiles[element.id].overhang + edge
-    near, far = element.near.at_start.value, element.far.at_start.value
+    near = min(element.near.at_start.value, element.near.at_end.value)
+    far = max(element.far.at_start.value, element.far.at_end.value)
     return Strip(Meets.BEAM, element.id, max(near - out, ZERO), far + out)
 
 
 def _mouldings(built: BuiltCeiling, run: RunName) -> Iterator[Strip]:
     """On both sides of each coffer, what mouldings cover of the ceiling."""
-    seen: set[Length] = set()
+    seen: set[tuple[Length, Length]] = set()
     crown = built.mouldings.crown
     name = "crown" if crown else "flat mouldings"
     rounded = crown is not None and crown.projection.approximate
     for coffer in built.coffers:
-        near, opening, covered = _covered(built.mouldings.of(coffer.id), coffer, run)
-        if covered > ZERO and near not in seen:
-            seen.add(near)
-            far = near + opening
-            yield Strip(Meets.MOULDING, name, near, near + covered, rounded)
-            yield Strip(Meets.MOULDING, name, far - covered, far, rounded)
+        covered = _covered(built.mouldings.of(coffer.id), coffer, run)
+        nears, fars = sides_across(coffer, run)
+        if covered > ZERO and nears not in seen:
+            seen.add(nears)
+            yield Strip(Meets.MOULDING, name, min(nears), max(nears) + covered, rounded)
+            yield Strip(Meets.MOULDING, name, min(fars) - covered, max(fars), rounded)
 
 
-def _covered(trim: CofferTrim, coffer: Coffer, run: RunName) -> tuple[Length, Length, Length]:
-    """A coffer's near side and opening along a run, and what mouldings cover on each side."""
-    corner = coffer.corners[0]
+def _covered(trim: CofferTrim, coffer: Coffer, run: RunName) -> Length:
+    """What mouldings cover along a run on each side of a coffer."""
+    opening, seen = coffer.length.value, trim.seen_length.value
+    if run is RunName.WIDTH:
+        opening, seen = coffer.width.value, trim.seen_width.value
+    return (opening - seen) / 2
+
+
+def sides_across(
+    coffer: Coffer, run: RunName
+) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+    """Where the sides of a coffer lie across a run, at both their ends; the near one first."""
+    first, second, third, fourth = coffer.corners
     if run is RunName.LENGTH:
-        opening, seen, near = coffer.length.value, trim.seen_length.value, corner.x
-    else:
-        opening, seen, near = coffer.width.value, trim.seen_width.value, corner.y
-    return near, opening, (opening - seen) / 2
+        return (first.x, fourth.x), (second.x, third.x)
+    return (first.y, second.y), (fourth.y, third.y)
 
 
 def _joists(joists: JoistLines | None, run: RunName) -> Iterator[Strip]:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.item_records import BeamAtFeature, Meeting, WallFeatureCheck
-from lacunar.layout.records import BeamProfile, ElementKind, RunElement, RunLayout
+from lacunar.layout.records import Beam, BeamProfile, ElementKind, RunElement, RunLayout
 from lacunar.layout.runs.frame import RunFrame
 from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.measure.figure import LengthFigure, Rule
@@ -49,8 +49,7 @@ def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
     half = feature.width / 2
     near = EDGE_NEAR.gives(center - half, center=center, width=feature.width)
     far = EDGE_FAR.gives(center + half, center=center, width=feature.width)
-    over = _element_at(center, around.built.runs[run])
-    first, last = over.near.at_start.value, over.far.at_start.value
+    over, (first, last) = _element_at(center, around.built.runs[run], at_end=at_end)
     return WallFeatureCheck(
         name=feature.name,
         kind=feature.kind,
@@ -66,10 +65,20 @@ def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
     )
 
 
-def _element_at(center: Length, run: RunLayout) -> RunElement:
-    """What is over a place; on a face, the coffer."""
-    found = [e for e in run.elements if e.near.at_start.value <= center <= e.far.at_start.value]
-    return min(found, key=lambda element: element.kind is not ElementKind.COFFER)
+def _element_at(
+    center: Length, run: RunLayout, *, at_end: bool
+) -> tuple[RunElement, tuple[Length, Length]]:
+    """What is over a place at one end of the other run, and its faces; on a face, the coffer."""
+    faces = [(element, _faces(element, at_end=at_end)) for element in run.elements]
+    found = [(each, (near, far)) for each, (near, far) in faces if near <= center <= far]
+    return min(found, key=lambda over: over[0].kind is not ElementKind.COFFER)
+
+
+def _faces(element: RunElement | Beam, *, at_end: bool) -> tuple[Length, Length]:
+    """The faces of a stretch of a run at the start or at the end of the other run."""
+    if at_end:
+        return element.near.at_end.value, element.far.at_end.value
+    return element.near.at_start.value, element.far.at_start.value
 
 
 def _ends(
@@ -78,11 +87,12 @@ def _ends(
     """Each beam that ends at the feature's wall and reaches over the feature."""
     near, far = edges
     middle = (near + far) / 2
+    at_end = feature.wall in END_WALL.values()
     for beam in around.built.beams:
-        first, last = beam.near.at_start.value, beam.far.at_start.value
+        first, last = _faces(beam, at_end=at_end)
         if beam.on is not run or last <= near or first >= far:
             continue
-        center = beam.center.at_start.value
+        center = (beam.center.at_end if at_end else beam.center.at_start).value
         past = max(near - first, last - far)
         meeting = Meeting.WITHIN if past <= ZERO else Meeting.OVER_EDGE
         yield BeamAtFeature(

@@ -8,7 +8,7 @@ from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.moulding_records import CofferTrim, MouldingPiece, Mouldings, SideCover
 from lacunar.layout.mouldings.crown import crown_section
 from lacunar.layout.mouldings.faults import bearing_faults, cover_faults, room_faults, spring_faults
-from lacunar.layout.mouldings.measured_pieces import fitting, measured_pieces
+from lacunar.layout.mouldings.measured_pieces import asked_for, fitting, measured_pieces
 from lacunar.layout.mouldings.pieces import (
     TOWARD,
     CofferPieces,
@@ -137,8 +137,8 @@ def _measured_trim(
     fitted = replace(around.coffer, length=opening.fit_length, width=opening.fit_width)
     as_built = replace(around, coffer=fitted)
     way = None
-    if crown is not None and ceiling.measured_openings is not None:
-        way = fitting(opening, crown, ceiling.measured_openings.out_of_square)
+    if crown is not None:
+        way = fitting(opening, crown, asked_for(ceiling, opening))
     if crown is not None and way is OutOfSquare.COPED_IN_PLACE:
         coped = replace(crown.asked, method=CrownMethod.COPED_IN_PLACE)
         crown = replace(crown, asked=coped)

@@ -25,6 +25,7 @@ from lacunar.layout.quadrilaterals import set_in
 from lacunar.measure.angle import Angle, over_tangents
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import Length
+from lacunar.model.ceiling import Ceiling
 from lacunar.model.moulding import CrownMethod, FlatMoulding, FlatPlace
 from lacunar.model.openings import OutOfSquare
 from lacunar.model.room import RunName
@@ -79,6 +80,14 @@ def fitting(
     framed = crown.asked.method is CrownMethod.BENCH_FRAME
     mitred = framed and asked is OutOfSquare.MITRED_TO_CORNERS and opening.corners
     return asked if mitred else OutOfSquare.COPED_IN_PLACE
+
+
+def asked_for(ceiling: Ceiling, opening: MeasuredOpening) -> OutOfSquare:
+    """How crown is to go into a coffer out of square, whether it was measured or is so planned."""
+    asked, crooked = ceiling.measured_openings, ceiling.room.crooked
+    if asked is not None and any(each.coffer == opening.coffer for each in asked.coffers):
+        return asked.out_of_square
+    return crooked.out_of_square if crooked else OutOfSquare.COPED_IN_PLACE
 
 
 def measured_pieces(

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.layout.mouldings.crown import crown_section
 from lacunar.layout.mouldings.measured_pieces import (
+    asked_for,
     coped_crown,
     fitting,
     mitred_crown,
@@ -20,12 +21,12 @@ def out_of_square_crown(
     ceiling: Ceiling, measured: Sequence[MeasuredOpening]
 ) -> Iterator[OutOfSquareCrown]:
     """Turn measured openings into crown for those out of square; none without crown."""
-    if ceiling.crown is None or ceiling.measured_openings is None:
+    if ceiling.crown is None:
         return
     crown = CrownInCoffers(ceiling.crown, crown_section(ceiling.crown))
     behind = standing_out(flats_at(FlatPlace.CEILING, ceiling.flat_mouldings))
     for opening in measured:
-        way = fitting(opening, crown, ceiling.measured_openings.out_of_square)
+        way = fitting(opening, crown, asked_for(ceiling, opening))
         if way is not None:
             shape = shape_of(opening)
             yield OutOfSquareCrown(

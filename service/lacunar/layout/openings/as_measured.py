@@ -1,6 +1,7 @@
 """Turns what was measured into openings: differences from the plan, corners, how far off square."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass
 from typing import Literal
 
 from lacunar.layout.fault_gathering import refuse
@@ -46,10 +47,27 @@ SIDES_DIFFER = Rule(
 WORST_LEAN = Rule("off square: the most of any corner", "max(first, second, third, fourth)")
 
 
+@dataclass(frozen=True, slots=True)
+class PlannedSizes:
+    """A coffer as planned: sides by the wall they lie toward, diagonals, and what fits."""
+
+    sides: Mapping[str, LengthFigure]
+    rising: LengthFigure
+    falling: LengthFigure
+    length: LengthFigure
+    width: LengthFigure
+
+
 def measured_openings(
-    openings: Openings | None, grid: str, coffers: Sequence[Coffer]
+    openings: Openings | None,
+    grid: str,
+    coffers: Sequence[Coffer],
+    tapering: Sequence[MeasuredOpening] = (),
 ) -> tuple[MeasuredOpening, ...]:
     """Turn what was measured into openings, in the order of the grid; none where nothing was.
+
+    Parameters: `openings` as measured in the `grid` of these `coffers`; `tapering`, the openings as
+    planned where these are no rectangles.
 
     Four sides and a diagonal fix the corners, by the law of cosines; two diagonals prove each
     other, and corners are the mean of both. Four sides alone fix no corner.
@@ -59,7 +77,8 @@ def measured_openings(
     if openings is None:
         return ()
     refuse(list(grid_faults(openings, grid, coffers)))
-    planned = {coffer.id: coffer for coffer in coffers}
+    planned = {coffer.id: rectangle(coffer) for coffer in coffers}
+    planned |= {opening.coffer: planned_sizes(opening) for opening in tapering}
     found: dict[str, MeasuredOpening] = {}
     faults: list[Fault] = []
     for number, each in enumerate(openings.coffers):
@@ -73,26 +92,26 @@ def measured_openings(
 
 
 def _opening(
-    place: str, coffer: Coffer, measured: MeasuredCoffer, openings: Openings
+    place: str, sizes: PlannedSizes, measured: MeasuredCoffer, openings: Openings
 ) -> MeasuredOpening:
-    across = _planned_diagonal(coffer)
     sides = tuple(
-        _side(wall, coffer, taken) for wall, taken in zip(WALLS, measured.sides, strict=True)
+        _side(wall, sizes.sides[wall], taken)
+        for wall, taken in zip(WALLS, measured.sides, strict=True)
     )
     first, second, third, fourth = sides
-    rising = _diagonal("rising", across, measured.rising)
-    falling = _diagonal("falling", across, measured.falling)
+    rising = _diagonal("rising", sizes.rising, measured.rising)
+    falling = _diagonal("falling", sizes.falling, measured.falling)
     shape = _shape(measured)
     planned = {each.toward: each.planned.value for each in sides}
     planned |= {each.name: each.planned.value for each in (rising, falling)}
     corners, closing = _corners(place, measured.coffer, shape, planned, openings)
     off = _off_square(corners, sides)
     return MeasuredOpening(
-        coffer=coffer.id,
+        coffer=measured.coffer,
         sides=(first, second, third, fourth),
         diagonals=(rising, falling),
-        fit_length=_fit(second, fourth, coffer.length),
-        fit_width=_fit(first, third, coffer.width),
+        fit_length=_fit(second, fourth, sizes.length),
+        fit_width=_fit(first, third, sizes.width),
         corners=corners,
         closing_error=closing,
         out_of_square=off,
@@ -101,13 +120,32 @@ def _opening(
     )
 
 
+def rectangle(coffer: Coffer) -> PlannedSizes:
+    """Turn a coffer with right angles into its sizes."""
+    across = _planned_diagonal(coffer)
+    along = {"W2": coffer.length, "W4": coffer.length}
+    sides = {**along, "W1": coffer.width, "W3": coffer.width}
+    return PlannedSizes(sides, across, across, coffer.length, coffer.width)
+
+
+def planned_sizes(opening: MeasuredOpening) -> PlannedSizes:
+    """Turn an opening as it is planned into its sizes."""
+    rising, falling = opening.diagonals
+    return PlannedSizes(
+        {side.toward: side.planned for side in opening.sides},
+        rising.planned,
+        falling.planned,
+        opening.fit_length,
+        opening.fit_width,
+    )
+
+
 def _planned_diagonal(coffer: Coffer) -> LengthFigure:
     length, width = coffer.length.value, coffer.width.value
     return PLANNED_DIAGONAL.approximates(hypotenuse(length, width), length=length, width=width)
 
 
-def _side(toward: str, coffer: Coffer, taken: Length | None) -> MeasuredSide:
-    planned = coffer.length if toward in ("W2", "W4") else coffer.width
+def _side(toward: str, planned: LengthFigure, taken: Length | None) -> MeasuredSide:
     if taken is None:
         return MeasuredSide(toward, planned, None, None)
     return MeasuredSide(toward, planned, given(taken), _difference(planned, taken))
@@ -178,14 +216,19 @@ def _off_square(
     corners: Sequence[OpeningCorner], sides: Sequence[MeasuredSide]
 ) -> LengthFigure | None:
     if corners:
-        names = ("first", "second", "third", "fourth")
-        leans = {name: each.lean.value for name, each in zip(names, corners, strict=True)}
-        return WORST_LEAN.approximates(max(leans.values()), **leans)
+        return worst_lean([corner.lean for corner in corners])
     w1, w2, w3, w4 = (None if each.measured is None else each.measured.value for each in sides)
     if w1 is None or w2 is None or w3 is None or w4 is None:
         return None
     differ = max(abs(w1 - w3), abs(w2 - w4)) / 2
     return SIDES_DIFFER.gives(differ, w1=w1, w3=w3, w2=w2, w4=w4)
+
+
+def worst_lean(leans: Sequence[LengthFigure]) -> LengthFigure:
+    """Turn the leans of four corners [length] into what their opening is out of square by."""
+    names = ("first", "second", "third", "fourth")
+    told = {name: lean.value for name, lean in zip(names, leans, strict=True)}
+    return WORST_LEAN.approximates(max(told.values()), **told)
 
 
 def _squareness(

@@ -79,7 +79,10 @@ def board_layout(
         return None
     spans = {name: _spans(panel, boards, run) for name, run in runs.items()}
     refuse(gap_faults(panel, [span.size for each in spans.values() for span in each]))
-    fields = tuple(_with_measured(panel, boards, _fields(boards, spans, coffers), measured))
+    taken = {}
+    if boards.run is not BoardRun.THROUGH:
+        taken = measured_sizes(panel, runs, measured)
+    fields = tuple(_with_measured(panel, _fields(boards, spans, coffers), measured, taken))
     published = PUBLISHED_BOARDS[boards.nominal] if boards.nominal else None
     widest = max(field.courses.across.value for field in fields)
     movement = boards.movement
@@ -161,19 +164,24 @@ def _fields(
 
 
 def _with_measured(
-    panel: Panel, boards: Boards, fields: Iterator[BoardField], measured: AsMeasured
+    panel: Panel,
+    fields: Iterator[BoardField],
+    measured: AsMeasured,
+    taken: Mapping[str, tuple[LengthFigure, LengthFigure]],
 ) -> Iterator[BoardField]:
-    """The fields with those of measured coffers taken out of them, and following by themselves."""
-    if boards.run is BoardRun.THROUGH:
+    """The fields with those of measured coffers taken out of them, and following by themselves.
+
+    `taken` are the sizes of these; none where boards run through.
+    """
+    boards = panel.boards
+    if boards is None or not taken:
         yield from fields
         return
-    taken = measured_sizes(panel, measured)
     for field in fields:
         rest = tuple(coffer for coffer in field.coffers if coffer not in taken)
         if rest:
             yield _filled(boards, _Laid(field.length, field.courses), rest, len(rest))
-    if taken:
-        refuse(gap_faults(panel, [size for pair in taken.values() for size in pair]))
+    refuse(gap_faults(panel, [size for pair in taken.values() for size in pair]))
     tapered = {each.coffer: (each, laid) for each, laid in measured.tapered_boards}
     for coffer, (length, width) in taken.items():
         if coffer in tapered:

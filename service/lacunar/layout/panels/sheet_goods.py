@@ -39,15 +39,26 @@ class PanelRun:
 
 
 @dataclass(frozen=True, slots=True)
+class CofferReach:
+    """The rectangle about a coffer that tapers, along both runs."""
+
+    coffer: Coffer
+    length: LengthFigure
+    width: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
 class AsMeasured:
     """What was measured that panels and boards go into, and those that are no rectangles.
 
-    Tapered boards come with the courses they are cut from.
+    Tapered boards come with the courses they are cut from. `reaches` are by what panels are sized
+    that go in before the sides of coffers that taper.
     """
 
     openings: tuple[MeasuredOpening, ...] = ()
     tapered: tuple[TaperedPanel, ...] = ()
     tapered_boards: tuple[tuple[TaperedField, Courses], ...] = ()
+    reaches: tuple[CofferReach, ...] = ()
 
 
 NOTHING_MEASURED = AsMeasured()
@@ -74,7 +85,7 @@ def panels(
         return ()
     lengths = panel_sizes(panel, runs[RunName.LENGTH])
     widths = panel_sizes(panel, runs[RunName.WIDTH])
-    taken = measured_sizes(panel, measured)
+    taken = measured_sizes(panel, runs, measured)
     planned = {
         coffer.id: (lengths[coffer.column - 1], widths[coffer.row - 1]) for coffer in coffers
     }
@@ -93,14 +104,22 @@ def panels(
 
 
 def measured_sizes(
-    panel: Panel, measured: AsMeasured
+    panel: Panel, runs: Mapping[RunName, PanelRun], measured: AsMeasured
 ) -> dict[str, tuple[LengthFigure, LengthFigure]]:
     """The sizes of what goes into coffers that were measured: what fits, less a gap at each edge.
 
-    Of a tapered panel, the rectangle it is cut from. None where panels went in before the sides.
+    Of a tapered panel, the rectangle it is cut from. Where panels went in before the sides, none
+    but those that reach past the sides of coffers planned to taper: the rectangle about each.
     """
     if not follows_measured(panel):
-        return {}
+        columns, rows = (list(_pasts(panel.seat, runs[name])) for name in RunName)
+        return {
+            each.coffer.id: (
+                _size(panel, each.length.value, columns[each.coffer.column - 1]),
+                _size(panel, each.width.value, rows[each.coffer.row - 1]),
+            )
+            for each in measured.reaches
+        }
     found = {
         opening.coffer: (
             _size(panel, opening.fit_length.value, (ZERO, ZERO)),

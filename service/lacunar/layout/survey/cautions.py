@@ -57,10 +57,10 @@ def _following(crooked: CrookedRoom) -> Iterator[Caution]:
     worst = max(mode.coffers, key=lambda coffer: coffer.out_of_square.value.degrees)
     yield Caution(
         code="grid_follows_walls",
-        text="The grid follows the walls, so that coffers taper and no two are alike. Mark both ends"
-        " of each beam from the wall at that end, join the marks, and measure the coffers before"
-        " cutting what goes into them. Boards are told as long as their longer edge; ends of beams"
-        " are off square as told under followed.",
+        text="The grid follows the walls, so that coffers taper and no two are alike. Mark both"
+        " ends of each beam from the wall at that end, join the marks, and measure the coffers"
+        " before cutting what goes into them. Boards are told as long as their longer edge; ends"
+        " of beams are off square as told under followed.",
         figures={"coffer": worst.id, "out_of_square": worst.out_of_square.value.tenths},
         pointer="/room/crooked/mode",
     )

@@ -6,9 +6,8 @@ The one function of these that others call, beside the frame itself.
 from collections.abc import Iterator, Mapping
 
 from lacunar.layout.fault_gathering import refuse
-from lacunar.layout.runs.run_division import RunPlan, RunTask
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall
-from lacunar.layout.survey.modes import crooked_modes
+from lacunar.layout.survey.modes import Grids, crooked_modes
 from lacunar.layout.survey.report import survey_report
 from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import CrookedRoom, CrookedWall, Mode
@@ -36,12 +35,12 @@ def crooked_room(
     room: Room,
     frame: SquareFrame,
     strips: Mapping[str, tuple[WallStrip, ...]],
-    divided: tuple[Mapping[RunName, RunTask], Mapping[RunName, RunPlan]],
+    grids: Grids,
 ) -> CrookedRoom:
     """Turn a surveyed room and its divided runs into what is told of its being crooked.
 
-    Parameters: `room`, surveyed; its `frame`; what stands at the walls; `divided`, the tasks and
-    plans of both runs. Raises SpecRefused where a bare wall is out of square.
+    Parameters: `room`, surveyed; its `frame`; what stands at the walls; `grids`, the grid both
+    ways. Raises SpecRefused where a bare wall is out of square.
     """
     if room.survey is None or room.crooked is None:
         raise ValueError("the room was not surveyed")
@@ -59,7 +58,7 @@ def crooked_room(
         grid_diagonal=_diagonal(length, width, frame),
         runs=tuple(frame.runs[name] for name in RunName),
         walls=walls,
-        modes=crooked_modes(frame, *divided),
+        modes=crooked_modes(frame, grids, _mode(room.crooked)),
     )
 
 

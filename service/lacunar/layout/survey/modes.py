@@ -1,13 +1,13 @@
 """The two ways a grid can lie in a crooked room, side by side: square, or along the walls."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from fractions import Fraction
 
 from lacunar.layout.names import coffer_id
 from lacunar.layout.records import ElementKind
-from lacunar.layout.runs.frame import RunFrame
-from lacunar.layout.runs.run_division import DividedRun, RunPlan, RunTask, divide_run
+from lacunar.layout.runs.run_division import DividedRun
+from lacunar.layout.survey.along_walls import AlongWalls, Line
 from lacunar.layout.survey.report import apart, corner_angles
 from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import CrookedMode, Mode, ModeCoffer, ModeCorner
@@ -20,45 +20,30 @@ from lacunar.model.room import RunName
 OUT_OF_SQUARE = Rule("how far a corner is off a right angle", "abs(corner - 90)")
 _RIGHT_ANGLE = Angle.of_degrees(90)
 
-# The walls along which a run is divided: at the start and at the end of the run across it.
-_LINES = {RunName.LENGTH: ("W4", "W2"), RunName.WIDTH: ("W1", "W3")}
-
-Line = tuple[Spot, Spot]
 Ways = tuple[Line, Line]
 
 
 @dataclass(frozen=True, slots=True)
-class _Divided:
-    """A run divided along a wall: the divided run, and the wall's ends."""
+class Grids:
+    """A grid both ways: divided square, and along the walls; None where a way has no room."""
 
-    run: DividedRun
-    wall: Line
-    long: Length
-
-    def at(self, place: LengthFigure) -> Spot:
-        """A place along the wall."""
-        start, end = self.wall
-        return start + (end - start) * (place.value / self.long)
+    square: Mapping[RunName, DividedRun] | None
+    along: Mapping[RunName, AlongWalls] | None
 
 
-def crooked_modes(
-    frame: SquareFrame,
-    tasks: Mapping[RunName, RunTask],
-    plans: Mapping[RunName, RunPlan],
-) -> tuple[CrookedMode, ...]:
-    """Turn a surveyed room and its divided runs into both ways of laying out.
-
-    Where following the walls leaves a coffer nothing, only the square grid is told.
-    """
-    square = {
-        name: tuple(_lines_square(divide_run(tasks[name], plans[name]), name, frame))
-        for name in RunName
-    }
-    modes = [_mode("keep_square", square, approximate=frame.approximate)]
-    following = {name: _following(name, tasks[name], plans[name], frame) for name in RunName}
-    if all(following.values()):
+def crooked_modes(frame: SquareFrame, grids: Grids, chosen: Mode) -> tuple[CrookedMode, ...]:
+    """Turn a surveyed room and its grid both ways into what each gives, to be compared."""
+    modes = []
+    if grids.square is not None:
+        square = {
+            name: tuple(_lines_square(divided, name, frame))
+            for name, divided in grids.square.items()
+        }
+        modes.append(_mode("keep_square", square, chosen, approximate=frame.approximate))
+    if grids.along is not None:
+        following = {name: tuple(_lines_along(along)) for name, along in grids.along.items()}
         rough = frame.approximate or not frame.square
-        modes.append(_mode("follow_walls", following, approximate=rough))
+        modes.append(_mode("follow_walls", following, chosen, approximate=rough))
     return tuple(modes)
 
 
@@ -78,48 +63,16 @@ def _spot(name: RunName, along: Length, across: Length) -> Spot:
     return Spot(along, across) if name is RunName.LENGTH else Spot(across, along)
 
 
-def _following(name: RunName, task: RunTask, plan: RunPlan, frame: SquareFrame) -> tuple[Ways, ...]:
-    """The two sides of each coffer stretch, each from its place on one wall to that on the other.
-
-    Each wall's line is divided by itself, by the counts and shifts of the square grid; empty where
-    a coffer has nothing left on one of them.
-    """
-    ends = []
-    for wall in _LINES[name]:
-        corners = frame.wall(wall)
-        span = apart(*corners, approximate=frame.approximate)
-        divided = divide_run(_along_wall(task, span), plan)
-        if min(o.value for zone in divided.zones for o in zone.openings) <= ZERO:
-            return ()
-        ends.append(_Divided(divided, corners, span.value))
-    one, other = ends
-    return tuple(
-        ((one.at(start.near), other.at(end.near)), (one.at(start.far), other.at(end.far)))
-        for start, end in zip(one.run.stretches, other.run.stretches, strict=True)
-        if start.kind is ElementKind.COFFER
-    )
+def _lines_along(along: AlongWalls) -> Iterator[Ways]:
+    """The two sides of each coffer stretch, each from one wall to the other."""
+    for start, end in along.pairs:
+        if start.kind is ElementKind.COFFER:
+            yield along.line(start.near, end.near), along.line(start.far, end.far)
 
 
-def _along_wall(task: RunTask, span: LengthFigure) -> RunTask:
-    """The task of a run on one wall's own line: places are from the corner there."""
-    frame: RunFrame = replace(task.frame, span=span, before_start=None, before_end=None)
-    before = task.frame.before_start
-    back = before.value if before is not None else ZERO
-    things = tuple(
-        replace(thing, center=_moved(thing.center, back)) if back else thing
-        for thing in task.things
-    )
-    return replace(task, frame=frame, things=things)
-
-
-ON_WALL = Rule("place along a wall: from the clear line, and what lies before it", "place + before")
-
-
-def _moved(place: LengthFigure, by: Length) -> LengthFigure:
-    return ON_WALL.gives(place.value + by, place=place.value, before=by)
-
-
-def _mode(mode: Mode, lines: Mapping[RunName, Sequence[Ways]], *, approximate: bool) -> CrookedMode:
+def _mode(
+    mode: Mode, lines: Mapping[RunName, Sequence[Ways]], chosen: Mode, *, approximate: bool
+) -> CrookedMode:
     coffers = [
         _coffer(coffer_id(row, column), columns, rows, approximate=approximate)
         for row, rows in enumerate(lines[RunName.WIDTH], start=1)
@@ -129,7 +82,7 @@ def _mode(mode: Mode, lines: Mapping[RunName, Sequence[Ways]], *, approximate: b
     widths = [side for each in coffers for side in (each.towards_w1, each.towards_w3)]
     return CrookedMode(
         mode=mode,
-        chosen=mode == "keep_square",
+        chosen=mode == chosen,
         shortest=min(lengths, key=_value),
         longest=max(lengths, key=_value),
         narrowest=min(widths, key=_value),

@@ -13,7 +13,7 @@ from lacunar.layout.survey.shape import Shape, fold_faults, surveyed_shape
 from lacunar.layout.survey_records import CrookedRun
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, settled, snapped, turn
+from lacunar.measure.plane import Spot, crossing, distance, settled, snapped
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, Room, RunName
 from lacunar.model.survey import Crooked, Excess, FourSpots, GridMode, Survey
@@ -75,7 +75,8 @@ def square_frame(room: Room, taken_up: Collection[str] = ()) -> SquareFrame | No
     """Turn a surveyed room into its frame; None for a room that was not surveyed.
 
     Parameters: `room`; `taken_up`, the walls where something stands that takes up what lies
-    between: excess is shared only between two of them. Raises SpecRefused where the survey contradicts itself or leaves no clear rectangle.
+    between: excess is shared only between two of them. Raises SpecRefused where the survey
+    contradicts itself or leaves no clear rectangle.
     """
     if room.survey is None or room.crooked is None:
         return None
@@ -97,9 +98,7 @@ def square_frame(room: Room, taken_up: Collection[str] = ()) -> SquareFrame | No
     datum, right, top, left = (corner - low for corner in turned)
     corners = (datum, right, top, left)
     gaps = {wall: _gaps(corners, wall, clear, approximate=approximate) for wall in WALLS}
-    runs = {
-        name: _run(name, inner, gaps, moved[name], approximate=approximate) for name in RunName
-    }
+    runs = {name: _run(name, inner, gaps, moved[name], approximate=approximate) for name in RunName}
     member_at = _member_at(control, finished, low)
     return SquareFrame(shape, corners, runs, gaps, approximate, member_at)
 
@@ -174,9 +173,7 @@ def _moved(
                 for wall in walls
             )
             half = settled((end - start) / 2)
-            found[name] = MOVED.approximates(
-                half.length, widest_at_end=end, widest_at_start=start
-            )
+            found[name] = MOVED.approximates(half.length, widest_at_end=end, widest_at_start=start)
     return found
 
 

@@ -45,6 +45,8 @@ def surfaces(layout: Layout, parts: Sequence[Part]) -> Iterator[Quantity]:
 def _room(layout: Layout) -> NumberFigure:
     if layout.outlined is not None:
         return layout.outlined.area
+    if layout.followed is not None:
+        return layout.followed.room
     length, width = layout.length.span.at_start.value, layout.width.span.at_start.value
     area = (length / FOOT) * (width / FOOT)
     return ROOM.gives(area, length=length, width=width, foot=FOOT)
@@ -151,7 +153,7 @@ def _beams(layout: Layout) -> NumberFigure:
         " the room but for the coffers",
         f"{_IN_SQUARE_FEET} + room - coffers",
         area,
-        approximate=any(side.approximate for side in seen.values()),
+        approximate=layout.followed is not None or any(s.approximate for s in seen.values()),
         foot=FOOT,
         room=room,
         coffers=openings,
@@ -170,6 +172,8 @@ def _openings(layout: Layout) -> NumberFigure:
 
 
 def _whole_openings(layout: Layout) -> NumberFigure:
+    if layout.followed is not None:
+        return layout.followed.openings
     openings: Sizes = {}
     for coffer in layout.coffers:
         _add(openings, (coffer.length.value, coffer.width.value))
@@ -178,21 +182,32 @@ def _whole_openings(layout: Layout) -> NumberFigure:
 
 def _sides(layout: Layout, coffer: Coffer) -> Iterator[tuple[Length, str]]:
     """The sides of a coffer that are beams': how long each is, and whose."""
-    for run, number, along in (
-        (layout.run(RunName.LENGTH), coffer.column, coffer.width.value),
-        (layout.run(RunName.WIDTH), coffer.row, coffer.length.value),
+    w1, w2, w3, w4 = _lengths(layout, coffer)
+    for run, number, lengths in (
+        (layout.run(RunName.LENGTH), coffer.column, (w1, w3)),
+        (layout.run(RunName.WIDTH), coffer.row, (w4, w2)),
     ):
-        for beam_id in _beside(run, number):
-            yield along, beam_id
+        for beam_id, along in zip(_beside(run, number), lengths, strict=True):
+            if beam_id is not None:
+                yield along, beam_id
 
 
-def _beside(run: RunLayout, number: int) -> Iterator[str]:
-    """The beams on both sides of a column or row, counted from 1; a bare wall is none."""
+def _lengths(layout: Layout, coffer: Coffer) -> tuple[Length, ...]:
+    """A coffer's sides towards W1 to W4; they are unlike where the grid follows the walls."""
+    if layout.followed is None or layout.crooked is None:
+        length, width = coffer.length.value, coffer.width.value
+        return width, length, width, length
+    mode = next(each for each in layout.crooked.modes if each.chosen)
+    own = next(each for each in mode.coffers if each.id == coffer.id)
+    return tuple(side.value for side in own.sides)
+
+
+def _beside(run: RunLayout, number: int) -> Iterator[str | None]:
+    """The beams on both sides of a column or row, counted from 1; None at a bare wall."""
     at = [i for i, element in enumerate(run.elements) if element.kind is ElementKind.COFFER]
     place = at[number - 1]
     for beside in (place - 1, place + 1):
-        if 0 <= beside < len(run.elements):
-            yield run.elements[beside].id
+        yield run.elements[beside].id if 0 <= beside < len(run.elements) else None
 
 
 def _mouldings(parts: Sequence[Part]) -> NumberFigure:

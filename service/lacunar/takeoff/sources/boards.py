@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from lacunar.layout.board_records import BoardField, BoardLayout
 from lacunar.layout.opening_records import TaperedField
+from lacunar.layout.tapering import tapered_boards_of
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.model.boards import BoardRun
@@ -36,8 +37,7 @@ def board_pieces(source: Source) -> Iterator[Pieces]:
     boards = source.layout.boards
     if boards is None:
         return
-    measured = source.layout.measured_openings
-    tapered = {field.coffer: field for field in (measured.boards if measured else ())}
+    tapered = {field.coffer: field for field in tapered_boards_of(source.layout)}
     for field in boards.fields:
         tapers = tapered.get(field.coffers[0])
         if tapers is not None:

@@ -10,7 +10,7 @@ from lacunar.layout.moulding_records import (
     PieceEnd,
 )
 from lacunar.layout.mouldings.pieces import CROWN
-from lacunar.layout.opening_records import MeasuredOpening, Squareness
+from lacunar.layout.tapering import Corners, corners_out_of_square
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import given
 from lacunar.model.moulding import FlatMoulding
@@ -30,8 +30,6 @@ _CUTS = {end: EndCut(end.value) for end in PieceEnd}
 _SQUARE = Angle.of_degrees(90)
 # Who faces a side from inside the coffer has the sides toward these walls to the left and right.
 _BESIDE = {"W4": ("W3", "W1"), "W1": ("W4", "W2"), "W2": ("W1", "W3"), "W3": ("W2", "W4")}
-
-Corners = Mapping[frozenset[str], Angle]
 
 
 def moulding_pieces(source: Source) -> Iterator[Pieces]:
@@ -55,15 +53,7 @@ def moulding_pieces(source: Source) -> Iterator[Pieces]:
 
 def _corners(source: Source) -> Mapping[str, Corners]:
     """The corners of coffers that are out of square, by the walls toward which their sides lie."""
-    measured = source.layout.measured_openings
-    openings: tuple[MeasuredOpening, ...] = measured.openings if measured else ()
-    return {
-        opening.coffer: {
-            frozenset(corner.between): corner.angle.value for corner in opening.corners
-        }
-        for opening in openings
-        if opening.squareness is Squareness.OUT_OF_SQUARE
-    }
+    return corners_out_of_square(source.layout)
 
 
 def _in_coffers(

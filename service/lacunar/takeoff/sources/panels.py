@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
+from lacunar.layout.tapering import tapered_panels_of
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import RunName
@@ -18,8 +19,7 @@ def panel_pieces(source: Source) -> Iterator[Pieces]:
     With a grain, a piece's length lies along it. Without, its longer size is its length, and it may
     be turned.
     """
-    measured = source.layout.measured_openings
-    tapered = {panel.coffer for panel in (measured.panels if measured else ())}
+    tapered = {panel.coffer for panel in tapered_panels_of(source.layout)}
     for panel in source.layout.panels:
         along = list(_between(panel.length, panel.seams_along_length))
         up = list(_between(panel.width, panel.seams_along_width))
