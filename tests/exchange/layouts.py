@@ -151,6 +151,24 @@ BALANCED: Document = {
     },
     "grid": {"length": {"coffers": 3}, "width": {"coffers": 2}},
 }
+FOLLOWED: Document = {
+    **TAPED,
+    "room": {
+        **TAPED["room"],
+        "crooked": {"mode": "follow_walls", "out_of_square": "mitred_to_corners"},
+    },
+    "crown": {"face": "2 1/2"},
+    "panel": {"kind": "boards", "cover": 5},
+}
+SPLIT: Document = {
+    **TAPED,
+    "room": {
+        **TAPED["room"],
+        "members": [{"name": "S1", "on": "width", "center": 70, "width": 4, "drop": 4}],
+        "crooked": {"control": "S1", "excess": "split"},
+    },
+    "beams": {"crosswise": {"sides": "1x8", "bottom": "1x12"}, "lengthwise": "same"},
+}
 OUTLINED: Document = {
     "room": {
         "height": 108,
@@ -190,6 +208,8 @@ DOCUMENTS = {
     "level": LEVEL,
     "taped": TAPED,
     "balanced": BALANCED,
+    "followed": FOLLOWED,
+    "split": SPLIT,
     "outlined": OUTLINED,
 }
 

@@ -21,7 +21,7 @@ KEYS = [
     *("panel", "sheet_rips", "mouldings", "headroom", "heights", "levels"),
     *("backing", "marks", "casing_choices", "fitting", "crossings", "pieces"),
     *("ceiling_items", "wall_features"),
-    *("measured_openings", "crooked", "outlined", "cautions", "assumptions"),
+    *("measured_openings", "crooked", "followed", "outlined", "cautions", "assumptions"),
 ]
 
 

@@ -114,7 +114,10 @@ def _measured(
     if layout.measured_openings is not None:
         yield "Openings as measured", explain_openings(layout.measured_openings, tell)
     if layout.followed is not None:
-        yield "Grid along the walls", followed_in_words(layout.followed, tell)
+        yield (
+            "Grid along the walls",
+            followed_in_words(layout.followed, (*layout.beams, *layout.wall_beams), tell),
+        )
 
 
 def _above_and_behind(layout: Layout, word: BackingWords) -> Iterator[tuple[str, Lines]]:

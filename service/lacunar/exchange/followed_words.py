@@ -6,6 +6,7 @@ from typing import Any
 from lacunar.exchange.board_answer_words import Words
 from lacunar.exchange.explain_openings import explain_crown, explain_field, explain_panel
 from lacunar.layout.followed_records import FollowedBeam, FollowedWalls
+from lacunar.layout.records import Layout
 from lacunar.measure.figure import Figure
 
 Tell = Callable[[str, Figure[Any]], str]
@@ -49,12 +50,20 @@ FOLLOWED_WORDS: Words = {
 }
 
 
-def followed_in_words(followed: FollowedWalls, tell: Tell) -> Iterator[str]:
-    """Turn a grid along the walls into sentences."""
+def followed_in_words(followed: FollowedWalls, layout: Layout, tell: Tell) -> Iterator[str]:
+    """Turn a grid along the walls into sentences: marks from each wall, beams, what tapers."""
+    for marks in layout.marks:
+        for mark in marks.marks:
+            name = f"{mark.of}, {mark.side}, along the {marks.run} run's {marks.end} wall"
+            yield tell(name, mark.exact)
+    for beam in (*layout.beams, *layout.wall_beams):
+        for number, piece in enumerate(beam.pieces, start=1):
+            yield tell(f"{beam.id}, start of piece {number} along the other run", piece.start)
+            yield tell(f"{beam.id}, end of piece {number} along the other run", piece.end)
     yield tell("Area between the walls, in square feet", followed.room)
     yield tell("Area of all coffers, in square feet", followed.openings)
-    for beam in followed.beams:
-        yield from _beam(beam, tell)
+    for followed_beam in followed.beams:
+        yield from _beam(followed_beam, tell)
     for coffer in followed.coffers:
         yield tell(f"{coffer.coffer} stands off square by", coffer.out_of_square)
     for crown in followed.crown:

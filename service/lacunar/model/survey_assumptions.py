@@ -59,6 +59,7 @@ def decide_crooked(room: RoomSpec, units: Units, assuming: Assuming) -> Crooked 
     )
     # What only the other way to lay out asks for is settled without a word.
     square, following = (assuming if mode is each else Assuming() for each in GridMode)
+    how, limit = _tapering(said, units, following)
     return Crooked(
         mode=mode,
         control=square.settle(
@@ -79,15 +80,19 @@ def decide_crooked(room: RoomSpec, units: Units, assuming: Assuming) -> Crooked 
             VISIBLE_TAPER[units],
             "a strip that tapers more is seen to",
         ),
-        out_of_square=following.settle(
-            said.out_of_square,
-            "/room/crooked/out_of_square",
-            OutOfSquare.COPED_IN_PLACE,
-            COPE_CLOSES,
-        ),
-        out_of_square_limit=following.settle(
+        out_of_square=how,
+        out_of_square_limit=limit,
+    )
+
+
+def _tapering(said: CrookedSpec, units: Units, assuming: Assuming) -> tuple[OutOfSquare, Length]:
+    """How crown goes into coffers that taper, and from where they count as tapering."""
+    place = "/room/crooked/out_of_square"
+    return (
+        assuming.settle(said.out_of_square, place, OutOfSquare.COPED_IN_PLACE, COPE_CLOSES),
+        assuming.settle(
             said.out_of_square_limit,
-            "/room/crooked/out_of_square_limit",
+            f"{place}_limit",
             SQUARE_FRAME_HIDES[units],
             "what a square frame can be out and still be caulked",
         ),
