@@ -116,7 +116,7 @@ def _measured(
     if layout.followed is not None:
         yield (
             "Grid along the walls",
-            followed_in_words(layout.followed, (*layout.beams, *layout.wall_beams), tell),
+            followed_in_words(layout.followed, layout, tell),
         )
 
 

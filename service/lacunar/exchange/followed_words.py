@@ -6,7 +6,7 @@ from typing import Any
 from lacunar.exchange.board_answer_words import Words
 from lacunar.exchange.explain_openings import explain_crown, explain_field, explain_panel
 from lacunar.layout.followed_records import FollowedBeam, FollowedWalls
-from lacunar.layout.records import Layout
+from lacunar.layout.records import Beam, Layout, WallBeam
 from lacunar.measure.figure import Figure
 
 Tell = Callable[[str, Figure[Any]], str]
@@ -56,7 +56,8 @@ def followed_in_words(followed: FollowedWalls, layout: Layout, tell: Tell) -> It
         for mark in marks.marks:
             name = f"{mark.of}, {mark.side}, along the {marks.run} run's {marks.end} wall"
             yield tell(name, mark.exact)
-    for beam in (*layout.beams, *layout.wall_beams):
+    beams: tuple[Beam | WallBeam, ...] = (*layout.beams, *layout.wall_beams)
+    for beam in beams:
         for number, piece in enumerate(beam.pieces, start=1):
             yield tell(f"{beam.id}, start of piece {number} along the other run", piece.start)
             yield tell(f"{beam.id}, end of piece {number} along the other run", piece.end)
