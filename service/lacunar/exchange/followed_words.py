@@ -52,15 +52,7 @@ FOLLOWED_WORDS: Words = {
 
 def followed_in_words(followed: FollowedWalls, layout: Layout, tell: Tell) -> Iterator[str]:
     """Turn a grid along the walls into sentences: marks from each wall, beams, what tapers."""
-    for marks in layout.marks:
-        for mark in marks.marks:
-            name = f"{mark.of}, {mark.side}, along the {marks.run} run's {marks.end} wall"
-            yield tell(name, mark.exact)
-    beams: tuple[Beam | WallBeam, ...] = (*layout.beams, *layout.wall_beams)
-    for beam in beams:
-        for number, piece in enumerate(beam.pieces, start=1):
-            yield tell(f"{beam.id}, start of piece {number} along the other run", piece.start)
-            yield tell(f"{beam.id}, end of piece {number} along the other run", piece.end)
+    yield from _places(layout, tell)
     yield tell("Area between the walls, in square feet", followed.room)
     yield tell("Area of all coffers, in square feet", followed.openings)
     for followed_beam in followed.beams:
@@ -73,6 +65,19 @@ def followed_in_words(followed: FollowedWalls, layout: Layout, tell: Tell) -> It
         yield from explain_panel(panel, tell)
     for field in followed.boards:
         yield from explain_field(field, tell)
+
+
+def _places(layout: Layout, tell: Tell) -> Iterator[str]:
+    """Places that are told nowhere else: marks along each wall, and where pieces start and end."""
+    for marks in layout.marks:
+        for mark in marks.marks:
+            name = f"{mark.of}, {mark.side}, along the {marks.run} run's {marks.end} wall"
+            yield tell(name, mark.exact)
+    beams: tuple[Beam | WallBeam, ...] = (*layout.beams, *layout.wall_beams)
+    for beam in beams:
+        for number, piece in enumerate(beam.pieces, start=1):
+            yield tell(f"{beam.id}, start of piece {number} along the other run", piece.start)
+            yield tell(f"{beam.id}, end of piece {number} along the other run", piece.end)
 
 
 def _beam(beam: FollowedBeam, tell: Tell) -> Iterator[str]:

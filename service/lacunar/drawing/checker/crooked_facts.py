@@ -32,6 +32,8 @@ class StripFacts:
 class CrookedFacts:
     """A room out of square: its control wall, runs by name and end, strips, lengths surveyed.
 
+    `control` is empty where the grid follows the walls, or is square to a member.
+
     `modes` has the least and the largest sides of coffers of each way of laying out.
     """
 
@@ -54,7 +56,7 @@ def read_crooked(root: Node) -> CrookedFacts | None:
     lengths |= {name.upper(): survey[name].length for name in ("rising", "falling")}
     sides = ("shortest", "longest", "narrowest", "widest")
     return CrookedFacts(
-        control=node["control"].text,
+        control=node["control"].text if node["control_by"].value == "wall" else "",
         runs=dict(_runs(node["runs"])),
         strips=tuple(_strip(wall) for wall in node["walls"]),
         lengths=lengths,

@@ -7,7 +7,7 @@ from math import dist
 
 from lacunar.drawing.checker.crooked_facts import StripFacts
 from lacunar.drawing.checker.facts import WALLS_OF_RUN
-from lacunar.drawing.checker.figures import OVERALL, rounded, stop_places
+from lacunar.drawing.checker.figures import OVERALL, faces_to_show, rounded, stop_places
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, side_faces, wall_face
 from lacunar.drawing.checker.records import Finding, GroupRead
@@ -78,7 +78,7 @@ def _same_outline(drawn: Sequence[Spot], expected: Sequence[Spot]) -> bool:
 def tapers_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 80: each strip is as wide at both ends as the layout says, and its table says it."""
     crooked = subject.facts.crooked
-    if crooked is None:
+    if crooked is None or subject.facts.followed is not None:
         return
     for frame in plan_frames(subject):
         for strip in crooked.strips:
@@ -216,21 +216,21 @@ def both_ends_dimensioned(subject: Subject) -> Iterator[Finding]:
                     for line in one.dimensions
                 }
                 for beam in facts.wall_beams:
-                    starts = beam.wall == WALLS_OF_RUN[run][0]
-                    face = beam.far.at_start if starts else beam.near.at_start
-                    if beam.on == run and face not in reached:
+                    (side,) = faces_to_show(beam)
+                    if beam.on == run and stops.get(f"{beam.id}:{side}") not in reached:
                         message = f"no string of the {run} run stops at {beam.id} at its {end}"
                         yield sheet.finding(81, frame.view.id, message)
 
 
 def control_line_drawn(subject: Subject) -> Iterator[Finding]:
-    """Point 82: a crooked room has one control line, along the wall that the grid is square to."""
+    """Point 82: the control line lies along the wall that the grid is square to, if it is one."""
     sheet, crooked = subject.sheet, subject.facts.crooked
     for frame in plan_frames(subject):
         lines = list(sheet.of_kind("control-line", frame.view))
-        if len(lines) != (0 if crooked is None else 1):
+        by_wall = crooked is not None and bool(crooked.control)
+        if len(lines) != int(by_wall):
             yield sheet.finding(82, frame.view.id, f"has {len(lines)} control lines")
-        elif crooked is not None:
+        elif crooked is not None and by_wall:
             face = wall_face(sheet, frame.view, crooked.control)
             drawn = sheet.own_paths(lines[0])
             if not face or not drawn or not _beside(drawn[0].spots, face):
@@ -258,7 +258,8 @@ def survey_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
         for cell in cells
         if of == STRIP
     )
-    if walls != Counter(strip.wall for strip in crooked.strips):
+    strips = crooked.strips if first.facts.followed is None else ()
+    if walls != Counter(strip.wall for strip in strips):
         yield first.sheet.finding(83, "strips-table", "does not list what stands at every wall")
     lengths = {name: rounded(length, step) for name, length in crooked.lengths.items()}
     told = {
@@ -271,6 +272,28 @@ def survey_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
         yield first.sheet.finding(83, "wall-lengths-table", "does not list the walls as surveyed")
     if len(crooked.modes) > 1:
         yield from _modes_told(subjects, crooked.modes)
+
+
+def coffer_sizes_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
+    """Point 84: where the grid follows the walls, each side and diagonal is listed, once."""
+    first, followed = subjects[0], subjects[0].facts.followed
+    told: dict[tuple[str, str], list[Fraction | None]] = {}
+    for each in subjects:
+        for of, cells in _rows(each, "coffer-size-row"):
+            for cell in cells:
+                told.setdefault((of, cell.data.get("name", "")), []).append(_told(each, cell))
+    wanted = {
+        (coffer, name): [rounded(size, first.facts.step)]
+        for coffer, sizes in (followed.sizes if followed else {}).items()
+        for name, size in zip(SIZE_NAMES, sizes, strict=True)
+    }
+    for key in sorted({*told, *wanted}):
+        if told.get(key) != wanted.get(key):
+            message = f"does not tell {' '.join(key)} as it is laid out"
+            yield first.sheet.finding(84, "coffer-sizes-table", message)
+
+
+SIZE_NAMES = ("W1", "W2", "W3", "W4", "RISING", "FALLING")
 
 
 def _modes_told(

@@ -37,6 +37,10 @@ def _crown(
     group = next(group for group in groups if group.data.get("id") == seen.id)
     corners = [frame.spot(x, y) for x, y in coffer.corners]
     expected = _seen_corners(frame, coffer, seen)
+    followed = subject.facts.followed
+    if followed is not None and coffer.id in followed.tapering:
+        size = min(followed.sizes[coffer.id][wall] for wall in (1, 3))
+        expected = _set_in(corners, float((size - seen.length) / 2) / frame.ratio)
     paths = subject.sheet.own_paths(group)
     outlines = [path.spots for path in paths if path.closed]
     if len(outlines) != 1 or not _same(outlines[0], expected):
@@ -60,6 +64,25 @@ def _seen_corners(frame: PlanFrame, coffer: CofferFacts, seen: SeenFacts) -> lis
         )
         for corner in coffer.corners
     ]
+
+
+def _set_in(corners: Sequence[Spot], inward: float) -> list[Spot]:
+    """Corners, counter-clockwise as they lie, with every side moved inward: where lines cross."""
+    moved = []
+    for number, corner in enumerate(corners):
+        after = corners[(number + 1) % len(corners)]
+        long = dist(corner, after)
+        x, y = (after.y - corner.y) / long * inward, (corner.x - after.x) / long * inward
+        moved.append((Spot(corner.x + x, corner.y + y), Spot(after.x + x, after.y + y)))
+    return [_crossing(moved[number - 1], line) for number, line in enumerate(moved)]
+
+
+def _crossing(one: tuple[Spot, Spot], other: tuple[Spot, Spot]) -> Spot:
+    (x1, y1), (x2, y2) = one
+    (x3, y3), (x4, y4) = other
+    turned = (x2 - x1) * (y4 - y3) - (y2 - y1) * (x4 - x3)
+    share = ((x3 - x1) * (y4 - y3) - (y3 - y1) * (x4 - x3)) / turned
+    return Spot(x1 + (x2 - x1) * share, y1 + (y2 - y1) * share)
 
 
 def _same(drawn: Sequence[Spot], expected: Sequence[Spot]) -> bool:

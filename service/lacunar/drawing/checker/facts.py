@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
+from lacunar.drawing.checker.followed_facts import FollowedFacts, read_followed
 from lacunar.drawing.checker.json_node import Node
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 
@@ -84,12 +85,16 @@ class SeenFacts:
 
 @dataclass(frozen=True, slots=True)
 class MarkFacts:
-    """A running mark: whose it is, which side of it, and its rounded place from the datum."""
+    """A running mark: whose it is, which side of it, and its rounded place from the datum.
+
+    Marks are equal where they are marked alike, whatever their `exact` places.
+    """
 
     kind: str
     of: str
     side: str
     mark: Fraction
+    exact: Fraction = field(default=Fraction(0), compare=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -116,7 +121,7 @@ class LayoutFacts:
     """One layout. `marks` are those of a run at the `start` or the `end` of the other one.
 
     `outline` are the room's corners, counter-clockwise from the datum; `crooked` None in a room
-    that is square, `outline_facts` in one with four walls.
+    that is square, `followed` where the grid is, `outline_facts` in one with four walls.
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
@@ -141,6 +146,7 @@ class LayoutFacts:
     title: Mapping[str, str] = field(default_factory=dict)
     joists: JoistFacts | None = None
     crooked: CrookedFacts | None = None
+    followed: FollowedFacts | None = None
     outline_facts: OutlineFacts | None = None
 
     @property
@@ -152,11 +158,28 @@ class LayoutFacts:
 
     def before(self, run: str, end: str) -> Fraction:
         """How far a run's start wall lies before the line that is divided, at one end."""
+        if self.followed is not None:
+            return -self._wall_along(run, end)[0]
         return self.crooked.runs[run, end].before if self.crooked else Fraction(0)
 
     def span(self, run: str, end: str) -> Fraction:
-        """From wall to wall along a run, at one end."""
+        """From wall to wall along a run, at one end; in a grid along the walls, along the wall."""
+        if self.followed is not None and self.crooked is not None:
+            return self.crooked.lengths[wall_along(run, end)]
         return self.crooked.runs[run, end].span if self.crooked else self.spans[run].at_start
+
+    def level(self, run: str, end: str) -> Fraction:
+        """How much of a way from the start wall, at one end, goes along the run."""
+        if self.followed is None:
+            return Fraction(1)
+        start, stop = self._wall_along(run, end)
+        return (stop - start) / self.span(run, end)
+
+    def _wall_along(self, run: str, end: str) -> tuple[Fraction, Fraction]:
+        """Where the wall along a run, at one end, starts and ends along it."""
+        along = 0 if run == "length" else 1
+        one, other = self.wall_ends(wall_along(run, end))
+        return min(one[along], other[along]), max(one[along], other[along])
 
     def wall_ends(self, wall: str) -> tuple[tuple[Fraction, Fraction], tuple[Fraction, Fraction]]:
         """The corners a wall goes between, clockwise: W1 starts at the datum."""
@@ -182,6 +205,12 @@ class LayoutFacts:
             for end in ("start", "end")
         )
         return bool(other) and one != other
+
+
+def wall_along(run: str, end: str) -> str:
+    """The wall that lies along a run at the start or at the end of the other one."""
+    walls = WALLS_OF_RUN["width" if run == "length" else "length"]
+    return walls[0 if end == "start" else 1]
 
 
 def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
@@ -219,6 +248,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         title=dict(_title(ceiling)),
         joists=_joists(ceiling),
         crooked=read_crooked(root),
+        followed=read_followed(root),
         outline_facts=odd,
     )
 
@@ -343,4 +373,5 @@ def _seen(mouldings: Node) -> Iterator[SeenFacts]:
 
 
 def _mark(node: Node) -> MarkFacts:
-    return MarkFacts(node["kind"].text, node["of"].text, node["side"].text, node["mark"].length)
+    exact, mark = node["exact"].length, node["mark"].length
+    return MarkFacts(node["kind"].text, node["of"].text, node["side"].text, mark, exact)

@@ -149,7 +149,8 @@ def _places(subject: Subject, run: str, end: str) -> dict[str, Fraction]:
     facts = subject.facts
     before = facts.before(run, end)
     stops = stop_places(facts, run, end)
-    places = {name: rounded(place + before, facts.step) for name, place in stops.items()}
+    level = facts.level(run, end)
+    places = {n: rounded((place + before) / level, facts.step) for n, place in stops.items()}
     for fact in facts.marks.get((run, end), ()):
         places[_stop_name(fact.kind, fact.of, fact.side)] = fact.mark
     for mark in marks_read(subject.sheet):
@@ -185,8 +186,8 @@ def faces_from_datum(subject: Subject) -> Iterator[Finding]:
         for beam in (*facts.beams, *facts.wall_beams):
             if beam.on != string.run:
                 continue
-            for side, place in _faces_to_show(beam):
-                if place not in reached:
+            for side in faces_to_show(beam):
+                if stops.get(f"{beam.id}:{side}") not in reached:
                     message = f"does not stop at the {side} face of {beam.id}"
                     yield sheet.finding(12, string.group.id, message)
 
@@ -214,20 +215,25 @@ def _strings_missing(subject: Subject) -> Iterator[Finding]:
                 yield sheet.finding(12, view.id, message)
 
 
-def _faces_to_show(beam: BeamFacts) -> Iterator[tuple[str, Fraction]]:
+def faces_to_show(beam: BeamFacts) -> Iterator[str]:
     """The faces a beam has towards coffers; one at a wall has only the one away from it."""
     _, end_wall = WALLS_OF_RUN[beam.on]
     if beam.wall != end_wall:
-        yield "far", beam.far.at_start
+        yield "far"
     if not beam.wall or beam.wall == end_wall:
-        yield "near", beam.near.at_start
+        yield "near"
 
 
 def stop_places(facts: LayoutFacts, run: str, end: str) -> dict[str, Fraction]:
     """Where the layout has each place that a dimension can name, along a run, unrounded."""
     start_wall, end_wall = WALLS_OF_RUN[run]
     before = facts.before(run, end)
-    places = {start_wall: -before, end_wall: facts.span(run, end) - before}
+    level = facts.level(run, end)
+    places = {start_wall: -before, end_wall: facts.span(run, end) * level - before}
+    if facts.followed is not None:
+        for mark in facts.marks[run, end]:
+            places[_stop_name(mark.kind, mark.of, mark.side)] = mark.exact * level - before
+        return _with_shared_faces(facts, run, places)
     if facts.outline_facts is not None:
         places |= dict(facts.outline_facts.places(run))
     for beam in (*facts.beams, *facts.wall_beams):
@@ -236,6 +242,20 @@ def stop_places(facts: LayoutFacts, run: str, end: str) -> dict[str, Fraction]:
             places[f"{beam.id}:far"] = beam.far.at_start
             places[f"{beam.id}:center"] = beam.center.at_start
     return places
+
+
+def _with_shared_faces(
+    facts: LayoutFacts, run: str, places: dict[str, Fraction]
+) -> dict[str, Fraction]:
+    """The places with the faces of what stands at walls that are marked as another's."""
+    faces = {
+        f"{beam.id}:{side}": line.at_start
+        for beam in facts.wall_beams
+        if beam.on == run
+        for side, line in (("near", beam.near), ("far", beam.far))
+    }
+    at = {faces[name]: place for name, place in places.items() if name in faces}
+    return {**{name: at[place] for name, place in faces.items() if place in at}, **places}
 
 
 def strings_wall_to_wall(subject: Subject) -> Iterator[Finding]:

@@ -146,6 +146,10 @@ def _beams(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:
             for piece in record.pieces
             for side in ("near", "far")
         ]
+        followed = subject.facts.followed
+        if followed is not None:
+            faces = followed.faces.get(record.id, ())
+            expected = [tuple(frame.spot(*end) for end in face) for face in faces]
         yield from _compared(subject, group, lines, expected)
         yield from _stated_faces(subject, group, record)
         yield from _center_line(subject, frame, group, record)
@@ -171,6 +175,10 @@ def _center_line(
         frame.on(record.on, record.center.at_start, ends[0]),
         frame.on(record.on, record.center.at_end, ends[1]),
     )
+    followed = subject.facts.followed
+    if followed is not None and record.id in followed.centers:
+        start, end = followed.centers[record.id]
+        center = frame.spot(*start), frame.spot(*end)
     for path in subject.sheet.own_paths(group):
         on_center = all(_within(spot, center) for spot in path.spots)
         if path.pen and path.pen.name == "center" and not on_center:
@@ -223,7 +231,9 @@ def _on_face(
     """Where a face of a beam's piece lies on paper; a face is straight."""
     line = record.near if side == "near" else record.far
     whole = _across(subject, record)
-    ends = _reaching(subject, record, line.at_start, piece)
+    ends = piece
+    if subject.facts.followed is None:
+        ends = _reaching(subject, record, line.at_start, piece)
     ends = _slanted(subject, record, side, ends)
     places = (line.at_start + (line.at_end - line.at_start) * end / whole for end in ends)
     return tuple(frame.on(record.on, place, end) for place, end in zip(places, ends, strict=True))

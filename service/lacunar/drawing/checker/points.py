@@ -98,6 +98,7 @@ SET_POINTS = (
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
     SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
+    SetPoint(84, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 

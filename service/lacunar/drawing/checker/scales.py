@@ -10,6 +10,7 @@ from fractions import Fraction
 from math import dist
 
 from lacunar.drawing.checker.dimension_lines import DimensionLine, dimension_line, dimension_lines
+from lacunar.drawing.checker.facts import WALLS_OF_RUN
 from lacunar.drawing.checker.figures import stop_places
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, ratio
@@ -67,12 +68,22 @@ def _length_faults(subject: Subject, dimension: DimensionLine, scale: float) -> 
     except ValueError:
         yield "does not state its exact size"
         return
-    if abs(dimension.drawn - exact / scale) > TOLERANCE:
-        yield f"drawn {dimension.drawn:.3f} mm long, {exact / scale:.3f} mm is to scale"
+    due = exact / scale * float(_level(subject, dimension))
+    if abs(dimension.drawn - due) > TOLERANCE:
+        yield f"drawn {dimension.drawn:.3f} mm long, {due:.3f} mm is to scale"
     figure = printed(dimension.figure.text, subject.sheet)
     # A millionth of a millimeter is what the decimals may hide.
     if figure is not None and abs(float(figure) - exact) > float(subject.facts.step) + 1e-6:
         yield f"prints {in_words(figure)} for {exact} mm, more than a step off"
+
+
+def _level(subject: Subject, dimension: DimensionLine) -> Fraction:
+    """How much of what a dimension measures goes along its run: along a wall aslant, not all."""
+    string = subject.sheet.around(dimension.group, "dimension-string")
+    run = string.data.get("run", "") if string else ""
+    if string is None or run not in WALLS_OF_RUN:
+        return Fraction(1)
+    return subject.facts.level(run, string.data.get("end", "start"))
 
 
 def _ends_elsewhere(subject: Subject, frame: PlanFrame) -> Iterator[Finding]:

@@ -25,6 +25,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
+from lacunar.layout.tapering import tapered_boards_of
 from lacunar.measure.length import ZERO
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -76,8 +77,9 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
 
 
 def _control_line(layout: Layout) -> Iterator[LegendEntry]:
-    if layout.crooked is not None and not layout.crooked.square:
-        meaning = f"Control line: the grid is square to {layout.crooked.control}"
+    crooked = layout.crooked
+    if crooked is not None and not crooked.square and crooked.control_by == "wall":
+        meaning = f"Control line: the grid is square to {crooked.control}"
         yield LegendEntry("control-line", meaning)
 
 
@@ -191,14 +193,13 @@ def _note_texts(layout: Layout, wording: SheetWording) -> list[str]:
 
 def _measured_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
     """That coffers were measured, and where boards taper for it."""
-    if layout.measured_openings is None:
-        return
-    yield (
-        "The plan is dimensioned as planned. Trim, panels and boards of coffers that were measured"
-        " follow the table of openings as measured; in it, R is the diagonal that rises to the"
-        " right on the plan, F the one that falls."
-    )
-    yield from tapered_notes(layout.measured_openings.boards, wording)
+    if layout.measured_openings is not None:
+        yield (
+            "The plan is dimensioned as planned. Trim, panels and boards of coffers that were"
+            " measured follow the table of openings as measured; in it, R is the diagonal that"
+            " rises to the right on the plan, F the one that falls."
+        )
+    yield from tapered_notes(tuple(tapered_boards_of(layout)), wording)
 
 
 def _opening_notes(layout: Layout, wording: SheetWording) -> list[str]:

@@ -51,6 +51,7 @@ from lacunar.drawing.views.reflected_ceiling_plan import (
 )
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Beam, BeamProfile, Layout
+from lacunar.layout.tapering import crown_out_of_square
 from lacunar.measure.length import Length
 
 PLAN_PAD = 4.0
@@ -281,13 +282,11 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
 
 
 def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
-    """Tables of openings as measured and of their corners; nothing where nothing was measured."""
+    """Tables of openings as measured, and of corners that crown is mitred to."""
     found = sheets.layout.measured_openings
-    if found is None:
-        return ()
     return (
-        *openings_tables(found.openings, width, most, sheets.wording),
-        *corner_tables(found.crown, width, most),
+        *openings_tables(found.openings if found else (), width, most, sheets.wording),
+        *corner_tables(tuple(crown_out_of_square(sheets.layout)), width, most),
     )
 
 

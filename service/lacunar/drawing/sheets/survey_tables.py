@@ -1,6 +1,6 @@
 """Tables and notes of a crooked room: walls as surveyed, strips at walls, both ways to lay out."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
@@ -14,7 +14,8 @@ from lacunar.measure.angle import Angle
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.measure.writing import decimal_text
-from lacunar.model.room import START_WALL
+from lacunar.model.room import START_WALL, WALLS
+from lacunar.model.survey import CORNERS
 
 SHARED_PLACES = 4
 DIAGONALS = ("rising", "falling")
@@ -26,7 +27,7 @@ def survey_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> t
     if crooked is None or crooked.square:
         return ()
     blocks = [
-        *in_blocks("strip", "strips", "STRIPS AT WALLS", _strips(layout, crooked, wording), space),
+        *_at_walls(layout, crooked, space, wording),
         *in_blocks(
             "wall-length",
             "wall-lengths",
@@ -40,6 +41,40 @@ def survey_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> t
         title = "SQUARE GRID OR ALONG WALLS"
         blocks.extend(in_blocks("mode", "modes", title, _modes(crooked.modes, wording), space))
     return tuple(blocks)
+
+
+def _at_walls(
+    layout: Layout, crooked: CrookedRoom, space: TableSpace, wording: SheetWording
+) -> Iterator[Block]:
+    """The strips that taper; where the grid follows the walls, the coffers that do."""
+    if layout.followed is None:
+        title, columns = "STRIPS AT WALLS", _strips(layout, crooked, wording)
+        yield from in_blocks("strip", "strips", title, columns, space)
+        return
+    mode = next(each for each in crooked.modes if each.chosen)
+    columns = _coffers(mode, wording)
+    yield from in_blocks("coffer-size", "coffer-sizes", "SIZES OF COFFERS", columns, space)
+
+
+def _coffers(mode: CrookedMode, wording: SheetWording) -> list[WordColumn]:
+    """A row to each coffer: its sides by the wall they lie toward, its diagonals, its corners."""
+    coffers = mode.coffers
+    columns = [WordColumn("COFFER", tuple(coffer.id for coffer in coffers))]
+    for number, wall in enumerate(WALLS):
+        columns.append(_sizes(wall, [coffer.sides[number].value for coffer in coffers], wording))
+    for name in DIAGONALS:
+        sizes = [getattr(coffer, name).value for coffer in coffers]
+        columns.append(_sizes(name.upper(), sizes, wording))
+    for number, corner in enumerate(CORNERS):
+        cells = tuple(angle_text(coffer.corners[number].angle.value) for coffer in coffers)
+        columns.append(WordColumn(corner, cells))
+    return columns
+
+
+def _sizes(head: str, sizes: Sequence[Length], wording: SheetWording) -> WordColumn:
+    cells = tuple(wording.length(size) for size in sizes)
+    values = tuple(wording.exact(wording.rounded(size)) for size in sizes)
+    return WordColumn(head, cells, head, values)
 
 
 def _walls(survey: SurveyReport, wording: SheetWording) -> list[WordColumn]:
@@ -180,40 +215,71 @@ def _modes(modes: Sequence[CrookedMode], wording: SheetWording) -> list[WordColu
 
 
 def survey_notes(crooked: CrookedRoom | None, wording: SheetWording) -> tuple[str, ...]:
-    """What the grid is square to and how to check it, and how well the survey closed."""
+    """How the grid lies and how to check it, and how well the survey closed."""
     if crooked is None or crooked.square:
         return ()
+    told = _followed_notes() if crooked.mode == "follow_walls" else _square_notes(crooked, wording)
+    return (*told, *_survey_notes(crooked, wording))
+
+
+def _followed_notes() -> Iterator[str]:
+    yield (
+        "The grid follows the walls: each wall's length is divided by itself, and each beam joins"
+        " its marks at both its ends. Strings and marks are along the wall they are told for, from"
+        " W1 or W4, so that they differ at both ends of a run."
+    )
+    yield (
+        "Coffers taper: the table of their sizes has each side by the wall it lies toward, the"
+        " diagonals, and the corners by the walls that their sides lie toward. Measure before"
+        " cutting what goes into them."
+    )
+
+
+def _square_notes(crooked: CrookedRoom, wording: SheetWording) -> Iterator[str]:
+    """What the grid is square to and how to check it, and what stands at the walls."""
     survey = crooked.survey
     rising, falling, grid = (
         wording.length(figure.value)
         for figure in (survey.rising, survey.falling, crooked.grid_diagonal)
     )
-    notes = [
-        f"Control line: {crooked.control}. The grid is square to it; to check, both diagonals of"
-        f" the clear rectangle, between the innermost places of the walls, are {grid}. Those of the"
-        f" room are {rising}, rising to the right on the plan, and {falling}.",
+    what = "member " if crooked.control_by == "member" else ""
+    yield (
+        f"Control line: {what}{crooked.control}. The grid is square to it; to check, both diagonals"
+        f" of the clear rectangle, between the innermost places of the walls, are {grid}. Those of"
+        f" the room are {rising}, rising to the right on the plan, and {falling}."
+    )
+    yield (
         "Strings and marks are from W1 or W4 as it lies at the end they are told for. Next to the"
         " walls they show each strip's width there; its face is straight, the wall side tapers."
         " Beams that end at a wall are cut to it. The table of strips has both ends of each, the"
-        " one at W4 or W1 first, and the board that holds its widest place.",
-    ]
+        " one at W4 or W1 first, and the board that holds its widest place."
+    )
+    if any(run.moved.value for run in crooked.runs):
+        yield (
+            "What the room has beyond its clear lines is shared to both ends of a run, so that"
+            " strips are narrower somewhere than what is to stand there."
+        )
     bare = [wall for wall in crooked.walls if wall.strip is None and wall.widest.value]
     if bare:
         most = max(wall.widest.value for wall in bare)
         names = " and ".join(wall.wall for wall in bare)
-        notes.append(
+        yield (
             f"Nothing stands at {names}: the gap of up to {wording.detail(most)} there is counted"
             " with the openings beside it."
         )
+
+
+def _survey_notes(crooked: CrookedRoom, wording: SheetWording) -> Iterator[str]:
+    """How well the survey closed, and that there is another way to lay out."""
+    survey = crooked.survey
     if survey.closing_error is not None:
         error = _finely(abs(survey.closing_error.value), wording)
         shared = any(each.adjusted.value != each.measured for each in survey.lengths)
         shared = shared or any(each.adjusted.value != each.measured for each in survey.angles)
         then = "; it was shared out as the tables show" if shared else ""
-        notes.append(f"The survey closes to {error}{then}.")
-    if len(crooked.modes) > 1:
-        notes.append(
+        yield f"The survey closes to {error}{then}."
+    if len(crooked.modes) > 1 and crooked.mode == "keep_square":
+        yield (
             "The grid is drawn square. Along the walls, with each wall's length divided by itself,"
             " coffers would be as the table says: out of square, and unlike each other."
         )
-    return tuple(notes)

@@ -7,6 +7,10 @@ from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
+from lacunar.drawing.views.reflected_ceiling_plan.following import (
+    followed_centers,
+    followed_faces,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     angled_beams,
@@ -65,18 +69,20 @@ def _coffer(frame: PlanFrame, coffer: Coffer, place: IdPlace, typeface: Typeface
 
 def _beam(frame: PlanFrame, beam: Beam) -> Group:
     """Both faces of each piece of a beam, and its center line from wall to wall."""
-    faces = tuple(
-        Polyline(frame.stretch(face, beam.on, ends), style.OBJECT)
+    faces = followed_faces(frame, beam) or tuple(
+        frame.stretch(face, beam.on, ends)
         for piece in beam.pieces
         for face, ends in zip((beam.near, beam.far), face_ends(frame, beam, piece), strict=True)
     )
-    centers = tuple(
-        Polyline(frame.stretch(beam.center, beam.on, whole), style.CENTER)
-        for whole in stretches(frame, beam)
+    centers = followed_centers(frame, beam) or tuple(
+        frame.stretch(beam.center, beam.on, whole) for whole in stretches(frame, beam)
     )
     return Group(
         "beam",
-        (*faces, *centers),
+        (
+            *(Polyline(face, style.OBJECT) for face in faces),
+            *(Polyline(center, style.CENTER) for center in centers),
+        ),
         id=f"beam-{beam.id}",
         title=f"Beam {beam.id}",
         data={

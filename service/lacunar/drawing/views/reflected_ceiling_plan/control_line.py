@@ -9,9 +9,9 @@ OFF_WALL = WALL_BAND + 0.65
 
 
 def control_line(frame: PlanFrame) -> tuple[Group, ...]:
-    """The line along its wall; none in a room where every wall is square to every other."""
+    """The line along its wall; none in a square room, and none where that is a member's."""
     crooked = frame.layout.crooked
-    if crooked is None or crooked.square:
+    if crooked is None or crooked.square or crooked.control_by != "wall":
         return ()
     wall = next(each for each in walls_of(frame) if each.name == crooked.control)
     ends = (wall.point(0.0, OFF_WALL), wall.point(wall.span, OFF_WALL))

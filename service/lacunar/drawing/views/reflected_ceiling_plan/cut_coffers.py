@@ -83,7 +83,7 @@ def seen_polygon(frame: PlanFrame, coffer: PartialCoffer) -> tuple[Pt, ...]:
     fit = asked.fit_total / 2 if asked.method is CrownMethod.BENCH_FRAME else asked.fit_total * 0
     inward = sum(flats) + float((fit + crown.projection.value).millimeters)
     corners = corners_on_paper(frame, coffer)
-    found = _set_in(corners, inward / frame.ratio)
+    found = set_in(corners, inward / frame.ratio)
     edges = zip(corners, (*corners[1:], corners[0]), strict=True)
     inner = zip(found, (*found[1:], found[0]), strict=True)
     for (one, other), (start, end) in zip(edges, inner, strict=True):
@@ -93,7 +93,7 @@ def seen_polygon(frame: PlanFrame, coffer: PartialCoffer) -> tuple[Pt, ...]:
     return found
 
 
-def _set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:
+def set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:
     """A polygon with every edge moved inward; on paper, counter-clockwise has y going down."""
     ways = []
     for one, other in zip(corners, (*corners[1:], corners[0]), strict=True):

@@ -80,10 +80,13 @@ class PlanFrame:
     def piece_ends(self, on: RunName, face: EndPositions, piece: BeamPiece) -> tuple[float, float]:
         """Where a face of a beam's piece starts and ends along the beam [mm of paper].
 
-        A piece that ends at a clear line goes on to the wall itself.
+        A piece that ends at a clear line goes on to the wall itself; in a grid that follows the
+        walls it is told as far as it goes.
         """
         at, other = self.on_paper(face.at_start.value), on.other
         start, end = piece.start.value, piece.end.value
+        if self.layout.followed is not None:
+            return self.on_paper(start), self.on_paper(end)
         return (
             self.on_paper(start) if start else self.face_at(START_WALL[other], other, at),
             self.face_at(END_WALL[other], other, at)

@@ -42,14 +42,15 @@ class _StringsAt:
 
     def stop(self, name: str, figure: LengthFigure, *, center: bool = False) -> Stop:
         """A stop at a place of the run, marked from the wall at this end."""
-        return self._stop(name, figure.value, self.at.from_wall(figure), center=center)
+        return self._stop(name, self.at.from_wall(name, figure), center=center)
 
     def wall(self, name: str, from_wall: Length) -> Stop:
         """A stop at one of the run's walls."""
-        return self._stop(name, from_wall - self.at.before, from_wall)
+        return self._stop(name, from_wall)
 
-    def _stop(self, name: str, place: Length, from_wall: Length, *, center: bool = False) -> Stop:
-        at, mark = self.frame.on_paper(place), self.wording.rounded(from_wall)
+    def _stop(self, name: str, from_wall: Length, *, center: bool = False) -> Stop:
+        at = self.frame.on_paper(self.at.along_run(from_wall))
+        mark = self.wording.rounded(from_wall)
         return Stop(name, at, mark, from_wall, not center, self._inset(at))
 
     def _inset(self, at: float) -> float:
@@ -118,6 +119,8 @@ def far_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
         return _wall_strings(frame, run, wording, frame.layout.outlined)
     if not unlike(frame.layout, run, DIMENSIONED):
         return ()
+    if frame.layout.followed is not None:
+        return _all_openings(frame, run, wording)
     end = _OTHER[MAIN_END[run]]
     made = _StringsAt(frame, wording, RunEnd.of(frame.layout, run, end), end, far=True)
     laid_out = frame.layout.run(run)
@@ -131,6 +134,14 @@ def far_strings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[
     if not within:
         return (overall,)
     return made.string("strips", [stops[0], *within, stops[-1]]), overall
+
+
+def _all_openings(frame: PlanFrame, run: RunName, wording: SheetWording) -> tuple[String, ...]:
+    """Openings and the overall at a run's other end, where the grid follows the walls."""
+    end = _OTHER[MAIN_END[run]]
+    made = _StringsAt(frame, wording, RunEnd.of(frame.layout, run, end), end, far=True)
+    stops = _face_stops(made, frame.layout.run(run))
+    return made.string("openings", stops), made.string("overall", [stops[0], stops[-1]])
 
 
 def _wall_strings(

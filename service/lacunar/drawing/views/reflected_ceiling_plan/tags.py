@@ -10,8 +10,9 @@ from itertools import pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitted
-from lacunar.drawing.elements import Face, Group, Polyline
+from lacunar.drawing.elements import Face, Group, Polyline, Pt
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.following import followed_centers
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import stretches
 from lacunar.layout.records import Beam, ElementKind, WallBeam
@@ -95,7 +96,15 @@ def _too_near(
 
 
 def _center_of(frame: PlanFrame, beam: Beam) -> float:
-    """Where a beam's center line starts along its run [mm of paper]."""
+    """Where a beam's center line is along its run at its tag's end [mm of paper]."""
+    ends = followed_centers(frame, beam)
+    if ends:
+        # Crosswise beams have their tags where they start, lengthwise ones where they end.
+        return (
+            ends[0][0].x - frame.origin.x
+            if beam.on is RunName.LENGTH
+            else (frame.origin.y - ends[0][1].y)
+        )
     return frame.on_paper(beam.center.at_start.value)
 
 
@@ -128,6 +137,9 @@ def _drawn_outward(
     wall = frame.reach(run.other)[0 if start else 1]
     along = _center_of(frame, beam)
     stops = [end for stretch in stretches(frame, beam) for end in stretch]
+    for one, other in followed_centers(frame, beam):
+        x, y = frame.origin.x, frame.origin.y
+        stops = [one.x - x, other.x - x] if run is RunName.WIDTH else [y - one.y, y - other.y]
     face = min(stops) if start else max(stops)
     drawn = []
     reached, edge = outward * (face - wall), first
@@ -192,12 +204,20 @@ def _wall_row(
     for tag, place, beam in zip(labels[1:], places[1:], _at_wall(frame, wall), strict=True):
         out = ROW_EDGE + _depth(tag, run.other, typeface) / 2
         center = frame.along(run, face + outward * out, place)
-        middle = (beam.near.at_start.value + beam.far.at_start.value) / 2
-        target = frame.along(run, frame.on_paper(middle), place)
+        target = _middle_of(frame, run, beam, place)
         edge = frame.along(run, face + outward * ROW_EDGE, place)
         leader = Polyline((edge, target), style.LEADER)
         drawn.append(tag.drawn(center, typeface, leader, dot(target)))
     return drawn
+
+
+def _middle_of(frame: PlanFrame, run: RunName, beam: WallBeam, place: float) -> Pt:
+    """The middle between the faces of what stands at a wall, so far along that [mm of paper]."""
+    if frame.layout.followed is None:
+        middle = (beam.near.at_start.value + beam.far.at_start.value) / 2
+        return frame.along(run, frame.on_paper(middle), place)
+    near, far = (frame.line_at(face, run, place) for face in (beam.near, beam.far))
+    return Pt((near.x + far.x) / 2, (near.y + far.y) / 2)
 
 
 def _fit(frame: PlanFrame, run: RunName, wall: str, typeface: Typeface) -> bool:
