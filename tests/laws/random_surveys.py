@@ -24,7 +24,31 @@ def random_surveys(count: int, seed: int) -> Iterator[Spec]:
     """So many specs of surveyed rooms, always the same ones for a seed."""
     for number, spec in enumerate(random_specs(count, seed)):
         _survey(spec, Random(f"survey {seed}:{number}"))
+        _lie(spec, Random(f"crooked {seed}:{number}"))
         yield spec
+
+
+def _lie(spec: dict[str, Any], chance: Random) -> None:
+    """Lay the grid along the walls, or square to a member, or share the excess, now and then.
+
+    By a chance of its own, so that the surveys of a seed stay what they were.
+    """
+    room = spec["room"]
+    way = chance.random()
+    if way < 0.4:
+        room["crooked"] = {"mode": "follow_walls"}
+        if chance.random() < 0.5:
+            room["crooked"]["out_of_square"] = "mitred_to_corners"
+        for run in spec["grid"].values():
+            # A bare wall takes part in a grid along the walls like any other.
+            if chance.random() < 0.2:
+                run[chance.choice(("start", "end"))] = "none"
+    elif way < 0.6:
+        room.setdefault("crooked", {})["excess"] = "split"
+    elif way < 0.8 and room.get("members"):
+        member = chance.choice(room["members"])
+        member.setdefault("name", "M1")
+        room.setdefault("crooked", {})["control"] = member["name"]
 
 
 def _survey(spec: dict[str, Any], chance: Random) -> None:

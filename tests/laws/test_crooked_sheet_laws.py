@@ -13,6 +13,7 @@ SEED = 1
 REFUSED_AT_MOST = 0.2
 WORDS = (
     *("mm", "in", "diagonals", "angles", "points", "bows", "control", "framing", "soffit"),
+    *("follow_walls", "mitred_to_corners", "split"),
     *(
         "members",
         "ceiling_items",
@@ -47,4 +48,8 @@ def test_the_rooms_differ_in_what_matters(outcomes: tuple[Outcome, ...]) -> None
     for word in WORDS:
         assert sum(f'"{word}"' in text for text in texts) >= 2, word
     crooked = [o for o in outcomes if any('class="control-line"' in svg for svg in o.svgs)]
-    assert len(crooked) > SPECS // 2
+    assert len(crooked) > SPECS // 3
+    along = [o for o in outcomes if any('class="coffer-size-row"' in svg for svg in o.svgs)]
+    assert len(along) > SPECS // 5
+    tapered = [o for o in along if any("MITRED TO CORNERS" in svg for svg in o.svgs)]
+    assert len(tapered) >= 2

@@ -3,11 +3,12 @@
 import json
 import math
 import random
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from typing import Any
 
 import pytest
+from scipy.optimize import least_squares as least_squares_fit
 
 from lacunar.exchange.ceiling_json import ceiling_to_json, digest
 from lacunar.exchange.layout_json import layout_to_json
@@ -200,53 +201,52 @@ def test_a_room_told_in_millimeters_is_the_same_room():
         assert one.crooked.walls == other.crooked.walls
 
 
-def spread(measured: dict[str, float]) -> dict[str, float]:
-    """The least squares solution the other way: by coordinates, with steps of Gauss and Newton.
+ENDS = {
+    **{"W1": (3, 0), "W2": (2, 3), "W3": (1, 2), "W4": (0, 1)},
+    **{"rising": (0, 2), "falling": (1, 3)},
+}
+"""The corners that each side and diagonal joins."""
+
+
+def best_corners(measured: dict[str, float]) -> list[tuple[float, float]]:
+    """The corners whose distances fit the measured ones best, as SciPy finds them.
 
     Unknown are the x of the corner of W3 and W4, and both coordinates of the two corners above.
     """
-    pairs = {"W1": (3, 0), "W2": (2, 3), "W3": (1, 2), "W4": (0, 1)}
-    pairs |= {"rising": (0, 2), "falling": (1, 3)}
+
+    def spots(at: Sequence[float]) -> list[tuple[float, float]]:
+        return [(0.0, 0.0), (at[0], 0.0), (at[1], at[2]), (at[3], at[4])]
+
+    def off(at: Sequence[float]) -> list[float]:
+        corners = spots(at)
+        return [math.dist(corners[a], corners[b]) - measured[n] for n, (a, b) in ENDS.items()]
+
     length, width = measured["W4"], measured["W1"]
-    at = [length, length, width, 0.0, width]
-    for _ in range(40):
-        spots = [(0.0, 0.0), (at[0], 0.0), (at[1], at[2]), (at[3], at[4])]
-        columns = {1: (0, None), 2: (1, 2), 3: (3, 4)}
-        rows, off = [], []
-        for name, (a, b) in pairs.items():
-            dx, dy = spots[b][0] - spots[a][0], spots[b][1] - spots[a][1]
-            long = math.hypot(dx, dy)
-            row = [0.0] * 5
-            for corner, sign in ((a, -1), (b, 1)):
-                for column, slope in zip(columns.get(corner, (None, None)), (dx, dy), strict=True):
-                    if column is not None:
-                        row[column] += sign * slope / long
-            rows.append(row)
-            off.append(measured[name] - long)
-        step = solved(rows, off)
-        at = [value + change for value, change in zip(at, step, strict=True)]
-    spots = [(0.0, 0.0), (at[0], 0.0), (at[1], at[2]), (at[3], at[4])]
-    return {name: math.dist(spots[a], spots[b]) for name, (a, b) in pairs.items()}
+    start = [length, length, width, 0.0, width]
+    exactly = {"xtol": 1e-15, "ftol": 1e-15, "gtol": 1e-15}
+    return spots(least_squares_fit(off, start, method="lm", **exactly).x)
 
 
-def solved(rows: list[list[float]], off: list[float]) -> list[float]:
-    """The normal equations of a least squares problem, by elimination."""
-    size = len(rows[0])
-    table = [
-        [sum(row[i] * row[j] for row in rows) for j in range(size)]
-        + [sum(row[i] * each for row, each in zip(rows, off, strict=True))]
-        for i in range(size)
-    ]
-    for i in range(size):
-        pivot = max(range(i, size), key=lambda row: abs(table[row][i]))
-        table[i], table[pivot] = table[pivot], table[i]
-        for j in range(size):
-            if j != i:
-                share = table[j][i] / table[i][i]
-                table[j] = [
-                    one - share * other for one, other in zip(table[j], table[i], strict=True)
-                ]
-    return [table[i][size] / table[i][i] for i in range(size)]
+def spread(measured: dict[str, float]) -> dict[str, float]:
+    """The distances of the corners that fit best."""
+    spots = best_corners(measured)
+    return {name: math.dist(spots[a], spots[b]) for name, (a, b) in ENDS.items()}
+
+
+def test_corners_of_a_room_are_those_that_fit_best():
+    """All six distances taped to a sixteenth, so that they contradict each other a little."""
+    chance = random.Random(21)
+    for _ in range(15):
+        survey = taped(places(chance))
+        layout = laid_out(spec(survey, chance.choice(WALLS)))
+        read = {**survey["sides"], **survey["diagonals"]}
+        best = best_corners({name: float(Fraction(each.split()[0])) for name, each in read.items()})
+        found = [complex(float(p.x.inches), float(p.y.inches)) for p in layout.outline]
+        wanted = [complex(*spot) for spot in best]
+        # SciPy has W4 along an axis; the layout has the control wall so.
+        way = (found[1] - found[0]) / abs(found[1] - found[0])
+        for one, other in zip(found, wanted, strict=True):
+            assert abs(one - found[0] - other * way) < 1e-3
 
 
 def test_what_is_shared_out_is_the_least_squares_solution():

@@ -32,9 +32,11 @@ BEYOND = Rule(
 )
 MOVED = Rule(
     "moved along the run so that both strips are widened by as much at most: half of what the"
-    " widest gap at the end wall is larger than that at the start wall",
+    " widest gap at the end wall is larger than that at the start wall, both unmoved",
     "(widest_at_end - widest_at_start) / 2",
 )
+ROUNDS = 6
+"""So many times is the rectangle moved to share what lies beyond it; each mends a hundredth."""
 MEMBER_PLACE = Rule(
     "place of the member that the grid is square to, from the clear line", "turned - clear_start"
 )
@@ -155,26 +157,42 @@ def _moved(
     crooked: Crooked,
     taken_up: Collection[str],
 ) -> Mapping[RunName, LengthFigure]:
-    """How far the clear rectangle is moved along each run to share the excess to both ends."""
+    """How far the clear rectangle is moved along each run to share the excess to both ends.
+
+    Moved along one run, it meets the walls of the other at other places; a few rounds settle that.
+    """
     inner, clear = lines
-    low = Spot(inner["W1"], inner["W4"])
-    datum, right, top, left = (corner - low for corner in turned)
-    split = crooked.excess is Excess.SPLIT and crooked.mode is GridMode.KEEP_SQUARE
-    found = {}
-    for name in RunName:
-        walls = START_WALL[name], END_WALL[name]
-        found[name] = given(ZERO)
-        if split and all(wall in taken_up for wall in walls):
-            start, end = (
-                max(
-                    gap.value
-                    for gap in _gaps((datum, right, top, left), wall, clear, approximate=True)
-                )
-                for wall in walls
-            )
-            half = settled((end - start) / 2)
-            found[name] = MOVED.approximates(half.length, widest_at_end=end, widest_at_start=start)
-    return found
+    moved = {name: given(ZERO) for name in RunName}
+    if crooked.excess is not Excess.SPLIT or crooked.mode is not GridMode.KEEP_SQUARE:
+        return moved
+    for _ in range(ROUNDS):
+        low = Spot(
+            inner["W1"] + moved[RunName.LENGTH].value, inner["W4"] + moved[RunName.WIDTH].value
+        )
+        datum, right, top, left = (corner - low for corner in turned)
+        gaps = {
+            wall: _gaps((datum, right, top, left), wall, clear, approximate=True) for wall in WALLS
+        }
+        moved = {name: _half_way(name, gaps, moved[name].value, taken_up) for name in RunName}
+    return moved
+
+
+def _half_way(
+    name: RunName,
+    gaps: Mapping[str, tuple[LengthFigure, LengthFigure]],
+    moved: Length,
+    taken_up: Collection[str],
+) -> LengthFigure:
+    """How far to move so that the widest gaps at both walls of a run are alike.
+
+    `gaps` are from where the rectangle is `moved` to already.
+    """
+    walls = START_WALL[name], END_WALL[name]
+    if not all(wall in taken_up for wall in walls):
+        return given(ZERO)
+    start, end = (max(gap.value for gap in gaps[wall]) for wall in walls)
+    start, end = start - moved, end + moved
+    return MOVED.approximates(on_grid((end - start) / 2), widest_at_end=end, widest_at_start=start)
 
 
 def _long(spot: Spot) -> bool:
