@@ -8,6 +8,7 @@ from typing import Any
 
 import pytest
 import shapely
+from shapely.affinity import scale
 
 from lacunar.exchange.ceiling_json import ceiling_to_json, digest
 from lacunar.exchange.layout_json import layout_to_json
@@ -179,7 +180,8 @@ def coffer_lines(
         long = shapely.LineString([room[start], room[stop]])
         at = sorted(float(m.exact.value.inches) for m in marks if m.kind in ("face", "wall"))
         faces.append([long.interpolate(place) for place in at])
-    joined = [shapely.LineString(pair) for pair in zip(*faces, strict=True)]
+    # A corner may lie at a line's very end, where nothing crosses but for rounding.
+    joined = [scale(shapely.LineString(pair), 1.1, 1.1) for pair in zip(*faces, strict=True)]
     kinds = [element.kind for element in layout.run(RunName(of)).elements]
     return [(joined[at], joined[at + 1]) for at, kind in enumerate(kinds) if str(kind) == "coffer"]
 

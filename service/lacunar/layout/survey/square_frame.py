@@ -13,7 +13,7 @@ from lacunar.layout.survey.shape import Shape, fold_faults, surveyed_shape
 from lacunar.layout.survey_records import CrookedRun
 from lacunar.measure.figure import LengthFigure, Rule, given
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, crossing, distance, settled, snapped
+from lacunar.measure.plane import Spot, crossing, distance, on_grid, settled, snapped
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.room import END_WALL, START_WALL, WALLS, MeasuredTo, Room, RunName
 from lacunar.model.survey import Crooked, Excess, FourSpots, GridMode, Survey
@@ -166,9 +166,8 @@ def _moved(
     if crooked.excess is not Excess.SPLIT or crooked.mode is not GridMode.KEEP_SQUARE:
         return moved
     for _ in range(ROUNDS):
-        low = Spot(
-            inner["W1"] + moved[RunName.LENGTH].value, inner["W4"] + moved[RunName.WIDTH].value
-        )
+        x, y = (moved[name].value for name in RunName)
+        low = Spot(inner["W1"] + x, inner["W4"] + y)
         datum, right, top, left = (corner - low for corner in turned)
         gaps = {
             wall: _gaps((datum, right, top, left), wall, clear, approximate=True) for wall in WALLS
