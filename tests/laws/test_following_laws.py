@@ -285,8 +285,8 @@ def test_a_mirrored_room_has_mirrored_coffers():
 
 
 @pytest.mark.parametrize("control", WALLS)
-def test_shared_excess_is_the_same_in_all_as_excess_where_it_lies(control: str):
-    """At each end both strips together are what they are unshared; the widest are as wide."""
+def test_shared_excess_adds_up_to_what_the_room_has_beyond_its_clear_lines(control: str):
+    """At each end both strips have their own widths and all the excess; the widest are alike."""
     chance = random.Random(10)
     for _ in range(4):
         survey = points(places(chance))
@@ -298,23 +298,18 @@ def test_shared_excess_is_the_same_in_all_as_excess_where_it_lies(control: str):
         )
         assert plain.crooked is not None
         assert split.crooked is not None
-        before = {wall.wall: wall for wall in plain.crooked.walls}
         after = {wall.wall: wall for wall in split.crooked.walls}
         for one, other in (("W1", "W3"), ("W4", "W2")):
             widest = [max(after[w].at_start.value, after[w].at_end.value) for w in (one, other)]
             assert abs((widest[0] - widest[1]).inches) < HAIR
+        beams = {beam.id: beam.width.value for beam in split.wall_beams}
         for now, then in zip(split.crooked.runs, plain.crooked.runs, strict=True):
             assert now.clear.value == then.clear.value
-            assert now.span_at_start.value.inches == pytest.approx(
-                float(then.span_at_start.value.inches), abs=10 * HAIR
-            )
-        for end in ("at_start", "at_end"):
-            for one, other in (("W1", "W3"), ("W4", "W2")):
-                shared, unshared = (
-                    sum(float(getattr(found[w], end).value.inches) for w in (one, other))
-                    for found in (after, before)
-                )
-                assert shared == pytest.approx(unshared, abs=0.01)
+            walls = [after[w] for w in (("W1", "W3") if now.run == "length" else ("W4", "W2"))]
+            own = beams[walls[0].strip or ""] + beams[walls[1].strip or ""]
+            for end, span in (("at_start", now.span_at_start), ("at_end", now.span_at_end)):
+                widths = [getattr(wall, end).value for wall in walls]
+                assert widths[0] + widths[1] == own + span.value - now.clear.value
         assert [c.length.value for c in split.coffers] == [c.length.value for c in plain.coffers]
 
 

@@ -116,7 +116,7 @@ def _corner_part(rows: Sequence[tuple[str, CornerCut]], part: int, width: float)
         Column("MITER", width * 0.83),
         Column("BEVEL", width),
     )
-    title, identity = "CROWN MITRED TO CORNERS: SAW", "corner-cuts"
+    title, identity = "SAW FOR CROWN CORNERS", "corner-cuts"
     if part > 1:
         title, identity = title + GOING_ON, f"{identity}-{part}"
     y = HEADING_HEIGHT + 5.4
