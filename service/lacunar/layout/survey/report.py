@@ -1,13 +1,14 @@
 """A closed survey as it is told: corners, walls and diagonals between finished faces."""
 
 from collections.abc import Sequence
+from functools import lru_cache
 
 from lacunar.layout.survey.control_line import WALL_ENDS
 from lacunar.layout.survey.square_frame import SquareFrame
 from lacunar.layout.survey_records import SurveyedCorner, SurveyedWall, SurveyReport
 from lacunar.measure.angle import Angle, corner_of_triangles
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
-from lacunar.measure.plane import Spot, distance, on_grid
+from lacunar.measure.plane import ORIGIN, Spot, distance, on_grid
 from lacunar.model.room import WALLS
 from lacunar.model.survey import CORNERS, Survey
 
@@ -18,15 +19,22 @@ CORNER = Rule(
     "acos((one * one + other * other - opposite * opposite) / (2 * one * other))",
 )
 _RIGHT_ANGLE = 90
+MANY = 256
+"""So many ways and corners are remembered, as a square grid has the same ones again and again."""
 
 
 def apart(one: Spot, other: Spot, *, approximate: bool) -> LengthFigure:
     """Turn two places into the figure of how far they are apart [length]."""
-    way = other - one
+    return _long(other - one, approximate=approximate)
+
+
+@lru_cache(maxsize=MANY)
+def _long(way: Spot, *, approximate: bool) -> LengthFigure:
+    """How long a way is. Coffers of a square grid all have the same few ways."""
     if not way.x or not way.y:
         tell = IN_LINE.approximates if approximate else IN_LINE.gives
         return tell(abs(way.x + way.y), way=way.x + way.y)
-    found = distance(one, other)
+    found = distance(ORIGIN, way)
     tell = APART.approximates if approximate or found.approximate else APART.gives
     length = on_grid(found.length) if found.approximate else found.length
     return tell(length, along=way.x, across=way.y)
@@ -34,9 +42,14 @@ def apart(one: Spot, other: Spot, *, approximate: bool) -> LengthFigure:
 
 def corner_of(before: Spot, corner: Spot, after: Spot, *, approximate: bool) -> AngleFigure:
     """Turn three places into the angle at the middle one [deg]."""
-    one, other = distance(corner, before), distance(corner, after)
-    opposite = distance(before, after)
-    way, onward = before - corner, after - corner
+    return _between(before - corner, after - corner, approximate=approximate)
+
+
+@lru_cache(maxsize=MANY)
+def _between(way: Spot, onward: Spot, *, approximate: bool) -> AngleFigure:
+    """The angle between two ways from a corner."""
+    one, other = distance(ORIGIN, way), distance(ORIGIN, onward)
+    opposite = distance(way, onward)
     # The ways say exactly whether a corner is square, also where a diagonal had to be cut off.
     square = not (way.x.inches * onward.x.inches + way.y.inches * onward.y.inches)
     cut_off = approximate or any(each.approximate for each in (one, other, opposite))
