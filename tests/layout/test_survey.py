@@ -279,3 +279,76 @@ def test_a_feature_is_where_it_was_taped_along_its_own_wall():
     layout = laid_out(surveyed(LEANING, wall_features=[door], crooked={"control": "W4"}))
     (check,) = layout.wall_features
     assert [check.near.value.inches, check.far.value.inches] == [40, 76]
+
+
+def following(survey: Spec, **more: Any) -> Spec:
+    given = surveyed(survey, **more)
+    given["room"]["crooked"] = {"mode": "follow_walls", **more.pop("crooked", {})}
+    return given
+
+
+def test_a_bare_wall_out_of_square_takes_part_in_a_grid_along_the_walls():
+    layout = laid_out(following(TRAPEZOID, grid={"length": {"coffers": 4, "end": "none"}}))
+    assert layout.crooked is not None
+    assert layout.crooked.control is None
+    last = layout.crooked.modes[-1].coffers[3]
+    assert last.towards_w3.value > last.towards_w1.value
+
+
+def test_walls_too_short_for_a_grid_along_them_are_refused():
+    fault = only_fault(following(TRAPEZOID, grid={"length": {"coffers": 30}}))
+    assert fault.pointer.startswith("/grid/length")
+
+
+def test_excess_that_leaves_a_strip_nothing_is_refused():
+    """W3 15 in out: half of that is more than the half beam there has."""
+    out = {name: {**at} for name, at in TRAPEZOID["points"].items()}
+    out["W2-W3"]["x"] = "195"
+    fault = only_fault(surveyed({"points": out}, crooked={"excess": "split"}))
+    assert (fault.code, fault.pointer) == ("strip_without_room", "/room/crooked/excess")
+
+
+def test_excess_at_a_bare_wall_stays_where_it_lies():
+    grid = {"length": {"coffers": 4, "start": "none"}, "width": run(3, "half")}
+    crooked = {"control": "W1", "excess": "split"}
+    layout = laid_out(surveyed(TRAPEZOID, crooked=crooked, grid=grid))
+    assert layout.crooked is not None
+    assert all(not each.moved.value for each in layout.crooked.runs)
+    assert wall(layout, "W3").taper.value == inches("1 1/2")
+
+
+def test_a_bow_is_scribed_where_the_grid_follows_the_walls():
+    survey = {**TRAPEZOID, "bows": {"W3": {"in": "1/2"}}}
+    strip = wall(laid_out(following(survey)), "W3")
+    assert strip.taper.value == ZERO
+    assert strip.scribe.value == inches("1/2")
+
+
+def test_a_measured_coffer_goes_by_its_measures_and_the_others_by_the_plan():
+    crown = {"face": "2 1/2", "spring_from_wall": 45}
+    planned = laid_out({**following(TRAPEZOID), "crown": crown})
+    assert planned.followed is not None
+    sides = {"W1": 40, "W2": "38 1/2", "W3": 40, "W4": 38}
+    taken = {
+        "grid": planned.grid_id,
+        "coffers": [{"coffer": "B2", "sides": sides, "diagonals": {"rising": "55 1/2"}}],
+    }
+    layout = laid_out({**following(TRAPEZOID), "crown": crown, "measured_openings": taken})
+    assert layout.followed is not None
+    assert layout.measured_openings is not None
+    (opening,) = layout.measured_openings.openings
+    assert layout.crooked is not None
+    mode = next(each for each in layout.crooked.modes if each.chosen)
+    coffer = next(each for each in mode.coffers if each.id == "B2")
+    assert [side.planned.value for side in opening.sides] == [side.value for side in coffer.sides]
+    assert "B2" not in [each.coffer for each in layout.followed.coffers]
+    assert len(layout.followed.coffers) == len(planned.followed.coffers) - 1
+
+
+def test_items_in_the_middle_of_coffers_that_taper_lie_between_their_corners():
+    light = {"kind": "light", "pattern": "coffer_centers", "diameter": 6}
+    layout = laid_out(following(TRAPEZOID, ceiling_items=[light]))
+    for item, coffer in zip(layout.items.items, layout.coffers, strict=True):
+        assert item.coffer == coffer.id
+        middle = sum((corner.x.inches for corner in coffer.corners), Fraction(0)) / 4
+        assert abs(item.x.value.inches - middle) < Fraction(1, 10**6)

@@ -18,6 +18,8 @@ POINTS = {
 }
 RISING = {"rising": "230 1/2"}
 
+MEMBER = {"name": "S1", "on": "length", "center": 90, "width": 4, "drop": 4}
+
 
 def found(room: dict[str, Any]) -> list[tuple[str, str]]:
     try:
@@ -63,6 +65,41 @@ def found(room: dict[str, Any]) -> list[tuple[str, str]]:
             {"survey": {"points": POINTS, "bows": {"W1": {"in": 13}}}},
             [("length_out_of_bounds", "/room/survey/bows/W1")],
         ),
+        (
+            {"survey": {"points": POINTS}, "crooked": {"control": "S1"}},
+            [("control_line_unknown", "/room/crooked/control")],
+        ),
+        (
+            {"survey": {"points": POINTS}, "crooked": {"control": "S1"}, "members": [MEMBER]},
+            [],
+        ),
+        (
+            {
+                "survey": {"points": POINTS},
+                "crooked": {"mode": "follow_walls", "control": "W2", "excess": "split"},
+            },
+            [
+                ("mode_without_setting", "/room/crooked/control"),
+                ("mode_without_setting", "/room/crooked/excess"),
+            ],
+        ),
+        (
+            {
+                "survey": {"points": POINTS},
+                "crooked": {"out_of_square": "coped_in_place", "out_of_square_limit": 1},
+            },
+            [
+                ("mode_without_setting", "/room/crooked/out_of_square"),
+                ("mode_without_setting", "/room/crooked/out_of_square_limit"),
+            ],
+        ),
+        (
+            {
+                "survey": {"points": POINTS},
+                "crooked": {"mode": "follow_walls", "out_of_square_limit": 9},
+            },
+            [("length_out_of_bounds", "/room/crooked/out_of_square_limit")],
+        ),
     ],
 )
 def test_surveys_that_cannot_be(room: dict[str, Any], faults: list[tuple[str, str]]):
@@ -76,4 +113,17 @@ def test_what_a_survey_leaves_open_is_listed():
     assert assumed["/room/survey/tolerance"] == Length.of_inches(1) / 2
     assert assumed["/room/crooked/control"] == "W1"
     assert assumed["/room/crooked/visible_taper"] == Length.of_inches(1) / 4
+    assert assumed["/room/crooked/mode"] == "keep_square"
+    assert assumed["/room/crooked/excess"] == "end"
+    assert "/room/crooked/out_of_square" not in assumed
     assert "/room/length" not in assumed
+
+
+def test_of_a_grid_along_the_walls_only_what_it_knows_is_assumed():
+    room = {"survey": {"points": POINTS}, "crooked": {"mode": "follow_walls"}}
+    resolved = resolve(spec_from({"room": {"height": 108, **room}}))
+    assumed = {each.pointer: each.value for each in resolved.assumptions}
+    assert assumed["/room/crooked/out_of_square"] == "coped_in_place"
+    assert assumed["/room/crooked/out_of_square_limit"] == Length.of_inches(1) / 8
+    assert "/room/crooked/control" not in assumed
+    assert "/room/crooked/excess" not in assumed
