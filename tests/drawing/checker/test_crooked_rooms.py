@@ -1,5 +1,6 @@
 """Seeded defects on the sheets of a room out of square: each is found under its own point."""
 
+import re
 from collections.abc import Callable
 from fractions import Fraction
 from typing import Any
@@ -164,3 +165,81 @@ def test_a_length_told_otherwise_is_found(drawn: Drawn, table: str, name: str) -
 
 def test_marks_of_the_other_end_left_out_are_found(drawn: Drawn) -> None:
     assert found(drawn, lambda sheet: sheet.remove("marks-length-end")) == {12}
+
+
+ALONG: dict[str, Any] = {
+    **SPEC,
+    "room": {
+        **SPEC["room"],
+        "crooked": {"mode": "follow_walls", "out_of_square": "mitred_to_corners"},
+    },
+    "crown": {"face": "2 1/2"},
+}
+
+
+@pytest.fixture(scope="module")
+def along() -> Drawn:
+    return drawn_set(ALONG)
+
+
+def test_a_grid_along_the_walls_as_drawn_has_no_findings(along: Drawn) -> None:
+    assert found(along, lambda sheet: None) == set()
+
+
+@pytest.mark.parametrize("part", ["beam-XB-1", "beam-LB-1", "wall-beam-WB-1", "coffer-A1"])
+def test_what_does_not_lie_along_the_walls_is_found(along: Drawn, part: str) -> None:
+    assert 16 in found(along, lambda sheet: sheet.move(part, 0.3, 0.3))
+
+
+def test_a_beam_drawn_square_is_found(along: Drawn) -> None:
+    """Its face upright, as it would be in a square grid, from where it starts."""
+
+    def spoil(sheet: Spoiled) -> None:
+        face = sheet.part("beam-XB-1", "path")
+        start, end = re.findall(r"(-?[\d.]+)[ ,](-?[\d.]+)", face.attrib["d"])
+        face.set("d", f"M{start[0]} {start[1]} L{start[0]} {end[1]}")
+
+    assert found(along, spoil) == {16}
+
+
+def test_crown_that_does_not_taper_with_its_coffer_is_found(along: Drawn) -> None:
+    assert 68 in found(along, lambda sheet: sheet.move("crown-A1", 0.2, 0.0))
+
+
+@pytest.mark.parametrize("name", ["length-openings-at-start", "width-openings-at-end"])
+def test_an_end_without_its_openings_is_found(along: Drawn, name: str) -> None:
+    assert 81 in found(along, lambda sheet: sheet.remove(f"string-{name}"))
+
+
+def test_openings_told_as_at_the_other_end_are_found(along: Drawn) -> None:
+    def spoil(sheet: Spoiled) -> None:
+        one = sheet.part("dim-length-openings-2", "text")
+        other = sheet.part("dim-length-openings-at-start-2", "text")
+        assert one.text != other.text
+        one.text, other.text = other.text, one.text
+
+    assert {9, 11} <= found(along, spoil)
+
+
+@pytest.mark.parametrize("name", ["W1", "W2", "W3", "W4", "RISING", "FALLING"])
+def test_a_coffer_told_in_another_size_is_found(along: Drawn, name: str) -> None:
+    def spoil(sheet: Spoiled) -> None:
+        cells = (g for g in sheet.root.iter() if g.get("data-name") == name)
+        told = next(g for g in cells if g.get("class") == "cell")
+        told.set("data-value", "60 in")
+        next(iter(told)).text = "5'-0\""
+
+    assert found(along, spoil) == {84}
+
+
+def test_a_list_of_coffers_left_out_is_found(along: Drawn) -> None:
+    assert found(along, lambda sheet: sheet.remove("coffer-sizes-table")) == {84}
+
+
+def test_a_control_line_where_none_is_drawn_is_found(along: Drawn, drawn: Drawn) -> None:
+    """The control line of the square grid, on the sheet of the one that follows the walls."""
+
+    def spoil(sheet: Spoiled) -> None:
+        sheet.group("view-1").append(Spoiled(drawn[0][0]).group("control-line"))
+
+    assert 82 in found(along, spoil)
