@@ -350,3 +350,58 @@ def test_a_take_off_has_all_that_a_tapering_ceiling_is_made_of():
         taken = take_off([layout])
         assert taken.parts
         assert "ends_aslant_not_taken_off" in [caution.code for caution in taken.cautions]
+
+
+def test_a_mirrored_room_with_its_excess_shared_has_mirrored_strips():
+    swap = {"W1": "W3", "W2": "W2", "W3": "W1", "W4": "W4"}
+    chance = random.Random(13)
+    wide = {"soffit": 12, "then": "half"}
+    grid = {name: {"coffers": 3, "start": wide, "end": wide} for name in ("length", "width")}
+    crooked = {"control": "W4", "excess": "split"}
+    for _ in range(4):
+        corners = places(chance)
+        one = laid_out(spec(points(corners), grid, crooked=crooked))
+        other = laid_out(spec(points(mirrored(corners)), grid, crooked=crooked))
+        assert one.crooked is not None
+        assert other.crooked is not None
+        twins = {wall.wall: wall for wall in other.crooked.walls}
+        for wall in one.crooked.walls:
+            twin = twins[swap[wall.wall]]
+            ends = twin.at_start.value, twin.at_end.value
+            first, last = ends if wall.wall in ("W1", "W3") else ends[::-1]
+            assert abs((wall.at_start.value - first).inches) < 20 * HAIR
+            assert abs((wall.at_end.value - last).inches) < 20 * HAIR
+
+
+def test_a_mirrored_room_kept_square_to_its_member_is_the_same_room():
+    """The member's centers are then taped from the other wall: what is left of W4 and of W2."""
+    chance = random.Random(14)
+    for _ in range(4):
+        corners = places(chance)
+        long = [math.dist(corners[a], corners[b]) for a, b in ((0, 1), (3, 2))]
+        taken = [70.0, 70 + chance.uniform(-2, 2)]
+        found = []
+        for room, ends in (
+            (corners, taken),
+            (mirrored(corners), [whole - at for whole, at in zip(long, taken, strict=True)]),
+        ):
+            center, at_end = (f"{at:.9f} in" for at in ends)
+            member = {"name": "S1", "on": "length", "center": center, "center_at_end": at_end}
+            layout = laid_out(
+                spec(
+                    points(room),
+                    {"length": {"coffers": [1, 1]}, "width": {"coffers": 2}},
+                    crooked={"control": "S1", "visible_taper": 12},
+                    room={"members": [{**member, "width": 3, "drop": 3}]},
+                    beams={"crosswise": {"sides": "1x8", "bottom": "1x10"}, "lengthwise": "same"},
+                )
+            )
+            assert layout.crooked is not None
+            found.append(layout.crooked)
+        one, other = found
+        for mine, its in zip(one.runs, other.runs, strict=True):
+            assert abs((mine.clear.value - its.clear.value).inches) < 20 * HAIR
+        tapers = [
+            sorted(float(wall.taper.value.inches) for wall in crooked.walls) for crooked in found
+        ]
+        assert tapers[0] == pytest.approx(tapers[1], abs=20 * HAIR)

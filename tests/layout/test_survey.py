@@ -352,3 +352,14 @@ def test_items_in_the_middle_of_coffers_that_taper_lie_between_their_corners():
         assert item.coffer == coffer.id
         middle = sum((corner.x.inches for corner in coffer.corners), Fraction(0)) / 4
         assert abs(item.x.value.inches - middle) < Fraction(1, 10**6)
+
+
+def test_a_feature_beyond_the_clear_line_is_told_what_is_there_first():
+    """W1 leans 40 in out: a window 20 from it above lies 20 short of the clear line."""
+    out = {name: {**at} for name, at in LEANING["points"].items()}
+    out["W1-W2"]["x"] = -40
+    window = {"name": "W", "kind": "window", "wall": "W2", "center": 20, "width": 10}
+    crooked = {"control": "W4", "visible_taper": 12}
+    layout = laid_out(surveyed({"points": out}, crooked=crooked, wall_features=[window]))
+    (check,) = layout.wall_features
+    assert check.on == "WB-1"

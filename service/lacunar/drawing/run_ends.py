@@ -106,4 +106,7 @@ def _along_wall(layout: Layout, run: RunName, end: End) -> RunEnd:
 
 def from_walls(layout: Layout, run: RunName, place: Length, end: End = "start") -> Length:
     """A place along a run, told from its start wall as it lies at an end, as it is taped."""
-    return place + RunEnd.of(layout, run, end).before
+    if layout.crooked is None:
+        return place
+    found = next(each for each in layout.crooked.runs if each.run is run)
+    return place + (found.before_start if end == "start" else found.before_end).value

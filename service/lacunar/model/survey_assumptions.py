@@ -74,7 +74,7 @@ def decide_crooked(room: RoomSpec, units: Units, assuming: Assuming) -> Crooked 
             Excess.END,
             "each strip takes up what lies between it and its own wall",
         ),
-        visible_taper=assuming.settle(
+        visible_taper=square.settle(
             said.visible_taper,
             "/room/crooked/visible_taper",
             VISIBLE_TAPER[units],

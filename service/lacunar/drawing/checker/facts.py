@@ -158,8 +158,6 @@ class LayoutFacts:
 
     def before(self, run: str, end: str) -> Fraction:
         """How far a run's start wall lies before the line that is divided, at one end."""
-        if self.followed is not None:
-            return -self._wall_along(run, end)[0]
         return self.crooked.runs[run, end].before if self.crooked else Fraction(0)
 
     def span(self, run: str, end: str) -> Fraction:
@@ -167,6 +165,12 @@ class LayoutFacts:
         if self.followed is not None and self.crooked is not None:
             return self.crooked.lengths[wall_along(run, end)]
         return self.crooked.runs[run, end].span if self.crooked else self.spans[run].at_start
+
+    def wall_before(self, run: str, end: str) -> Fraction:
+        """How far the wall that strings go along starts before that line; in a grid along walls."""
+        if self.followed is not None:
+            return -self._wall_along(run, end)[0]
+        return self.before(run, end)
 
     def level(self, run: str, end: str) -> Fraction:
         """How much of a way from the start wall, at one end, goes along the run."""

@@ -147,7 +147,7 @@ def _places(subject: Subject, run: str, end: str) -> dict[str, Fraction]:
     Where the face of one thing is the face of the next, only one of the two may be marked.
     """
     facts = subject.facts
-    before = facts.before(run, end)
+    before = facts.wall_before(run, end)
     stops = stop_places(facts, run, end)
     level = facts.level(run, end)
     places = {n: rounded((place + before) / level, facts.step) for n, place in stops.items()}
@@ -227,7 +227,7 @@ def faces_to_show(beam: BeamFacts) -> Iterator[str]:
 def stop_places(facts: LayoutFacts, run: str, end: str) -> dict[str, Fraction]:
     """Where the layout has each place that a dimension can name, along a run, unrounded."""
     start_wall, end_wall = WALLS_OF_RUN[run]
-    before = facts.before(run, end)
+    before = facts.wall_before(run, end)
     level = facts.level(run, end)
     places = {start_wall: -before, end_wall: facts.span(run, end) * level - before}
     if facts.followed is not None:

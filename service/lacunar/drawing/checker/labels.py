@@ -43,7 +43,7 @@ def parts_labelled(subject: Subject) -> Iterator[Finding]:
             tag = _tag(subject, frame, "beam", beam.id)
             if tag is None:
                 yield sheet.finding(15, f"beam-{beam.id}", "does not bear its id")
-            elif not _points_at(subject, tag, _strip(frame, beam)):
+            elif not _points_at(subject, tag, _strip(subject, frame, beam)):
                 message = f"the label {beam.id} does not lead to that beam"
                 yield sheet.finding(15, tag.id, message)
         for member in facts.members:
@@ -62,10 +62,14 @@ def _tag(subject: Subject, frame: PlanFrame, kind: str, of: str) -> GroupRead | 
     return None
 
 
-def _strip(frame: PlanFrame, beam: BeamFacts) -> Box:
+def _strip(subject: Subject, frame: PlanFrame, beam: BeamFacts) -> Box:
     """The stretch of paper between a beam's faces, from wall to wall and far beyond."""
     across = (-BEYOND, BEYOND)
-    sides = (beam.near.at_start, beam.near.at_end, beam.far.at_start, beam.far.at_end)
+    sides = [beam.near.at_start, beam.near.at_end, beam.far.at_start, beam.far.at_end]
+    followed = subject.facts.followed
+    if followed is not None and beam.id in followed.centers:
+        # A beam aslant goes on past the edges that its faces are told at, to the walls.
+        sides += [end[0 if beam.on == "length" else 1] for end in followed.centers[beam.id]]
     corners = [frame.on(beam.on, side, end) for side in sides for end in across]
     return extent(corners).grown(TOLERANCE)
 

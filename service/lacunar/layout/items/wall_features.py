@@ -68,9 +68,14 @@ def _check(feature: WallFeature, around: WallSurroundings) -> WallFeatureCheck:
 def _element_at(
     center: Length, run: RunLayout, *, at_end: bool
 ) -> tuple[RunElement, tuple[Length, Length]]:
-    """What is over a place at one end of the other run, and its faces; on a face, the coffer."""
+    """What is over a place at one end of the other run, and its faces; on a face, the coffer.
+
+    In a crooked room a place may lie short of all that, or beyond: then what is there first, or
+    last.
+    """
     faces = [(element, _faces(element, at_end=at_end)) for element in run.elements]
-    found = [(each, (near, far)) for each, (near, far) in faces if near <= center <= far]
+    at = min(max(center, faces[0][1][0]), faces[-1][1][1])
+    found = [(each, (near, far)) for each, (near, far) in faces if near <= at <= far]
     return min(found, key=lambda over: over[0].kind is not ElementKind.COFFER)
 
 

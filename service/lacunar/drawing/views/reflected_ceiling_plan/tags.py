@@ -16,6 +16,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.following import followed_cent
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import stretches
 from lacunar.layout.records import Beam, ElementKind, WallBeam
+from lacunar.layout.runs.wall_strips import run_of_wall
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
 WALL_ROW = 7.0
@@ -196,7 +197,7 @@ def _wall_row(
     frame: PlanFrame, run: RunName, wall: str, labels: list[Tag], typeface: Typeface
 ) -> list[Group]:
     """The tags by one wall, spread along the run it does not lie across."""
-    places = _spread(frame, run.other, labels, typeface)
+    places = _spread(frame, wall, labels, typeface)
     start = wall == START_WALL[run]
     face = frame.reach(run)[0 if start else 1]
     outward = -1.0 if start else 1.0
@@ -223,24 +224,26 @@ def _middle_of(frame: PlanFrame, run: RunName, beam: WallBeam, place: float) -> 
 def _fit(frame: PlanFrame, run: RunName, wall: str, typeface: Typeface) -> bool:
     """Whether tags of a wall across `run`, lying along it, have room over coffers."""
     try:
-        _spread(frame, run.other, _lying(frame, run, wall), typeface)
+        _spread(frame, wall, _lying(frame, run, wall), typeface)
     except TagsDoNotFit:
         return False
     return True
 
 
-def _spaces(frame: PlanFrame, run: RunName) -> list[tuple[float, float]]:
-    """The coffers along a wall."""
+def _spaces(frame: PlanFrame, wall: str) -> list[tuple[float, float]]:
+    """The coffers along a wall, as they lie there."""
+    run, ends = run_of_wall(wall).other, wall in END_WALL.values()
     coffers = [e for e in frame.layout.run(run).elements if e.kind is ElementKind.COFFER]
-    return [
-        (frame.on_paper(c.near.at_start.value), frame.on_paper(c.far.at_start.value))
+    faces = (
+        (c.near.at_end, c.far.at_end) if ends else (c.near.at_start, c.far.at_start)
         for c in coffers
-    ]
+    )
+    return [(frame.on_paper(near.value), frame.on_paper(far.value)) for near, far in faces]
 
 
-def _spread(frame: PlanFrame, run: RunName, tags: list[Tag], typeface: Typeface) -> list[float]:
-    """A place along `run` for each tag: one to a coffer, or side by side in the middle one."""
-    spaces = _spaces(frame, run)
+def _spread(frame: PlanFrame, wall: str, tags: list[Tag], typeface: Typeface) -> list[float]:
+    """A place along a wall for each tag: one to a coffer, or side by side in the middle one."""
+    run, spaces = run_of_wall(wall).other, _spaces(frame, wall)
     middle = (len(spaces) - 1) // 2
     if len(spaces) >= middle + len(tags):
         chosen = spaces[middle : middle + len(tags)]
