@@ -100,5 +100,6 @@ def _marks(run: str) -> list[dict[str, object]]:
         of, _, stop = mark.stop.partition(":")
         kind = {"": "wall", "center": "center"}.get(stop, "face")
         side = {"": "at", "center": "at"}.get(stop, stop)
-        marks.append({"kind": kind, "of": of, "side": side, "mark": _length(mark.mark)})
+        at = _length(mark.mark)
+        marks.append({"kind": kind, "of": of, "side": side, "exact": at, "mark": at})
     return marks

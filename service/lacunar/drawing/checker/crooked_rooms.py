@@ -275,7 +275,7 @@ def survey_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
 
 
 def coffer_sizes_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
-    """Point 84: where the grid follows the walls, each side and diagonal is listed, once."""
+    """Point 85: where the grid follows the walls, each side and diagonal is listed, once."""
     first, followed = subjects[0], subjects[0].facts.followed
     told: dict[tuple[str, str], list[Fraction | None]] = {}
     for each in subjects:
@@ -290,7 +290,7 @@ def coffer_sizes_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     for key in sorted({*told, *wanted}):
         if told.get(key) != wanted.get(key):
             message = f"does not tell {' '.join(key)} as it is laid out"
-            yield first.sheet.finding(84, "coffer-sizes-table", message)
+            yield first.sheet.finding(85, "coffer-sizes-table", message)
 
 
 SIZE_NAMES = ("W1", "W2", "W3", "W4", "RISING", "FALLING")

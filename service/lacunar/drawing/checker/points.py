@@ -86,6 +86,7 @@ POINTS = (
     Point(80, "Strips taper as laid out", crooked_rooms.tapers_as_laid_out),
     Point(81, "Unlike ends of a run are both dimensioned", crooked_rooms.both_ends_dimensioned),
     Point(82, "The control line lies along its wall", crooked_rooms.control_line_drawn),
+    Point(84, "Each tag's leader begins at its outline", leaders.leaders_begin_at_tags),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -98,7 +99,7 @@ SET_POINTS = (
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
     SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
-    SetPoint(84, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
+    SetPoint(85, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 
