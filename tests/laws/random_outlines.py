@@ -41,6 +41,7 @@ def random_outline(random: Random) -> Spec:
             "face": random.choice(("2 1/2", "3 1/4")),
             "method": random.choice(("bench_frame", "coped_in_place")),
         }
+    _measured_roughly(random, spec["room"], len(corners))
     spec["panel"] = random.choice(
         (
             {"kind": "sheet_goods"},
@@ -49,6 +50,19 @@ def random_outline(random: Random) -> Spec:
         )
     )
     return spec
+
+
+def _measured_roughly(random: Random, room: Spec, sides: int) -> None:
+    """Now and then measured to the framing, with bows and a finish of its own on some sides."""
+    if random.random() < 0.3:
+        room["measured_to"] = "framing"
+        room["wall_finish"] = random.choice(("1/2", "5/8", {"W1": 1, "W2": 0, "W3": 0.5, "W4": 2}))
+    if random.random() < 0.3:
+        chosen = random.sample(range(1, sides + 1), 2)
+        bows = ({"in": "1/4"}, {"out": "3/8"}, {"in": "1/16"})
+        room["outline"]["surfaces"] = [
+            {"side": side, "finish": "3/4", "bow": random.choice(bows)} for side in chosen
+        ]
 
 
 def _cut(random: Random, length: float, width: float) -> list[Corner]:

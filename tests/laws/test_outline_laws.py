@@ -13,6 +13,7 @@ from lacunar.exchange.spec_json import read_spec
 from lacunar.layout.ceiling_layout import lay_out
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.records import Layout
+from lacunar.measure.length import ZERO
 from lacunar.measure.plane import Spot
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import SpecRefused
@@ -97,7 +98,14 @@ def test_coffers_and_what_stands_fill_the_room(layouts: list[tuple[Spec, Layout]
         inside = coffers(layout)
         beams = standing(layout)
         total = sum(each.area for each in inside) + beams.area
-        assert total == pytest.approx(room_of(layout).area, rel=1e-5), spec
+        whole = room_of(layout).area
+        # A bare wall that bows in is taken at its innermost place, and leaves a gap behind it.
+        gaps = sum(
+            float((wall.bow * 2).inches * wall.length.value.inches)
+            for wall in outlined(layout).walls
+            if wall.face_start is None and wall.bow > ZERO
+        )
+        assert whole * (1 - 1e-5) - gaps <= total <= whole * (1 + 1e-5), spec
         for each in inside:
             assert each.is_valid
             assert each.intersection(beams).area == pytest.approx(0, abs=0.5), spec
@@ -170,24 +178,44 @@ def test_a_rectangle_told_as_an_outline_is_the_rectangle():
         assert outlined(odd).partial_coffers == ()
 
 
+def mirror_image(room: Spec) -> Spec | None:
+    """A room turned about its middle line; None where no corner would be at the datum."""
+    outline = room["outline"]
+    corners = [(each["x"], each["y"]) for each in outline["points"]]
+    reach, count = max(x for x, _ in corners), len(corners)
+    mirrored = [(reach - x, y) for x, y in reversed(corners)]
+    if (0, 0) not in mirrored:
+        return None
+    first = mirrored.index((0, 0))
+    turned = [*mirrored[first:], *mirrored[:first]]
+    # Side s went from corner s to the next: in reverse it starts where it ended.
+    surfaces = [
+        {**each, "side": (count - 1 - each["side"] - first) % count + 1}
+        for each in outline.get("surfaces", ())
+    ]
+    finish = room.get("wall_finish")
+    swapped = {"W1": "W3", "W3": "W1"}
+    if isinstance(finish, dict):
+        finish = {swapped.get(wall, wall): each for wall, each in finish.items()}
+    points = [{"x": x, "y": y} for x, y in turned]
+    return {
+        **room,
+        **({"wall_finish": finish} if finish else {}),
+        "outline": {"points": points, **({"surfaces": surfaces} if surfaces else {})},
+    }
+
+
 def test_a_room_and_its_mirror_image_have_the_same_coffers(layouts: list[tuple[Spec, Layout]]):
     """Turned about its middle line, columns run the other way and nothing else changes."""
     for spec, layout in layouts[::4]:
-        corners = [(each["x"], each["y"]) for each in spec["room"]["outline"]["points"]]
-        reach = max(x for x, _ in corners)
-        mirrored = [(reach - x, y) for x, y in reversed(corners)]
-        if (0, 0) not in mirrored:
+        room = mirror_image(spec["room"])
+        if room is None:
             continue
-        first = mirrored.index((0, 0))
-        turned = [*mirrored[first:], *mirrored[:first]]
         length = spec["grid"]["length"]
         other = laid(
             {
                 **spec,
-                "room": {
-                    "height": 108,
-                    "outline": {"points": [{"x": x, "y": y} for x, y in turned]},
-                },
+                "room": room,
                 "grid": {
                     **spec["grid"],
                     "length": {**length, "start": length["end"], "end": length["start"]},

@@ -359,6 +359,7 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (survey_fields.CornerPoint, survey_given.corner_point),
     (survey_fields.CornerPoints, survey_given.corner_points),
     (shaped_fields.StandsOnSoffit, _stands),
+    (survey_fields.Bow, survey_given.bow),
     (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

@@ -38,6 +38,10 @@ OUTLINE_WORDS: Words = {
         "face_start": "Corner of its face where it starts, going clockwise; null where none is.",
         "face_end": "Corner of its face where it ends.",
         "taper": "How much it is off square over its length [length].",
+        "finish": "What is on its framing [length]; null where nobody told.",
+        "bow": "How far its middle stands into the room, below zero out of it [length].",
+        "scribe": "What is left on for scribing what it bows [length].",
+        "widest": "The board to start from: from the wall to the face where it is widest [length].",
     },
     "PartialSide": {
         "start": "Its corner where it starts, going counter-clockwise.",

@@ -3,9 +3,10 @@
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
+from lacunar.exchange.survey_json import bow_json
 from lacunar.measure.length import Length
 from lacunar.measure.plane import Spot
-from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec, WallStands
+from lacunar.model.outline import CheckDiagonal, Outline, OutlineSpec, SideSpec, Surface, WallStands
 
 Json = dict[str, Any]
 Write = Callable[[Length], str]
@@ -23,6 +24,7 @@ def outlined(parts: Mapping[str, Any]) -> Json:
         diagonals=tuple(_diagonal(each) for each in said.get("diagonals", ())),
         tolerance=said.get("tolerance"),
         walls=tuple(WallStands(**each) for each in said.get("walls", ()) if len(each) > 1),
+        surfaces=tuple(_surface_read(each) for each in said.get("surfaces", ())),
     )
     return {"outline": read}
 
@@ -46,8 +48,28 @@ def outline_json(outline: Outline, write: Write) -> Json:
         if each.length is not None
     ]
     walls = [{"wall": each.wall, "stands": str(each.stands)} for each in outline.walls]
-    said = {"sides": sides, "points": points, "diagonals": diagonals, "walls": walls}
+    surfaces = [_surface(each, write) for each in outline.surfaces]
+    said = {
+        "sides": sides,
+        "points": points,
+        "diagonals": diagonals,
+        "walls": walls,
+        "surfaces": surfaces,
+    }
     return {
         **{name: part for name, part in said.items() if part},
         "tolerance": write(outline.tolerance),
+    }
+
+
+def _surface_read(parts: Mapping[str, Any]) -> Surface:
+    return Surface(parts.get("side"), parts.get("finish"), parts.get("bow") or None)
+
+
+def _surface(surface: Surface, write: Write) -> Json:
+    finish, bow = surface.finish, surface.bow
+    return {
+        "side": surface.side,
+        **({"finish": write(finish)} if finish is not None else {}),
+        **({"bow": bow_json(bow, write)} if bow else {}),
     }

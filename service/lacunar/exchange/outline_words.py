@@ -61,6 +61,8 @@ def _wall(wall: OutlineWall, tell: Tell) -> Iterator[str]:
     name = f"{wall.wall} (side {wall.side})"
     yield tell(f"{name}, length", wall.length)
     yield tell(f"{name}, corner at its end", wall.corner)
+    yield tell(f"{name}, to be left on for scribing", wall.scribe)
+    yield tell(f"{name}, widest", wall.widest)
     for what, figure in (("place", wall.at), ("face", wall.face), ("taper", wall.taper)):
         if figure is not None:
             yield tell(f"{name}, {what}", figure)

@@ -41,7 +41,8 @@ class OutlineWall:
     corners, clockwise, `corner` the angle inside the room at its end. `angled` if it lies along
     neither run; else `on` is the run across which it stands, `at` its place there, the innermost,
     and `face` that of what stands at it, each with its mark. `beam` is the id of that, `face_start`
-    and `face_end` the corners of its face.
+    and `face_end` the corners of its face. `bow` is how far its middle stands into the room,
+    `scribe` what that leaves to be fitted, `widest` what the strip from the wall to the face takes.
     """
 
     wall: str
@@ -62,6 +63,10 @@ class OutlineWall:
     face_start: Spot | None
     face_end: Spot | None
     taper: LengthFigure | None
+    finish: Length | None
+    bow: Length
+    scribe: LengthFigure
+    widest: LengthFigure
 
 
 class Joint(StrEnum):

@@ -74,9 +74,10 @@ def _region(
     strips: Mapping[str, tuple[WallStrip, ...]],
 ) -> Region | None:
     """The room between its walls, where it has other than four."""
-    if ceiling.room.outline is None:
+    room = ceiling.room
+    if room.outline is None:
         return None
-    return region(ceiling.room.outline, strips, families, wall_conditions(ceiling.grid))
+    return region(room, room.outline, strips, families, wall_conditions(ceiling.grid))
 
 
 def _task(
@@ -86,7 +87,9 @@ def _task(
     within: Region | SquareFrame | None,
 ) -> RunTask:
     if isinstance(within, Region):
-        frame = outlined_frame(family.run, within.spans[family.run])
+        walls = START_WALL[family.run], END_WALL[family.run]
+        finish = (within.finish_of(walls[0]), within.finish_of(walls[1]))
+        frame = outlined_frame(ceiling.room, family.run, within.spans[family.run], finish)
     else:
         frame = run_frame(ceiling.room, family.run, within.runs[family.run] if within else None)
     return RunTask(

@@ -111,6 +111,10 @@ def _in_outline(outline: OutlineSpec) -> Iterator[BoundLength]:
         at = f"{place}/diagonals/{number}/length"
         yield BoundLength(at, diagonal.length, limits.ROOM_DIAGONAL)
     yield BoundLength(f"{place}/tolerance", outline.tolerance, limits.CLOSING)
+    for number, surface in enumerate(outline.surfaces):
+        at = f"{place}/surfaces/{number}"
+        yield BoundLength(f"{at}/finish", surface.finish, limits.WALL_FINISH)
+        yield BoundLength(f"{at}/bow", abs(surface.bow) if surface.bow else None, limits.BOW)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:

@@ -53,6 +53,12 @@ class OutlineFacts:
     slants: Mapping[tuple[str, Fraction], tuple[str, Fraction]]
     angled: tuple[str, ...]
 
+    def innermost_corners(self) -> tuple[Fraction, Fraction]:
+        """How far in the corners of W1 and of W4 reach, zero unless these bow into the room."""
+        first = {side.wall: side for side in reversed(self.sides)}
+        left, lower = first["W1"].ends, first["W4"].ends
+        return max(at[0] for at in left), max(at[1] for at in lower)
+
     def places(self, run: str) -> Iterator[tuple[str, Fraction]]:
         """What a dimension can stop at along a run, beside W1 to W4 and the beams."""
         for side in self.sides:

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.sheets.survey_tables import bow_in_words
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.names import first_few
@@ -45,6 +46,8 @@ def _walls(room: OutlinedRoom, wording: SheetWording) -> list[WordColumn]:
     ]
     if any(wall.taper is not None and wall.taper.value > ZERO for wall in walls):
         columns.append(_lengths("TAPER", "taper", [wall.taper for wall in walls], wording))
+    if any(wall.bow for wall in walls):
+        columns.append(WordColumn("BOW", tuple(bow_in_words(wall.bow, wording) for wall in walls)))
     return columns
 
 
@@ -142,3 +145,9 @@ def outline_notes(room: OutlinedRoom | None) -> Iterator[str]:
     if crooked:
         names = ", ".join(dict.fromkeys(wall.wall for wall in crooked))
         yield f"Taken at their innermost places: {names}. What stands there tapers to the wall."
+    bowed = ", ".join(dict.fromkeys(wall.wall for wall in room.walls if wall.bow))
+    if bowed:
+        yield (
+            f"BOW is how far the middle of {bowed} stands in or out of the room; the plan shows the"
+            " walls straight. Scribe what stands there."
+        )

@@ -45,8 +45,21 @@ def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caut
             figures={"wall": worst.wall, "taper": worst.taper.value if worst.taper else ZERO},
             pointer="/room/outline",
         )
+    yield from _bowed(room)
     yield from _leftovers(room)
     yield from _short_crown(room)
+
+
+def _bowed(room: OutlinedRoom) -> Iterator[Caution]:
+    worst = max(room.walls, key=lambda wall: wall.scribe.value)
+    if worst.bow:
+        yield Caution(
+            code="outline_walls_bow",
+            text="Walls that bow are taken at their innermost places: scribe what stands there; at"
+            " a bare wall the gap is left to the trim of the panel.",
+            figures={"wall": worst.wall, "bow": worst.bow},
+            pointer="/room/outline/surfaces",
+        )
 
 
 def _leftovers(room: OutlinedRoom) -> Iterator[Caution]:

@@ -15,7 +15,8 @@ from lacunar.layout.outline_records import BeamSpan, OutlinedRoom, OutlineWall
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
 from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure, Rule
-from lacunar.measure.plane import Spot
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot, distance, settled, turn
 from lacunar.measure.rounding import Step, round_to
 from lacunar.model.room import RunName
 from lacunar.model.wall_kind import WallKind
@@ -26,6 +27,11 @@ LEFT_OUT = Rule(
 )
 AT = Rule("place along the run", "at")
 SLANT = Rule("how far the longer side of a beam goes on at an angled wall", "slant")
+SCRIBE = Rule("to be left on for scribing: what the wall bows", "abs(bow)")
+WIDEST = Rule(
+    "board to start from: what stands there, the wider gap behind it, and a bow away from the room",
+    "strip + gap + max(-bow, 0)",
+)
 TAPER = Rule("taper: the difference between both ends of the wall", "abs(end - start)")
 
 
@@ -77,6 +83,7 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
     start, end = region.corners[wall.side - 1], region.corners[wall.side % len(region.corners)]
     beside = region.face_line(wall)
     at = face = taper = None
+    bow = region.bows.get(wall.side, ZERO)
     if not wall.angled:
         at, face = _place_of(wall), _place_of_face(region, wall)
         taper = _taper(wall, start, end)
@@ -99,7 +106,27 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
         face_start=beside[0] if strips else None,
         face_end=beside[1] if strips else None,
         taper=taper,
+        finish=region.finish.get(wall.side),
+        bow=bow,
+        scribe=SCRIBE.gives(abs(bow), bow=bow),
+        widest=_widest(region, wall, (start, end), bow),
     )
+
+
+def _widest(region: Region, wall: Wall, ends: tuple[Spot, Spot], bow: Length) -> LengthFigure:
+    """What a wall's strip takes where it is widest: from the wall itself to its face."""
+    strip = sum((each.width.value for each in region.strips[wall.side]), ZERO)
+    gap = max(_off_line(end, region.wall_line(wall)) for end in ends)
+    tell = WIDEST.approximates if region.approximate else WIDEST.gives
+    return tell(strip + gap + max(-bow, ZERO), strip=strip, gap=gap, bow=bow)
+
+
+def _off_line(spot: Spot, line: tuple[Spot, Spot]) -> Length:
+    """How far a corner lies off the line that its wall is taken at."""
+    way = line[1] - line[0]
+    long = distance(*line)
+    off = Length.of_inches(abs(turn(way, spot - line[0])) / long.length.inches)
+    return settled(off).length
 
 
 def _place_of(wall: Wall) -> LengthFigure | None:
