@@ -3,6 +3,8 @@
 from random import Random
 from typing import Any
 
+import shapely
+
 Spec = dict[str, Any]
 Corner = tuple[float, float]
 
@@ -42,6 +44,8 @@ def random_outline(random: Random) -> Spec:
             "method": random.choice(("bench_frame", "coped_in_place")),
         }
     _measured_roughly(random, spec["room"], len(corners))
+    if random.random() < 0.4:
+        spec["room"]["columns"] = _columns(random, corners)
     spec["panel"] = random.choice(
         (
             {"kind": "sheet_goods"},
@@ -63,6 +67,36 @@ def _measured_roughly(random: Random, room: Spec, sides: int) -> None:
         room["outline"]["surfaces"] = [
             {"side": side, "finish": "3/4", "bow": random.choice(bows)} for side in chosen
         ]
+
+
+def _columns(random: Random, corners: list[Corner]) -> list[Spec]:
+    """One or two columns that stand free in the room, some of them turned or with more corners."""
+    room, found = shapely.Polygon(corners), []
+    for _ in range(40):
+        low_x, low_y, high_x, high_y = room.bounds
+        x, y = round(random.uniform(low_x, high_x)), round(random.uniform(low_y, high_y))
+        size = random.choice((4, 8, 12, 16))
+        place = shapely.box(x - size, y - size, x + size, y + size)
+        if not room.buffer(-9).contains(place):
+            continue
+        room = room.difference(place)
+        found.append(_column(random, (x, y), size))
+        if len(found) > random.randrange(2):
+            break
+    return found
+
+
+def _column(random: Random, at: tuple[int, int], size: int) -> Spec:
+    x, y = at
+    half = size // 2
+    if random.random() < 0.6:
+        return {"x": x, "y": y, "length": size, "width": random.choice((size, size + half))}
+    turned = [(x - half, y), (x, y - half), (x + half, y), (x, y + half)]
+    cut = half // 2
+    eight = [(x - half, y - cut), (x - cut, y - half), (x + cut, y - half), (x + half, y - cut)]
+    eight += [(2 * x - a, 2 * y - b) for a, b in eight]
+    points = random.choice((turned, eight))
+    return {"points": [{"x": px, "y": py} for px, py in points]}
 
 
 def _cut(random: Random, length: float, width: float) -> list[Corner]:

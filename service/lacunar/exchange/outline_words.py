@@ -9,6 +9,7 @@ from lacunar.layout.outline_records import (
     OutlinedRoom,
     OutlineWall,
     PartialCoffer,
+    RoomColumn,
 )
 from lacunar.measure.figure import Figure
 
@@ -34,6 +35,8 @@ def outline_in_words(room: OutlinedRoom | None, tell: Tell) -> Iterator[str]:
         yield tell("Bevel there, flat", corner.settings.flat_bevel)
     for beam in room.angled_beams:
         yield from _angled(beam, tell)
+    for column in room.columns:
+        yield from _column(column, tell)
     yield tell("Coffers of the grid outside the room", room.coffers_left_out)
 
 
@@ -68,11 +71,17 @@ def _wall(wall: OutlineWall, tell: Tell) -> Iterator[str]:
             yield tell(f"{name}, {what}", figure)
 
 
+def _column(column: RoomColumn, tell: Tell) -> Iterator[str]:
+    for what in ("left", "right", "lower", "upper"):
+        yield tell(f"{column.name}, {what}", getattr(column, what))
+    yield tell(f"{column.name}, area", column.area)
+
+
 def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
     yield tell(f"{coffer.id}, area", coffer.area)
     yield tell(f"{coffer.id}, reach along the length", coffer.reach_length)
     yield tell(f"{coffer.id}, reach along the width", coffer.reach_width)
-    for number, side in enumerate(coffer.sides, start=1):
+    for number, side in enumerate(coffer.all_sides, start=1):
         name = f"{coffer.id}, side {number} at {side.against}"
         yield tell(name, side.length)
         yield tell(f"{name}, corner at its end", side.corner)

@@ -5,6 +5,7 @@ from typing import Any
 
 from marshmallow import ValidationError
 
+from lacunar.exchange.column_schema import columns_read
 from lacunar.exchange.fields import FieldFault, reading_in, wrong_type
 from lacunar.exchange.json_pointer import pointer_to
 from lacunar.exchange.outline_json import outlined
@@ -163,6 +164,7 @@ def _room(parts: Parts) -> RoomSpec:
         **surveyed(parts),
         **outlined(parts),
         "members": members,
+        "columns": columns_read(parts),
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
         "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,

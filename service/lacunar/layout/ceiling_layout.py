@@ -214,7 +214,7 @@ def _standing(
     beams = SetOutBeams(runs, standing.beams, (*standing.wall_beams, *inner), book.by_id)
     if set_out.outlined is not None:
         within = set_out.outlined.region
-        floor, forms = floor_area(within), counted_forms(within, meeting)
+        floor, forms = floor_area(set_out.outlined), counted_forms(within, meeting)
         beams = replace(beams, floor=floor, forms=forms)
     return beams, EndRules(meeting, asked.look)
 

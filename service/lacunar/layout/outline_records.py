@@ -117,12 +117,25 @@ class CourseLength:
 
 
 @dataclass(frozen=True, slots=True)
+class PartialHole:
+    """Where a column stands free in a coffer: the coffer's sides about it, clockwise."""
+
+    sides: tuple[PartialSide, ...]
+
+    @property
+    def corners(self) -> tuple[Spot, ...]:
+        """Its corners, clockwise."""
+        return tuple(side.start for side in self.sides)
+
+
+@dataclass(frozen=True, slots=True)
 class PartialCoffer:
-    """A coffer that walls cut: its sides counter-clockwise, and what fills it.
+    """A coffer that walls or columns cut: its sides counter-clockwise, and what fills it.
 
     `reach_length` and `reach_width` are those of the rectangle about it, `panel_length` and
     `panel_width` of the piece that a panel is cut from; `courses` what boards are cut to. None of
-    these where nothing fills it, or the other does.
+    these where nothing fills it, or the other does. `holes` are about columns in it; `crown_meets`
+    is whether two runs of its crown would take the same place.
     """
 
     id: str
@@ -135,6 +148,13 @@ class PartialCoffer:
     panel_length: LengthFigure | None
     panel_width: LengthFigure | None
     courses: tuple[CourseLength, ...]
+    holes: tuple[PartialHole, ...] = ()
+    crown_meets: bool = False
+
+    @property
+    def all_sides(self) -> tuple[PartialSide, ...]:
+        """Its sides, and those about columns in it."""
+        return (*self.sides, *(side for hole in self.holes for side in hole.sides))
 
     @property
     def corners(self) -> tuple[Spot, ...]:
@@ -186,12 +206,39 @@ class BeamSpan:
 
 
 @dataclass(frozen=True, slots=True)
+class RoomColumn:
+    """A column in the room, its corners counter-clockwise.
+
+    `left` and `right` are its outermost places along the length run, `lower` and `upper` those
+    along the width run, each with its mark. `stands_in` are beams that it is wholly within and that
+    go on about it, `stops` those that end at it, `leaves_beside` those of them that are not wholly
+    in its way, `cuts` the coffers that it takes something of.
+    """
+
+    name: str
+    corners: tuple[Spot, ...]
+    left: LengthFigure
+    left_mark: Length
+    right: LengthFigure
+    right_mark: Length
+    lower: LengthFigure
+    lower_mark: Length
+    upper: LengthFigure
+    upper_mark: Length
+    area: NumberFigure
+    stands_in: tuple[str, ...]
+    stops: tuple[str, ...]
+    leaves_beside: tuple[str, ...]
+    cuts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class OutlinedRoom:
-    """A room with other than four walls.
+    """A room with other than four walls, or with columns in it.
 
     `closing_error` is None where points were given. `spans` are of beams and of beams at walls,
     `beams_left_out` those of the grid that stand nowhere in the room, `coffers_left_out` its
-    coffers outside.
+    coffers outside. The `area` is that between walls less that of columns.
     """
 
     closing_error: LengthFigure | None
@@ -205,3 +252,4 @@ class OutlinedRoom:
     angled_beams: tuple[AngledBeam, ...]
     coffers_left_out: CountFigure
     beams_left_out: tuple[str, ...]
+    columns: tuple[RoomColumn, ...] = ()

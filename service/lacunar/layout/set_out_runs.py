@@ -7,10 +7,8 @@ from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.joists import joist_lines
-from lacunar.layout.outline.rows import (
-    Outlined,
-    outlined,
-)
+from lacunar.layout.outline.columns import outline_of
+from lacunar.layout.outline.rows import Outlined, outlined
 from lacunar.layout.outline.walls import Region, region
 from lacunar.layout.runs.fixed_things import fixed_things
 from lacunar.layout.runs.frame import outlined_frame, run_frame
@@ -74,10 +72,10 @@ def _region(
     strips: Mapping[str, tuple[WallStrip, ...]],
 ) -> Region | None:
     """The room between its walls, where it has other than four."""
-    room = ceiling.room
-    if room.outline is None:
+    outline = outline_of(ceiling.room)
+    if outline is None:
         return None
-    return region(room, room.outline, strips, families, wall_conditions(ceiling.grid))
+    return region(ceiling.room, outline, strips, families, wall_conditions(ceiling.grid))
 
 
 def _task(

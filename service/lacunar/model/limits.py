@@ -29,6 +29,7 @@ NAME_CHARACTERS = 64
 # grid with more cells, can no longer be drawn with legible ids on the largest paper.
 MEMBERS = 20
 OUTLINE_SIDES = 40
+COLUMNS = 20
 STATIONS = 200
 FIXED_BEAMS_PER_RUN = 20
 FLAT_MOULDINGS = 10
@@ -112,6 +113,7 @@ TAPER = _inches("0", "12", "a taper of 12 in is seen by anybody")
 ROOM_HEIGHT = _inches("48", "720", "ceilings lie from 4 ft to 60 ft above the floor")
 WALL_FINISH = _inches("0", "12", "no wall finish is thicker than 12 in")
 HEADROOM = _inches("12", "720", "headroom is for what passes below the beams")
+COLUMN_SIZE = _inches("1", "600", "a column is from a pipe's casing to a core of 50 ft")
 POSITION = _inches("0", "3600", "places are measured from the datum into the room")
 MEMBER_WIDTH = _inches("1/4", "120", "a member is from a plate's thickness to 10 ft wide")
 MEMBER_DROP = _inches("1/16", "360", "a member to be cased hangs below the ceiling")

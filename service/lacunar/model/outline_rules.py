@@ -100,14 +100,16 @@ def surfaces_are_of_sides(case: RuleCase) -> Iterator[Fault]:
 
 def boards_end_in_coffers(case: RuleCase) -> Iterator[Fault]:
     """Boards that run through are laid from wall to wall of a room with four."""
-    panel = case.spec.panel
-    if case.spec.room.outline is None or panel is None or not case.sound("/panel"):
+    panel, room = case.spec.panel, case.spec.room
+    odd = room.outline is not None or room.columns
+    if not odd or panel is None or not case.sound("/panel"):
         return
     if panel.run is BoardRun.THROUGH:
         yield Fault(
             code="through_boards_in_outline",
             pointer="/panel/run",
-            message="Boards that run through are laid out in rooms with four walls alone.",
+            message="Boards that run through are laid out in rooms with four walls and without"
+            " columns alone.",
             remedy='Set run to "per_coffer".',
         )
 

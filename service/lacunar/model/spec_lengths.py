@@ -6,6 +6,7 @@ from dataclasses import dataclass, fields
 from lacunar.measure.length import Length
 from lacunar.model import limits
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
+from lacunar.model.columns import ColumnSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
@@ -74,6 +75,8 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
     yield from _in_survey(room.survey or SurveySpec())
     yield from _in_outline(room.outline or OutlineSpec())
+    for number, column in enumerate(room.columns):
+        yield from _in_column(f"/room/columns/{number}", column)
     crooked = room.crooked or CrookedSpec()
     yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
     if room.wall_finish is None:
@@ -115,6 +118,16 @@ def _in_outline(outline: OutlineSpec) -> Iterator[BoundLength]:
         at = f"{place}/surfaces/{number}"
         yield BoundLength(f"{at}/finish", surface.finish, limits.WALL_FINISH)
         yield BoundLength(f"{at}/bow", abs(surface.bow) if surface.bow else None, limits.BOW)
+
+
+def _in_column(place: str, column: ColumnSpec) -> Iterator[BoundLength]:
+    for name in ("x", "y"):
+        yield BoundLength(f"{place}/{name}", getattr(column, name), limits.POSITION)
+    for name in ("length", "width"):
+        yield BoundLength(f"{place}/{name}", getattr(column, name), limits.COLUMN_SIZE)
+    for number, spot in enumerate(column.points or ()):
+        yield BoundLength(f"{place}/points/{number}/x", spot.x, limits.POSITION)
+        yield BoundLength(f"{place}/points/{number}/y", spot.y, limits.POSITION)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:

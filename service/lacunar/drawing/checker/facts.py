@@ -142,6 +142,7 @@ class LayoutFacts:
     joists: JoistFacts | None = None
     crooked: CrookedFacts | None = None
     outline_facts: OutlineFacts | None = None
+    crown_reach: Fraction = Fraction(0)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -220,7 +221,25 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         joists=_joists(ceiling),
         crooked=read_crooked(root),
         outline_facts=odd,
+        crown_reach=_crown_reach(root, ceiling),
     )
+
+
+def _crown_reach(root: Node, ceiling: Node) -> Fraction:
+    """How far crown reaches from a coffer's side: with what lies behind it, and half of its fit."""
+    crown = root["mouldings"]["crown"]
+    if not crown.given or not crown.has("projection"):
+        return Fraction(0)
+    asked = ceiling["crown"]
+    fit = asked["fit_total"].exact_of(asked["fit_total"].text) / 2
+    flats = ceiling["flat_mouldings"] if ceiling.has("flat_mouldings") else ()
+    behind = (
+        each["thickness"].exact_of(each["thickness"].text)
+        for each in flats
+        if each["at"].text == "ceiling"
+    )
+    framed = asked["method"].text == "bench_frame"
+    return crown["projection"].length + sum(behind) + (fit if framed else 0)
 
 
 def _title(ceiling: Node) -> Iterator[tuple[str, str]]:

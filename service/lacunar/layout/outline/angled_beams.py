@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Mapping
 
 from lacunar.layout.outline.rows import corner_between
-from lacunar.layout.outline.walls import Region, Wall, beam_strip
+from lacunar.layout.outline.wall import Wall
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.outline_records import AngledBeam
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.layout.names import first_few
+from lacunar.layout.outline.column_cautions import column_cautions
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.records import Caution
 from lacunar.measure.length import ZERO
@@ -11,14 +12,16 @@ NARROW = 12
 """A coffer that reaches less than this many inches either way reads as a leftover."""
 
 
-def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caution]:
+def outline_cautions(
+    room: OutlinedRoom | None, *, items: bool, measured: bool
+) -> Iterator[Caution]:
     """Cautions of an outline that nothing checks, of leftovers, and of crown that is too short.
 
-    `items` is whether there are ceiling items.
+    `items` is whether there are ceiling items, `measured` whether the room was told by an outline.
     """
     if room is None:
         return
-    if not room.checks:
+    if measured and not room.checks:
         yield Caution(
             code="outline_not_checked",
             text="Nothing checks the corners of the outline: a diagonal from corner to corner"
@@ -46,6 +49,7 @@ def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caut
             pointer="/room/outline",
         )
     yield from _bowed(room)
+    yield from column_cautions(room)
     yield from _leftovers(room)
     yield from _short_crown(room)
 
@@ -71,8 +75,8 @@ def _leftovers(room: OutlinedRoom) -> Iterator[Caution]:
     if narrow:
         yield Caution(
             code="coffers_left_narrow",
-            text=f"Walls leave narrow coffers: {first_few(narrow)}. Another count, a fixed beam in"
-            " line with the wall, or nothing standing at it, makes them whole.",
+            text=f"Walls or columns leave narrow coffers: {first_few(narrow)}. Another count, a"
+            " fixed beam in line with the wall, or nothing standing at it, makes them whole.",
             figures={"coffers": len(narrow)},
             pointer="/grid",
         )

@@ -8,9 +8,11 @@ from lacunar.layout.outline.angled_beams import angled_beams
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of
 from lacunar.layout.outline.partial_coffers import Filling, partial_coffers, partial_corners
+from lacunar.layout.outline.room_columns import room_columns
 from lacunar.layout.outline.rows import AT_FACE, Outlined, corner_between
 from lacunar.layout.outline.spans import SpanEnd
-from lacunar.layout.outline.walls import Region, Wall, beam_strip, place
+from lacunar.layout.outline.wall import Wall, place
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.outline_records import BeamSpan, OutlinedRoom, OutlineWall
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
@@ -54,19 +56,22 @@ def outlined_room(
         corrections=region.shape.corrections,
         checks=region.shape.checks,
         walls=tuple(_wall(region, wall, step) for wall in region.walls),
-        area=floor_area(region),
+        area=floor_area(room),
         spans=tuple(_spans(room, meeting)),
         partial_coffers=cut,
         corners=partial_corners(cut, filling),
         angled_beams=tuple(angled_beams(region, profiles)),
         coffers_left_out=_left_out(room, cells),
         beams_left_out=tuple(beam for beam, spans in room.spans.items() if not spans),
+        columns=room_columns(room, cut, step),
     )
 
 
-def floor_area(region: Region) -> NumberFigure:
-    """The area of a room between its finished walls [ft2]."""
-    return area_of(region.corners[::-1], approximate=region.approximate)
+def floor_area(room: Outlined) -> NumberFigure:
+    """The area of a room between its finished walls, less that of columns [ft2]."""
+    region = room.region
+    holes = [column.corners[::-1] for column in room.columns]
+    return area_of(region.corners[::-1], approximate=region.approximate, holes=holes)
 
 
 def _left_out(room: Outlined, cells: Sequence[Cell]) -> CountFigure:

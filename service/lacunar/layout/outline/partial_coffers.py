@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from lacunar.layout.board_records import Courses
 from lacunar.layout.moulding_records import CrownSection, PieceEnd
@@ -14,6 +14,7 @@ from lacunar.layout.outline_records import (
     Joint,
     PartialCoffer,
     PartialCorner,
+    PartialHole,
     PartialSide,
 )
 from lacunar.layout.panels.courses import lay_courses
@@ -22,7 +23,7 @@ from lacunar.measure.angle import Angle, over_tangents
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot
-from lacunar.measure.polygon import Polygon, edges, extent, within_box
+from lacunar.measure.polygon import Polygon, edges, extent, gap_squared, joined, outside, within_box
 from lacunar.model.beams import Box
 from lacunar.model.boards import Boards
 from lacunar.model.ceiling import Ceiling
@@ -85,13 +86,44 @@ def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
         id=cell.id,
         row=cell.row,
         column=cell.column,
-        sides=tuple(_sides(cell, filling)),
-        area=area_of(cell.corners, approximate=filling.approximate),
+        sides=tuple(_sides(cell.corners, cell.against, filling)),
+        area=area_of(
+            cell.corners,
+            approximate=filling.approximate,
+            holes=[corners for corners, _ in cell.holes],
+        ),
         reach_length=reach[RunName.LENGTH],
         reach_width=reach[RunName.WIDTH],
         panel_length=length,
         panel_width=width,
-        courses=tuple(_courses(cell.corners, panel, reach, filling)) if panel.boards else (),
+        courses=tuple(_courses(cell, panel, reach, filling)) if panel.boards else (),
+        holes=tuple(PartialHole(tuple(_sides(*hole, filling))) for hole in cell.holes),
+        crown_meets=_crown_meets(cell, filling),
+    )
+
+
+def _crown_meets(cell: Cell, filling: Filling) -> bool:
+    """Whether two sides of a coffer, not neighbors, are nearer than the crown of both is deep."""
+    if filling.crown is None:
+        return False
+    deep = (filling.crown.projection.value + _behind(filling)) * 2
+    rings = [list(edges(ring)) for ring in (cell.corners, *(corners for corners, _ in cell.holes))]
+    lines = [(ring, at, line) for ring, found in enumerate(rings) for at, line in enumerate(found)]
+    for (ring, at, line), (other_ring, other_at, other) in combinations(lines, 2):
+        beside = ring == other_ring and (other_at - at) % len(rings[ring]) in (
+            1,
+            len(rings[ring]) - 1,
+        )
+        if not beside and gap_squared(line, other) < deep.inches**2:
+            return True
+    return False
+
+
+def _behind(filling: Filling) -> Length:
+    """What flat mouldings at the ceiling keep the crown off the sides."""
+    return sum(
+        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
+        ZERO,
     )
 
 
@@ -117,16 +149,15 @@ def _panel(panel: Panel, reach: LengthFigure, filling: Filling, run: RunName) ->
     return _told(PAST_SIDES, filling)(value + past * 2 - gap * 2, reach=value, past=past, gap=gap)
 
 
-def _sides(cell: Cell, filling: Filling) -> Iterator[PartialSide]:
-    count, rough = len(cell.corners), filling.approximate
+def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterator[PartialSide]:
+    """The sides of a ring about what is inside: counter-clockwise outside, clockwise of a hole."""
+    count, rough = len(corners), filling.approximate
     angles = [
-        corner_of_ring(
-            cell.corners[at - 1], corner, cell.corners[(at + 1) % count], approximate=rough
-        )
-        for at, corner in enumerate(cell.corners)
+        corner_of_ring(corners[at - 1], corner, corners[(at + 1) % count], approximate=rough)
+        for at, corner in enumerate(corners)
     ]
     crown = filling.ceiling.crown
-    for at, (start, end) in enumerate(edges(cell.corners)):
+    for at, (start, end) in enumerate(edges(corners)):
         # Who faces a side from inside has its end, counter-clockwise, at the left hand.
         right, left = angles[at], angles[(at + 1) % count]
         length = apart(start, end, approximate=rough)
@@ -137,7 +168,7 @@ def _sides(cell: Cell, filling: Filling) -> Iterator[PartialSide]:
             start=start,
             end=end,
             length=length,
-            against=cell.against[at],
+            against=against[at],
             corner=left,
             left_end=piece.ends[0] if piece else None,
             right_end=piece.ends[1] if piece else None,
@@ -162,12 +193,8 @@ def _piece(
     section = filling.crown
     if section is None:
         raise ValueError("there is no crown")
-    behind = sum(
-        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
-        ZERO,
-    )
     framed = crown.method is CrownMethod.BENCH_FRAME
-    distance = behind + (crown.fit_total / 2 if framed else ZERO)
+    distance = _behind(filling) + (crown.fit_total / 2 if framed else ZERO)
     side = _set_in(length, distance, corners)
     ends = _ends(corners, framed=framed)
     if not framed and PieceEnd.COPED in ends:
@@ -220,7 +247,7 @@ def partial_corners(
         return ()
     found: dict[Angle, tuple[AngleFigure, list[str]]] = {}
     for coffer in coffers:
-        for side in coffer.sides:
+        for side in coffer.all_sides:
             _, ids = found.setdefault(side.corner.value, (side.corner, []))
             if coffer.id not in ids:
                 ids.append(coffer.id)
@@ -240,7 +267,7 @@ def partial_corners(
 
 
 def _courses(
-    corners: Polygon,
+    cell: Cell,
     panel: Panel,
     reach: dict[RunName, LengthFigure],
     filling: Filling,
@@ -252,7 +279,7 @@ def _courses(
     across = _panel(panel, reach[boards.parallel_to.other], filling, boards.parallel_to.other)
     courses = lay_courses(across, boards.cover, boards.tongue, boards.centered_on)
     lengths: dict[Length, tuple[LengthFigure, int]] = {}
-    for figure in _in_courses(corners, panel, boards, courses, filling):
+    for figure in _in_courses(cell, panel, boards, courses, filling):
         before = lengths.get(figure.value, (figure, 0))
         lengths[figure.value] = (before[0], before[1] + 1)
     for figure, count in sorted(lengths.values(), key=lambda each: each[0].value, reverse=True):
@@ -260,9 +287,9 @@ def _courses(
 
 
 def _in_courses(
-    corners: Polygon, panel: Panel, boards: Boards, courses: Courses, filling: Filling
+    cell: Cell, panel: Panel, boards: Boards, courses: Courses, filling: Filling
 ) -> Iterator[LengthFigure]:
-    low, high = extent(corners)
+    low, high = extent(cell.corners)
     run = boards.parallel_to
     first, last = (low.y, high.y) if run is RunName.LENGTH else (low.x, high.x)
     count, edge = courses.courses.value, courses.edge.value
@@ -274,9 +301,18 @@ def _in_courses(
         one, other = (low.x, near), (high.x, far)
         if run is RunName.WIDTH:
             one, other = (near, low.y), (far, high.y)
-        for part in within_box(corners, Spot(*one), Spot(*other)):
+        for part in _between(cell, Spot(*one), Spot(*other)):
             ends = extent(part)
             at = [spot.x if run is RunName.LENGTH else spot.y for spot in ends]
             size = at[1] - at[0] - panel.gap * 2
             if size > ZERO:
                 yield _told(IN_COURSE, filling)(size, far=at[1], near=at[0], gap=panel.gap)
+
+
+def _between(cell: Cell, low: Spot, high: Spot) -> Iterator[Polygon]:
+    """What of a coffer lies in a rectangle, without what columns take."""
+    for part in within_box(cell.corners, low, high):
+        pieces = [part]
+        for hole, _ in cell.holes:
+            pieces = [left for each in pieces for left in outside(each, hole[::-1])]
+        yield from (one.corners for one in joined(pieces)) if cell.holes else [part]

@@ -6,14 +6,15 @@ angled, and what stands there follows it.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from fractions import Fraction
+from dataclasses import dataclass, replace
 from itertools import count
 
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.outline.columns import StandingColumn, column_faults, standing_columns
 from lacunar.layout.outline.shape import OutlineShape, outline_shape
 from lacunar.layout.outline.surfaces import bows, finished, finishes, moved_inward
+from lacunar.layout.outline.wall import Wall, look_of, place
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, strips_at
 from lacunar.layout.survey.square_frame import furthest_in
@@ -26,41 +27,8 @@ from lacunar.model.outline import Outline
 from lacunar.model.room import START_WALL, WALLS, Room, RunName
 from lacunar.model.wall_kind import WallKind
 
-NEARLY_SQUARE = Fraction(1, 12)
 HAIR = Length.of_inches(1) / 8
 """Walls that lie so near in line are one wall: no tape tells them apart over a room."""
-
-# Going clockwise, the way of a side tells the way its wall looks: W1 goes up the plan.
-_WAYS = {"W1": (0, 1), "W2": (1, 0), "W3": (0, -1), "W4": (-1, 0)}
-
-
-@dataclass(frozen=True, slots=True)
-class Wall:
-    """A side of the room as a wall, before anything stands at it.
-
-    `line` is from corner to corner, clockwise; `at` is its innermost place if it is not angled.
-    """
-
-    name: str
-    side: int
-    looks_as: str
-    line: Line
-    at: Length | None
-
-    @property
-    def angled(self) -> bool:
-        """Whether it lies along neither run."""
-        return self.at is None
-
-    @property
-    def on(self) -> RunName:
-        """The run across which it stands, or nearly does."""
-        return run_of_wall(self.looks_as)
-
-    @property
-    def at_start(self) -> bool:
-        """Whether the room goes on from it in the direction of its run."""
-        return self.looks_as in START_WALL.values()
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +39,7 @@ class Region:
     innermost places, counter-clockwise, `free` what is left of it between what stands at the walls.
     `walls` go clockwise; `strips` are what stands at each, by side, from the wall into the room,
     `frame` the strips of W1 to W4 alone. `spans` are how far the rectangle reaches; `finish` and
-    `bows` are those of sides where these are known.
+    `bows` are those of sides where these are known; `columns` stand free in it.
     """
 
     shape: OutlineShape
@@ -85,6 +53,14 @@ class Region:
     finish: Mapping[int, Length]
     bows: Mapping[int, Length]
     approximate: bool
+    columns: tuple[StandingColumn, ...] = ()
+
+    @property
+    def sides(self) -> Iterator[Wall]:
+        """All that the room ends at: its walls, and the faces of columns."""
+        yield from self.walls
+        for column in self.columns:
+            yield from column.faces
 
     def finish_of(self, wall: str) -> Length | None:
         """The finish of a wall, the thickest where several sides are this wall."""
@@ -92,11 +68,15 @@ class Region:
         return max((each for each in known if each is not None), default=None)
 
     def wall_line(self, wall: Wall) -> Line:
-        """A wall's line in `squared`, clockwise."""
+        """A wall's line in `squared`, clockwise; a column's face as it is."""
+        if wall.side > len(self.walls):
+            return wall.line
         return _clockwise(self.squared)[wall.side - 1]
 
     def face_line(self, wall: Wall) -> Line:
         """The face of what stands at a wall, in `free`, clockwise; the wall's own where nothing."""
+        if wall.side > len(self.walls):
+            return wall.line
         return _clockwise(self.free)[wall.side - 1]
 
 
@@ -118,7 +98,7 @@ def region(
     on one of its sides, or is too narrow for what stands there.
     """
     shape = outline_shape(outline)
-    looks = [_look(line) for line in edges(shape.corners)]
+    looks = [look_of(line) for line in edges(shape.corners)]
     refuse(list(_in_line(looks)))
     finish = finishes(room, outline, [look for look, _ in looks])
     corners, by_finish = finished(room, shape.corners, finish)
@@ -133,7 +113,7 @@ def region(
     own = {each.wall: each.stands for each in outline.walls}
     strips = _strips(walls, frame, families, (conditions, own))
     free, by_angle = _free(walls, squared, strips)
-    return Region(
+    found = Region(
         shape=shape,
         corners=corners,
         walls=walls,
@@ -146,17 +126,20 @@ def region(
         bows=bowed,
         approximate=shape.approximate or by_finish or rough or by_angle,
     )
+    return _with_columns(room, found)
 
 
-def _look(line: Line) -> tuple[str, bool]:
-    """The wall of W1 to W4 that looks most the same way, and whether this one is nearly square."""
-    way = line[1] - line[0]
-    ahead = {wall: way.x * x + way.y * y for wall, (x, y) in _WAYS.items()}
-    # At 45 degrees W2 and W4 win, so that a mirror image has the same at its walls.
-    looks = max(WALLS, key=lambda wall: (ahead[wall], wall in ("W2", "W4")))
-    x, y = _WAYS[looks]
-    aside = abs(way.x * y - way.y * x)
-    return looks, aside <= ahead[looks] * NEARLY_SQUARE
+def _with_columns(room: Room, region: Region) -> Region:
+    """The room with the columns that stand in it; raises SpecRefused where one does not."""
+    if not room.columns:
+        return region
+    finish = region.finish_of("W1"), region.finish_of("W4")
+    columns = standing_columns(room, finish, len(region.walls))
+    refuse(list(column_faults(columns, region.free)))
+    bare: dict[int, tuple[WallStrip, ...]] = {
+        face.side: () for column in columns for face in column.faces
+    }
+    return replace(region, columns=columns, strips={**region.strips, **bare})
 
 
 def _in_line(looks: Sequence[tuple[str, bool]]) -> Iterator[Fault]:
@@ -234,11 +217,6 @@ def _shifted(line: Line, inward: Length) -> Line:
     way = line[1] - line[0]
     step = Spot(way.y, -way.x) * (inward / distance(*line).length)
     return line[0] + step, line[1] + step
-
-
-def place(run: RunName, at: Spot) -> Length:
-    """How far a place lies along a run."""
-    return at.x if run is RunName.LENGTH else at.y
 
 
 def _too_crooked() -> Fault:
