@@ -36,9 +36,7 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
     room = layout.ceiling.room
-    yield from outline_cautions(
-        layout.outlined, items=bool(layout.items.items), measured=room.outline is not None
-    )
+    yield from outline_cautions(layout.outlined, measured=room.outline is not None)
     yield from crooked_cautions(layout.crooked, room.members)
 
 

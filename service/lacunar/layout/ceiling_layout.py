@@ -31,7 +31,7 @@ from lacunar.layout.levels.ceiling_levels import levels
 from lacunar.layout.measured_outcome import as_measured, measured_outcome
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.openings.grid_id import grid_id
-from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.cells import Cell, cells, odd_coffers
 from lacunar.layout.outline.forms import counted_forms
 from lacunar.layout.outline.outlined_room import floor_area, outlined_room
 from lacunar.layout.outline.partial_coffers import Filling
@@ -234,7 +234,9 @@ def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:
     """What ceiling items are held against in a room with other than four walls."""
     if set_out.outlined is None:
         return None
-    return odd_room(set_out.outlined, {c.id: c.corners for c in within if not c.whole})
+    room = set_out.outlined
+    standing = (*room.spans, *(s.id for strips in room.region.strips.values() for s in strips))
+    return odd_room(room, odd_coffers(within, room.region, standing))
 
 
 def _outlined(

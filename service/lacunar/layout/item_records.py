@@ -19,6 +19,7 @@ class Meets(StrEnum):
     MOULDING = "moulding"
     JOIST = "joist"
     WALL = "wall"
+    COLUMN = "column"
     ITEM = "item"
 
 
@@ -26,7 +27,8 @@ class Meets(StrEnum):
 class ItemConflict:
     """What an item meets, and how far it reaches into it along a run, its clearance included.
 
-    For another item it is the run along which they are parted sooner.
+    For another item it is the run along which they are parted sooner, for what lies aslant the run
+    that a way off it lies along most nearly.
     """
 
     meets: Meets

@@ -97,11 +97,11 @@ def gap_squared(one: Line, other: Line) -> Fraction:
     if _meet(one, other):
         return Fraction(0)
     ends = [(one, at) for at in other] + [(other, at) for at in one]
-    return min(_off_squared(line, at) for line, at in ends)
+    return min(off_squared(line, at) for line, at in ends)
 
 
-def _off_squared(line: Line, spot: Spot) -> Fraction:
-    """The square of how far a place is from the nearest one on a line."""
+def off_squared(line: Line, spot: Spot) -> Fraction:
+    """The square [in2] of how far a place is from the nearest one on a line."""
     way, out = line[1] - line[0], spot - line[0]
     long = along(way, way)
     share = max(Fraction(0), min(Fraction(1), along(way, out) / long))

@@ -12,12 +12,10 @@ NARROW = 12
 """A coffer that reaches less than this many inches either way reads as a leftover."""
 
 
-def outline_cautions(
-    room: OutlinedRoom | None, *, items: bool, measured: bool
-) -> Iterator[Caution]:
+def outline_cautions(room: OutlinedRoom | None, *, measured: bool) -> Iterator[Caution]:
     """Cautions of an outline that nothing checks, of leftovers, and of crown that is too short.
 
-    `items` is whether there are ceiling items, `measured` whether the room was told by an outline.
+    `measured` is whether the room was told by an outline.
     """
     if room is None:
         return
@@ -28,15 +26,6 @@ def outline_cautions(
             " would show a slip of the tape or a corner out of square.",
             figures={},
             pointer="/room/outline/diagonals",
-        )
-    if items:
-        yield Caution(
-            code="items_in_odd_room",
-            text="In a room with other than four walls items are held against beams, walls that lie"
-            " along a run and each other; not against angled walls or crown, and no nearest clear"
-            " place is told.",
-            figures={},
-            pointer="/room/ceiling_items",
         )
     crooked = [wall for wall in room.walls if wall.taper is not None and wall.taper.value > ZERO]
     if crooked:

@@ -1,8 +1,10 @@
 """The room between its walls and its beams, cell by cell: whole coffers, and those walls cut."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from lacunar.layout.item_records import Meets
+from lacunar.layout.items.strips import OddCoffer, OddSide
 from lacunar.layout.names import coffer_id
 from lacunar.layout.outline.columns import around, boxes_touch, near
 from lacunar.layout.outline.spans import Span
@@ -44,6 +46,24 @@ class Cell:
     against: tuple[str, ...]
     whole: bool
     holes: tuple[tuple[Polygon, tuple[str, ...]], ...] = ()
+
+
+def odd_coffers(cells: Sequence[Cell], room: Region, beams: Iterable[str]) -> tuple[OddCoffer, ...]:
+    """Turn cells into coffers as ceiling items are held against them."""
+    meets = dict.fromkeys(beams, Meets.BEAM)
+    meets |= {column.name: Meets.COLUMN for column in room.columns}
+    return tuple(
+        OddCoffer(
+            cell.id,
+            (cell.corners, *(corners for corners, _ in cell.holes)),
+            tuple(
+                OddSide(line, against, meets.get(against, Meets.WALL))
+                for ring, beside in ((cell.corners, cell.against), *cell.holes)
+                for line, against in zip(edges(ring), beside, strict=True)
+            ),
+        )
+        for cell in cells
+    )
 
 
 @dataclass(frozen=True, slots=True)

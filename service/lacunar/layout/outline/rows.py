@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from lacunar.layout.beams.lines import Line, Meeting, Row, RowEnd, RowLimit, Slant, row_of
 from lacunar.layout.beams.profile_book import ProfileBook
 from lacunar.layout.item_records import Meets
-from lacunar.layout.items.strips import OddRoom, Strip
+from lacunar.layout.items.strips import OddCoffer, OddRoom, Strip
 from lacunar.layout.outline.columns import StandingColumn
 from lacunar.layout.outline.corners import corner_of_ring
 from lacunar.layout.outline.spans import Span, SpanEnd, spans_of
@@ -25,7 +25,6 @@ from lacunar.measure.angle import angle_of_legs
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import turn
-from lacunar.measure.polygon import Polygon
 from lacunar.model.room import WALLS, RunName
 
 AT_WALL = Rule("place of a wall, the innermost where it is not square", "at")
@@ -305,11 +304,8 @@ def corner_between(region: Region, wall: Wall) -> AngleFigure:
     return corner_of_ring(following[1], line[1], line[0], approximate=region.approximate)
 
 
-def odd_room(room: Outlined, cut: Mapping[str, Polygon]) -> OddRoom:
-    """Turn a room into what ceiling items are held against in it.
-
-    `cut` are the coffers that walls cut, by their ids.
-    """
+def odd_room(room: Outlined, coffers: tuple[OddCoffer, ...]) -> OddRoom:
+    """Turn a room and its coffers, whole and cut, into what items are held against in it."""
     region = room.region
     reaches = {
         beam: tuple((span.start.at, span.end.at) for span in spans)
@@ -331,7 +327,8 @@ def odd_room(room: Outlined, cut: Mapping[str, Polygon]) -> OddRoom:
         for strip in strips:
             one, other = (face.value for face in strip_faces(wall, strip))
             inner[wall.on].append(Strip(Meets.BEAM, strip.id, one, other, reaches=reach))
-    return OddRoom(reaches, {run: tuple(found) for run, found in inner.items()}, cut)
+    columns = {column.name: column.corners for column in region.columns}
+    return OddRoom(reaches, {run: tuple(found) for run, found in inner.items()}, coffers, columns)
 
 
 def _outside(region: Region, wall: Wall, beyond: Length) -> tuple[Length, Length]:
