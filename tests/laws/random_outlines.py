@@ -46,6 +46,7 @@ def random_outline(random: Random) -> Spec:
     _measured_roughly(random, spec["room"], len(corners))
     if random.random() < 0.4:
         spec["room"]["columns"] = _columns(random, corners)
+    _with_fittings(random, spec["room"], corners)
     spec["panel"] = random.choice(
         (
             {"kind": "sheet_goods"},
@@ -67,6 +68,26 @@ def _measured_roughly(random: Random, room: Spec, sides: int) -> None:
         room["outline"]["surfaces"] = [
             {"side": side, "finish": "3/4", "bow": random.choice(bows)} for side in chosen
         ]
+
+
+def _with_fittings(random: Random, room: Spec, corners: list[Corner]) -> None:
+    """Now and then lights anywhere within, and a door or window in the middle of some side."""
+    inside = shapely.Polygon(corners)
+    if random.random() < 0.4:
+        low_x, low_y, high_x, high_y = inside.bounds
+        places = [
+            (round(random.uniform(low_x + 4, high_x - 4)), round(random.uniform(low_y, high_y)))
+            for _ in range(4)
+        ]
+        room["ceiling_items"] = [
+            {"kind": random.choice(("light", "speaker")), "diameter": 6, "x": x, "y": y}
+            for x, y in places
+            if inside.buffer(-4).contains(shapely.Point(x, y))
+        ]
+    if random.random() < 0.3:
+        wall = random.choice(("W1", "W2", "W5"))
+        kind = random.choice(("door", "window", "cabinet", "fireplace"))
+        room["wall_features"] = [{"kind": kind, "wall": wall, "center": 6, "width": 8}]
 
 
 def _columns(random: Random, corners: list[Corner]) -> list[Spec]:

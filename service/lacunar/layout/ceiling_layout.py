@@ -24,6 +24,7 @@ from lacunar.layout.cautions import cautions
 from lacunar.layout.families import Family, beam_families
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.fitting.order import fitting
+from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.items.ceiling_items import ceiling_items
 from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
@@ -41,6 +42,7 @@ from lacunar.layout.outline.rows import (
     odd_room,
     outlined_meeting,
 )
+from lacunar.layout.outline.wall_features import OddWalls, odd_features
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
@@ -186,7 +188,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
-        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
+        wall_features=_features(set_out, within, _walls(set_out, beams)),
         crooked=set_out.crooked,
     )
     return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
@@ -280,6 +282,16 @@ def _marks(set_out: SetOut) -> Iterator[RunMarks]:
 def _casing_choices(set_out: SetOut) -> Iterator[CasingChoice]:
     for name in RunName:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _features(
+    set_out: SetOut, within: tuple[Cell, ...], around: WallSurroundings
+) -> tuple[WallFeatureCheck, ...]:
+    """What beams do at wall features."""
+    features = set_out.ceiling.room.wall_features
+    if set_out.outlined is None:
+        return check_features(features, around)
+    return odd_features(features, OddWalls(set_out.outlined, within, around))
 
 
 def _walls(set_out: SetOut, beams: SetOutBeams) -> WallSurroundings:

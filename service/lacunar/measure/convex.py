@@ -54,7 +54,8 @@ def stretch_inside(line: Line, polygon: Polygon) -> Stretch | None:
     >>> stretch_inside((at(0, 1), at(4, 1)), hull([at(1, 0), at(2, 0), at(2, 2), at(1, 2)]))
     (Fraction(1, 4), Fraction(1, 2))
     """
-    lows, highs = [], []
+    lows: list[Fraction] = []
+    highs: list[Fraction] = []
     way = line[1] - line[0]
     for one, other in edges(polygon):
         edge = other - one

@@ -20,6 +20,11 @@ SPEC: dict[str, Any] = {
             "points": [{"x": x, "y": y} for x, y in CORNERS],
             "surfaces": [{"side": 5, "bow": {"in": "1/4"}}],
         },
+        "ceiling_items": [{"kind": "light", "diameter": 6, "x": 100, "y": 48}],
+        "wall_features": [
+            {"kind": "window", "wall": "W8", "center": 50, "width": 30},
+            {"kind": "cabinet", "wall": "W7", "center": 23, "width": 30},
+        ],
         "columns": [
             {"name": "Post", "x": 100, "y": 40, "length": 12, "width": 12},
             {"x": 212, "y": 30, "length": 10, "width": 10},
@@ -120,6 +125,15 @@ def test_a_beam_drawn_through_a_column_is_found(drawn: Drawn) -> None:
 @pytest.mark.parametrize("number", [1, 2])
 def test_a_column_elsewhere_is_found(drawn: Drawn, number: int) -> None:
     assert found(drawn, lambda sheet: sheet.move(f"column-{number}", 0.3, 0.0)) == {90}
+
+
+@pytest.mark.parametrize("number", [1, 2])
+def test_a_feature_elsewhere_in_an_inner_wall_is_found(drawn: Drawn, number: int) -> None:
+    assert 76 in found(drawn, lambda sheet: sheet.move(f"wall-feature-{number}", 0.4, 0.4))
+
+
+def test_an_item_elsewhere_is_found(drawn: Drawn) -> None:
+    assert 75 in found(drawn, lambda sheet: sheet.move("item-L-1", 0.4, 0.0))
 
 
 def test_a_column_left_out_is_found(drawn: Drawn) -> None:

@@ -64,13 +64,17 @@ class ItemFacts:
 
 @dataclass(frozen=True, slots=True)
 class FeatureFacts:
-    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along."""
+    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along.
+
+    In an odd room also the number of its side; in an angled one edges are from its start.
+    """
 
     name: str
     kind: str
     wall: str
     near: Fraction
     far: Fraction
+    side: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -289,7 +293,9 @@ def _features(root: Node) -> Iterator[FeatureFacts]:
     if root.has("wall_features"):
         for check in root["wall_features"]:
             name, kind, wall = (check[one].text for one in ("name", "kind", "wall"))
-            yield FeatureFacts(name, kind, wall, check["near"].length, check["far"].length)
+            near, far = check["near"].length, check["far"].length
+            side = str(check["side"].value) if check.has("side") and check["side"].given else ""
+            yield FeatureFacts(name, kind, wall, near, far, side)
 
 
 def _direction(ceiling: Node) -> str:
