@@ -98,8 +98,11 @@ def standing(layout: Layout) -> shapely.Polygon:
         start, end = float(span.start.value.inches), float(span.end.value.inches)
         start -= float(span.start_slant.value.inches) if span.start_slant else 0
         end += float(span.end_slant.value.inches) if span.end_slant else 0
-        box = (near, start, far, end) if span.on is RunName.LENGTH else (start, near, end, far)
-        parts.append(shapely.box(*box))
+        sides = (near, start, far, end) if span.on is RunName.LENGTH else (start, near, end, far)
+        box = shapely.box(*sides)
+        # A slanted end at the face of a turned column is what that leaves of the box.
+        slanted = span.start_slant or span.end_slant
+        parts.append(box.difference(columns(layout)) if slanted else box)
     walls = shapely.Polygon([(float(p.x.inches), float(p.y.inches)) for p in layout.outline])
     return shapely.union_all(parts).intersection(walls)
 
