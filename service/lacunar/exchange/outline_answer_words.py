@@ -54,6 +54,8 @@ OUTLINE_WORDS: Words = {
         "long_point": "The crown at its edge on the beam [length].",
         "short_point": "The crown at the edge that stands out [length]; it is the"
         " longer one at corners that jut in.",
+        "cut_from": "The crown between its points furthest out at both ends [length].",
+        "between_ends": "The crown between those furthest in [length].",
         "too_short": "Whether the piece is shorter than the shortest that is to be cut.",
     },
     "PartialCorner": {
@@ -79,6 +81,8 @@ OUTLINE_WORDS: Words = {
         "panel_width": "The piece its panel is cut from, along the width run [length].",
         "courses": "The boards that fill it, the longest first; empty without boards.",
         "holes": "Where columns stand free in it.",
+        "panel_corners": "Corners of the panel from the lower left one of the piece it is cut from,"
+        " counter-clockwise; empty without a panel.",
         "crown_meets": "Whether two runs of its crown would take the same place.",
     },
     "PartialHole": {
@@ -113,6 +117,8 @@ OUTLINE_WORDS: Words = {
         "side_short": "Its side, short points [length].",
         "bottom_long": "Its bottom, long points [length].",
         "bottom_short": "Its bottom, short points [length].",
+        "backing_long": "Its backing, long points [length]; null where it has none.",
+        "backing_short": "Its backing, short points [length].",
         "start_miter": "Miter at its start, clockwise, from square [degrees].",
         "end_miter": "Miter at its end [degrees].",
     },

@@ -85,7 +85,12 @@ def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
         name = f"{coffer.id}, side {number} at {side.against}"
         yield tell(name, side.length)
         yield tell(f"{name}, corner at its end", side.corner)
-        for what, figure in (("long point", side.long_point), ("short point", side.short_point)):
+        for what, figure in (
+            ("long point", side.long_point),
+            ("short point", side.short_point),
+            ("cut from", side.cut_from),
+            ("between its ends", side.between_ends),
+        ):
             if figure is not None:
                 yield tell(f"{name}, crown, {what}", figure)
     for what, figure in (("length", coffer.panel_length), ("width", coffer.panel_width)):
@@ -104,5 +109,8 @@ def _angled(beam: AngledBeam, tell: Tell) -> Iterator[str]:
     yield tell(f"{name}, side, short points", beam.side_short)
     yield tell(f"{name}, bottom, long points", beam.bottom_long)
     yield tell(f"{name}, bottom, short points", beam.bottom_short)
+    for what, figure in (("long", beam.backing_long), ("short", beam.backing_short)):
+        if figure is not None:
+            yield tell(f"{name}, backing, {what} points", figure)
     yield tell(f"{name}, miter at its start", beam.start_miter)
     yield tell(f"{name}, miter at its end", beam.end_miter)

@@ -82,7 +82,8 @@ class PartialSide:
 
     `against` is the id of the beam or wall beam there, or the name of a bare wall. The rest is its
     crown, None without: its ends as seen from inside the coffer, and whether it is shorter than the
-    shortest piece that is to be cut.
+    shortest piece that is to be cut. `cut_from` is between the points furthest out at both ends,
+    whichever edge they are on, `between_ends` between those furthest in.
     """
 
     start: Spot
@@ -95,6 +96,8 @@ class PartialSide:
     long_point: LengthFigure | None
     short_point: LengthFigure | None
     too_short: bool | None
+    cut_from: LengthFigure | None
+    between_ends: LengthFigure | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -134,8 +137,9 @@ class PartialCoffer:
 
     `reach_length` and `reach_width` are those of the rectangle about it, `panel_length` and
     `panel_width` of the piece that a panel is cut from; `courses` what boards are cut to. None of
-    these where nothing fills it, or the other does. `holes` are about columns in it; `crown_meets`
-    is whether two runs of its crown would take the same place.
+    these where nothing fills it, or the other does. `panel_corners` are those of the panel from the
+    lower left corner of that piece, counter-clockwise. `holes` are about columns in it, and
+    `crown_meets` is whether two runs of its crown would take the same place.
     """
 
     id: str
@@ -150,6 +154,7 @@ class PartialCoffer:
     courses: tuple[CourseLength, ...]
     holes: tuple[PartialHole, ...] = ()
     crown_meets: bool = False
+    panel_corners: tuple[Spot, ...] = ()
 
     @property
     def all_sides(self) -> tuple[PartialSide, ...]:
@@ -167,7 +172,8 @@ class AngledBeam:
     """A beam at an angled wall: its corners, how long it is at the wall and at its face.
 
     `side_long` and `side_short` are of its side, `bottom_long` and `bottom_short` of its bottom,
-    at the long and the short points; both are mitred by `start_miter` and `end_miter`, from square.
+    at the long and the short points; both are mitred by `start_miter` and `end_miter`, from square,
+    as is its backing, None for a flat beam.
     """
 
     id: str
@@ -181,6 +187,8 @@ class AngledBeam:
     side_short: LengthFigure
     bottom_long: LengthFigure
     bottom_short: LengthFigure
+    backing_long: LengthFigure | None
+    backing_short: LengthFigure | None
     start_miter: AngleFigure
     end_miter: AngleFigure
 

@@ -19,7 +19,7 @@ from lacunar.layout.records import profiles_by_beam
 from lacunar.measure.convex import Gap, gap_along, gap_to_box, grown, stretch_inside
 from lacunar.measure.figure import Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, settled, turn
+from lacunar.measure.plane import Spot, along, crossing, moved_left, settled, turn
 from lacunar.measure.polygon import (
     Line,
     Polygon,
@@ -92,7 +92,7 @@ def _bands(
         sides = coffer.sides[first : first + len(ring)]
         first += len(ring)
         depths = [max(stands_out.get(side.against, ZERO), crown_reach) for side in sides]
-        lines = [_offset(side.line, deep) for side, deep in zip(sides, depths, strict=True)]
+        lines = [moved_left(side.line, deep) for side, deep in zip(sides, depths, strict=True)]
         for at, (side, deep) in enumerate(zip(sides, depths, strict=True)):
             after = (at + 1) % len(sides)
             inner = (
@@ -106,13 +106,6 @@ def _bands(
             by_strip = is_square(side.line) and meets in (Meets.BEAM, Meets.WALL)
             corners = tuple(map(_on_grid, corners)) if rough else corners
             yield Band(meets, name, corners, rough, by_strip)
-
-
-def _offset(line: Line, deep: Length) -> Line:
-    """A side moved to its left, into the coffer."""
-    way = line[1] - line[0]
-    step = Spot(-way.y, way.x) * (deep / distance(*line).length)
-    return line[0] + step, line[1] + step
 
 
 def _corner(sides: tuple[Line, Line], moved: tuple[Line, Line], square: Spot) -> Spot:

@@ -22,8 +22,17 @@ from lacunar.layout.survey.report import apart
 from lacunar.measure.angle import Angle, over_tangents
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot
-from lacunar.measure.polygon import Polygon, edges, extent, gap_squared, joined, outside, within_box
+from lacunar.measure.plane import Spot, crossing, moved_left, snapped
+from lacunar.measure.polygon import (
+    Line,
+    Polygon,
+    edges,
+    extent,
+    gap_squared,
+    joined,
+    outside,
+    within_box,
+)
 from lacunar.model.beams import Box
 from lacunar.model.boards import Boards
 from lacunar.model.ceiling import Ceiling
@@ -41,6 +50,14 @@ SHORT_POINT = Rule(
     "edge that stands out: at each end less by the projection over the half tangent of the corner,"
     " more where it juts in",
     "long_point - projection / tan(left / 2) - projection / tan(right / 2)",
+)
+CUT_FROM = Rule(
+    "piece to be cut from: at each outside corner the edge that stands out goes further",
+    "long_point + max(-projection / tan(left / 2), 0) + max(-projection / tan(right / 2), 0)",
+)
+BETWEEN_ENDS = Rule(
+    "piece between what its ends leave: at each inside corner the edge that stands out is shorter",
+    "long_point - max(projection / tan(left / 2), 0) - max(projection / tan(right / 2), 0)",
 )
 SPRUNG = Rule("piece sprung in between inside corners", "side + sprung_allowance")
 BETWEEN_SIDES = Rule(
@@ -99,7 +116,27 @@ def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
         courses=tuple(_courses(cell, panel, reach, filling)) if panel.boards else (),
         holes=tuple(PartialHole(tuple(_sides(*hole, filling))) for hole in cell.holes),
         crown_meets=_crown_meets(cell, filling),
+        panel_corners=_panel_corners(cell, panel, filling) if length else (),
     )
+
+
+def _panel_corners(cell: Cell, panel: Panel, filling: Filling) -> tuple[Spot, ...]:
+    """The corners of a panel from the lower left corner of the piece it is cut from.
+
+    Each of its sides lies as far past that of the coffer, or short of it, as the panel's seat asks.
+    """
+    ways = [_past(panel, filling, run) - panel.gap for run in RunName]
+    sides = list(edges(cell.corners))
+    lines = [moved_left(line, -(ways[0] if _is_upright(line) else ways[1])) for line in sides]
+    met = [crossing(lines[at - 1], line) for at, line in enumerate(lines)]
+    low, _ = extent(cell.corners)
+    start = low - Spot(*ways)
+    found = tuple(spot - start for spot in met)
+    return tuple(snapped(spot) for spot in found) if filling.approximate else found
+
+
+def _is_upright(line: Line) -> bool:
+    return abs(line[1].y - line[0].y) > abs(line[1].x - line[0].x)
 
 
 def _crown_meets(cell: Cell, filling: Filling) -> bool:
@@ -139,14 +176,19 @@ def _panel(panel: Panel, reach: LengthFigure, filling: Filling, run: RunName) ->
     gap, value = panel.gap, reach.value
     if panel.seat is Seat.BETWEEN_SIDES:
         return _told(BETWEEN_SIDES, filling)(value - gap * 2, reach=value, gap=gap)
+    past = _past(panel, filling, run)
+    return _told(PAST_SIDES, filling)(value + past * 2 - gap * 2, reach=value, past=past, gap=gap)
+
+
+def _past(panel: Panel, filling: Filling, run: RunName) -> Length:
+    """How far a panel goes past the faces of beams along a run, by its seat."""
     beams = filling.ceiling.beams
     built = beams.crosswise if run is RunName.LENGTH else beams.lengthwise
-    past = ZERO
-    if isinstance(built, Box) and panel.seat is Seat.BETWEEN_BACKING:
-        past = built.sides.thickness + built.allowance
-    elif isinstance(built, Box):
-        past = built.sides.thickness * 2 + built.bottom.width / 2
-    return _told(PAST_SIDES, filling)(value + past * 2 - gap * 2, reach=value, past=past, gap=gap)
+    if panel.seat is Seat.BETWEEN_SIDES or not isinstance(built, Box):
+        return ZERO
+    if panel.seat is Seat.BETWEEN_BACKING:
+        return built.sides.thickness + built.allowance
+    return built.sides.thickness * 2 + built.bottom.width / 2
 
 
 def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterator[PartialSide]:
@@ -175,6 +217,8 @@ def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterat
             long_point=piece.long_point if piece else None,
             short_point=piece.short_point if piece else None,
             too_short=piece.too_short if piece else None,
+            cut_from=piece.cut_from if piece else None,
+            between_ends=piece.between_ends if piece else None,
         )
 
 
@@ -184,6 +228,8 @@ class _Piece:
     long_point: LengthFigure
     short_point: LengthFigure
     too_short: bool
+    cut_from: LengthFigure
+    between_ends: LengthFigure
 
 
 def _piece(
@@ -214,7 +260,22 @@ def _piece(
         right=corners[1],
     )
     shorter = min(side.value, short.value)
-    return _Piece(ends, side, short, shorter < crown.shortest_piece)
+    at_ends = [over_tangents([(depth, corner / 2)]) for corner in corners]
+    left, right = corners
+    past = sum((max(-each, ZERO) for each in at_ends), ZERO)
+    back = sum((max(each, ZERO) for each in at_ends), ZERO)
+    return _Piece(
+        ends,
+        side,
+        short,
+        shorter < crown.shortest_piece,
+        CUT_FROM.approximates(
+            side.value + past, long_point=side.value, projection=depth, left=left, right=right
+        ),
+        BETWEEN_ENDS.approximates(
+            side.value - back, long_point=side.value, projection=depth, left=left, right=right
+        ),
+    )
 
 
 def _set_in(length: LengthFigure, distance: Length, corners: tuple[Angle, Angle]) -> LengthFigure:

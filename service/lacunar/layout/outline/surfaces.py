@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from lacunar.layout.fault_gathering import refuse
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, snapped
+from lacunar.measure.plane import Spot, along, crossing, distance, moved_left, snapped
 from lacunar.measure.polygon import Line, edges, is_simple
 from lacunar.model.faults import Fault
 from lacunar.model.outline import Outline
@@ -76,10 +76,8 @@ def moved_inward(lines: Sequence[Line], widths: Sequence[Length]) -> tuple[tuple
     """
     moved, rough = [], False
     for line, width in zip(lines, widths, strict=True):
-        way, long = line[1] - line[0], distance(*line)
-        inward = Spot(way.y, -way.x) * (width / long.length)
-        rough = rough or bool(width and long.approximate)
-        moved.append((line[0] + inward, line[1] + inward))
+        rough = rough or bool(width and distance(*line).approximate)
+        moved.append(moved_left(line, -width))
     met = [crossing(moved[number - 1], line) for number, line in enumerate(moved)]
     rough = rough or any(spot.x.inches.denominator > _MOST_PARTS for spot in met)
     return (tuple(snapped(spot) for spot in met) if rough else tuple(met)), rough

@@ -19,7 +19,7 @@ from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, strips_at
 from lacunar.layout.survey.square_frame import furthest_in
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, on_grid, snapped
+from lacunar.measure.plane import Spot, along, crossing, distance, moved_left, on_grid, snapped
 from lacunar.measure.polygon import Line, Polygon, edges, extent, is_simple
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.grid import WallCondition
@@ -165,7 +165,7 @@ def _squared(
     """
     inward = [max(bowed.get(side, ZERO), ZERO) for side in range(1, len(corners) + 1)]
     lines = [
-        _straight(line, look, bow) if square else _shifted(line, bow)
+        _straight(line, look, bow) if square else moved_left(line, -bow)
         for line, bow, (look, square) in zip(edges(corners), inward, looks, strict=True)
     ]
     lines = _aligned(lines, looks)
@@ -208,15 +208,6 @@ def _straight(line: Line, look: str, bow: Length) -> Line:
     run, inward = run_of_wall(look), 1 if look in START_WALL.values() else -1
     start, end = (place(run, corner) * inward for corner in line)
     return _at(line, run, furthest_in(start, end, bow) * inward)
-
-
-def _shifted(line: Line, inward: Length) -> Line:
-    """A line moved into the room; where it lay if it does not move at all."""
-    if not inward:
-        return line
-    way = line[1] - line[0]
-    step = Spot(way.y, -way.x) * (inward / distance(*line).length)
-    return line[0] + step, line[1] + step
 
 
 def _too_crooked() -> Fault:

@@ -56,7 +56,7 @@ def _field(source: Source, boards: BoardLayout, field: BoardField) -> Iterator[P
     if count > len(named):
         named.append((WHOLE, boards.overall_width, count - len(named)))
     for name, width, quantity in named:
-        shape = _shape(source, boards, name, (field.length, width))
+        shape = board_shape(source, boards, name, (field.length, width))
         yield lying(shape, *_places(source, boards, field, quantity))
 
 
@@ -71,13 +71,14 @@ def _places(
         yield source.place(coffer, quantity=quantity)
 
 
-def _shape(
+def board_shape(
     source: Source,
     boards: BoardLayout,
     name: str,
     size: tuple[LengthFigure, LengthFigure],
     ends: tuple[PartEnd, PartEnd] = (SQUARE_END, SQUARE_END),
 ) -> Shape:
+    """A board by its length and width."""
     length, width = size
     return Shape(
         kind=PartKind.BOARD,
@@ -105,7 +106,7 @@ def _tapered(source: Source, boards: BoardLayout, field: TaperedField) -> Iterat
     for course in field.courses:
         name = _name(course.number, count)
         width = _width(field, name, boards)
-        shape = _shape(source, boards, name, (course.cut_from, width), ends)
+        shape = board_shape(source, boards, name, (course.cut_from, width), ends)
         yield lying(shape, source.place(field.coffer, at=str(course.number)))
 
 
