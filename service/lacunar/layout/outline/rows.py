@@ -201,8 +201,9 @@ def _beam_limit(
     if soffit is not None:
         faces = strip_faces(wall, soffit)
         return RowLimit("soffit", soffit.id, faces[1 if wall.at_start else 0]), at_wall
-    own = wall.at if wall.at is not None and strip else end.at
-    return RowLimit("wall", wall.name, AT_WALL.gives(own, at=own)), at_wall
+    if strip is None or wall.at is None:
+        return RowLimit("wall", wall.name, AT_FACE.gives(end.at, at=end.at)), at_wall
+    return RowLimit("wall", wall.name, AT_WALL.gives(wall.at, at=wall.at)), at_wall
 
 
 def _wall_rows(
