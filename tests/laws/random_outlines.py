@@ -1,9 +1,12 @@
 """Random rooms with other than four walls: ells, breasts, alcoves, bays, cut-off corners."""
 
+from math import dist
 from random import Random
 from typing import Any
 
 import shapely
+
+from lacunar.layout.records import Layout
 
 Spec = dict[str, Any]
 Corner = tuple[float, float]
@@ -13,6 +16,25 @@ def random_outlines(count: int, seed: int = 1) -> list[Spec]:
     """So many specs with an outline by points, the same for the same seed."""
     random = Random(seed)
     return [random_outline(random) for _ in range(count)]
+
+
+def with_measured(spec: Spec, layout: Layout) -> Spec:
+    """The same spec with its first cut coffer measured, a little off the plan, from corner 1."""
+    cut = layout.outlined.partial_coffers if layout.outlined else ()
+    if not cut:
+        return spec
+    spots = [(float(at.x.inches), float(at.y.inches)) for at in cut[0].corners]
+    spots[1] = (spots[1][0] - 0.125, spots[1][1])
+    count = len(spots)
+    far = {(a, b): f"{dist(spots[a], spots[b]):.3f}" for a in range(count) for b in range(count)}
+    taken = {
+        "coffer": cut[0].id,
+        "cut_sides": [{"side": n + 1, "length": far[n, (n + 1) % count]} for n in range(count)],
+        "cut_diagonals": [
+            {"from_corner": 1, "to_corner": n, "length": far[0, n - 1]} for n in range(3, count)
+        ],
+    }
+    return {**spec, "measured_openings": {"grid": layout.grid_id, "coffers": [taken]}}
 
 
 def random_outline(random: Random) -> Spec:

@@ -88,6 +88,29 @@ OUTLINE_WORDS: Words = {
     "PartialHole": {
         "sides": "Its sides about the column, clockwise.",
     },
+    "MeasuredCutSide": {
+        "side": "Number of the side, 1 for the first.",
+        "planned": "As planned [length].",
+        "measured": "As measured [length]; null where it was not.",
+        "difference": "As measured less as planned [length]; null where it was not measured.",
+    },
+    "MeasuredCutDiagonal": {
+        "from_corner": "Corner it was measured from; corner 1 is where side 1 starts.",
+        "to_corner": "Corner it was measured to.",
+        "planned": "As planned [length].",
+        "measured": "As measured [length].",
+        "difference": "As measured less as planned [length].",
+    },
+    "MeasuredCutCoffer": {
+        "coffer": "Id of the cut coffer.",
+        "sides": "Its sides.",
+        "diagonals": "What was measured across it.",
+        "closing_error": "The most that anything measured disagrees with the corners found"
+        " [length]; null where nothing is over.",
+        "missing": "What would tell the corners that are not known, in words.",
+        "as_measured": "What its crown, panel and boards are cut to; null while not all corners are"
+        " known.",
+    },
     "RoomColumn": {
         "name": "What it is called.",
         "corners": "Its corners, counter-clockwise.",
@@ -147,5 +170,6 @@ OUTLINE_WORDS: Words = {
         "coffers_left_out": "How many coffers of the grid lie outside the room.",
         "beams_left_out": "Beams of the grid that stand nowhere in the room.",
         "columns": "The columns that stand free in it.",
+        "measured": "Cut coffers that were measured.",
     },
 }

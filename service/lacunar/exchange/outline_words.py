@@ -6,6 +6,9 @@ from typing import Any
 from lacunar.layout.outline_records import (
     AngledBeam,
     BeamSpan,
+    MeasuredCutCoffer,
+    MeasuredCutDiagonal,
+    MeasuredCutSide,
     OutlinedRoom,
     OutlineWall,
     PartialCoffer,
@@ -35,8 +38,7 @@ def outline_in_words(room: OutlinedRoom | None, tell: Tell) -> Iterator[str]:
         yield tell("Bevel there, flat", corner.settings.flat_bevel)
     for beam in room.angled_beams:
         yield from _angled(beam, tell)
-    for column in room.columns:
-        yield from _column(column, tell)
+    yield from _columns_and_measured(room, tell)
     yield tell("Coffers of the grid outside the room", room.coffers_left_out)
 
 
@@ -71,10 +73,36 @@ def _wall(wall: OutlineWall, tell: Tell) -> Iterator[str]:
             yield tell(f"{name}, {what}", figure)
 
 
+def _columns_and_measured(room: OutlinedRoom, tell: Tell) -> Iterator[str]:
+    for column in room.columns:
+        yield from _column(column, tell)
+    for measured in room.measured:
+        yield from _measured(measured, tell)
+
+
 def _column(column: RoomColumn, tell: Tell) -> Iterator[str]:
     for what in ("left", "right", "lower", "upper"):
         yield tell(f"{column.name}, {what}", getattr(column, what))
     yield tell(f"{column.name}, area", column.area)
+
+
+def _measured(measured: MeasuredCutCoffer, tell: Tell) -> Iterator[str]:
+    name = measured.coffer
+    told: list[MeasuredCutSide | MeasuredCutDiagonal] = [*measured.sides, *measured.diagonals]
+    for each in told:
+        what = f"side {each.side}" if isinstance(each, MeasuredCutSide) else "diagonal"
+        if not isinstance(each, MeasuredCutSide):
+            what = f"corner {each.from_corner} to corner {each.to_corner}"
+        yield tell(f"{name}, {what}, as planned", each.planned)
+        if each.measured is not None and each.difference is not None:
+            yield tell(f"{name}, {what}, as measured", each.measured)
+            yield tell(f"{name}, {what}, off the plan", each.difference)
+    if measured.closing_error is not None:
+        yield tell(f"{name}, closing error", measured.closing_error)
+    if measured.missing:
+        yield f"{name}: not measured: {', '.join(measured.missing)}."
+    if measured.as_measured is not None:
+        yield from _coffer(measured.as_measured, tell)
 
 
 def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:

@@ -158,7 +158,8 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
-    measured = as_measured(ceiling, found)
+    cut = {cell.id: cell.corners for cell in within if not cell.whole}
+    measured = as_measured(ceiling, found, cut)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
@@ -172,7 +173,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
-        grid_id=grid_id(found),
+        grid_id=grid_id(found, cut),
         profiles=book.profiles,
         panels=fitted,
         mouldings=trim,

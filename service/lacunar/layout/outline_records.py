@@ -168,6 +168,44 @@ class PartialCoffer:
 
 
 @dataclass(frozen=True, slots=True)
+class MeasuredCutSide:
+    """A side of a cut coffer by its number; without a measurement there is no difference."""
+
+    side: int
+    planned: LengthFigure
+    measured: LengthFigure | None
+    difference: LengthFigure | None
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredCutDiagonal:
+    """What was measured across a cut coffer, from corner to corner."""
+
+    from_corner: int
+    to_corner: int
+    planned: LengthFigure
+    measured: LengthFigure
+    difference: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredCutCoffer:
+    """A cut coffer as measured.
+
+    `as_measured` is what its crown, panel and boards are cut to, None while not all of its corners
+    are known; `missing` is what would tell them. `closing_error` is the most that any measurement
+    disagrees with the corners that the others make, None where none is over.
+    """
+
+    coffer: str
+    sides: tuple[MeasuredCutSide, ...]
+    diagonals: tuple[MeasuredCutDiagonal, ...]
+    closing_error: LengthFigure | None
+    missing: tuple[str, ...]
+    as_measured: PartialCoffer | None
+
+
+@dataclass(frozen=True, slots=True)
 class AngledBeam:
     """A beam at an angled wall: its corners, how long it is at the wall and at its face.
 
@@ -261,3 +299,10 @@ class OutlinedRoom:
     coffers_left_out: CountFigure
     beams_left_out: tuple[str, ...]
     columns: tuple[RoomColumn, ...] = ()
+    measured: tuple[MeasuredCutCoffer, ...] = ()
+
+    @property
+    def coffers_as_cut(self) -> tuple[PartialCoffer, ...]:
+        """The cut coffers that things are cut to: as measured, or else as planned."""
+        known = {each.coffer: each.as_measured for each in self.measured}
+        return tuple(known.get(coffer.id) or coffer for coffer in self.partial_coffers)

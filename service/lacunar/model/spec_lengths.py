@@ -274,6 +274,11 @@ def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
             yield BoundLength(f"{at}/sides/{wall}", side, limits.OPENING)
         yield BoundLength(f"{at}/diagonals/rising", measured.rising, limits.DIAGONAL)
         yield BoundLength(f"{at}/diagonals/falling", measured.falling, limits.DIAGONAL)
+        for place_in, taken in enumerate(measured.cut_sides):
+            yield BoundLength(f"{at}/cut_sides/{place_in}/length", taken.length, limits.CUT_SIDE)
+        for place_in, across in enumerate(measured.cut_diagonals):
+            pointer = f"{at}/cut_diagonals/{place_in}/length"
+            yield BoundLength(pointer, across.length, limits.DIAGONAL)
     yield BoundLength(
         f"{place}/out_of_square_limit", openings.out_of_square_limit, limits.OUT_OF_SQUARE
     )

@@ -10,6 +10,7 @@ from lacunar.drawing.checker import check_set
 from lacunar.drawing.painters.fonts import load_typeface
 from tests.drawing.checker.drawn_sets import Drawn, drawn_set
 from tests.drawing.checker.spoiled import Spoiled, points
+from tests.layout.laying_out import laid_out
 
 CORNERS = [(0, 0), (0, 200), (110, 200), (134, 176), (178, 176), (178, 130), (280, 130), (280, 0)]
 SPEC: dict[str, Any] = {
@@ -41,7 +42,16 @@ SPEC: dict[str, Any] = {
 
 @pytest.fixture(scope="module")
 def drawn() -> Drawn:
-    return drawn_set(SPEC)
+    layout = laid_out(SPEC)
+    assert layout.outlined is not None
+    coffer = layout.outlined.partial_coffers[0]
+    sides = [
+        {"side": number, "length": f"{float(side.length.value.inches):.3f}"}
+        for number, side in enumerate(coffer.sides, start=1)
+    ]
+    taken = {"coffer": coffer.id, "cut_sides": sides[:3]}
+    openings = {"grid": layout.grid_id, "coffers": [taken]}
+    return drawn_set({**SPEC, "measured_openings": openings})
 
 
 def found(drawn: Drawn, spoil: Callable[[Spoiled], object]) -> set[int]:
@@ -227,6 +237,15 @@ def test_a_table_that_tells_another_figure_is_found(drawn: Drawn, table: str, na
         text.text = "0'-1\""
 
     assert 92 in found(drawn, spoil)
+
+
+def test_a_side_told_other_than_measured_is_found(drawn: Drawn) -> None:
+    def spoil(sheet: Spoiled) -> None:
+        rows = [g for g in sheet.parts("openings", "g") if g.get("data-what") == "2"]
+        texts = [one for one in rows[0].iter() if one.tag.endswith("text")]
+        texts[2].text = "0'-1\""
+
+    assert 74 in found(drawn, spoil)
 
 
 def test_a_table_left_out_is_found(drawn: Drawn) -> None:

@@ -218,7 +218,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         },
         outline=tuple((spot["x"].length, spot["y"].length) for spot in root["outline"]),
         direction=_direction(ceiling),
-        openings=tuple(_openings(root)),
+        openings=(*_openings(root), *_cut_openings(root)),
         items=tuple(_items(root)),
         features=tuple(_features(root)),
         title=dict(_title(ceiling)),
@@ -277,6 +277,21 @@ def _openings(root: Node) -> Iterator[OpeningFacts]:
                         part["planned"].length,
                         part["measured"].length,
                     )
+
+
+def _cut_openings(root: Node) -> Iterator[OpeningFacts]:
+    """All that was measured of cut coffers: sides by number, diagonals by their corners."""
+    if not root.has("outlined") or not root["outlined"].given:
+        return
+    for coffer in root["outlined"]["measured"]:
+        name = coffer["coffer"].text
+        for side in coffer["sides"]:
+            if side["measured"].given:
+                sizes = side["planned"].length, side["measured"].length
+                yield OpeningFacts(name, str(side["side"].value), *sizes)
+        for each in coffer["diagonals"]:
+            what = f"{each['from_corner'].value}-{each['to_corner'].value}"
+            yield OpeningFacts(name, what, each["planned"].length, each["measured"].length)
 
 
 def _items(root: Node) -> Iterator[ItemFacts]:

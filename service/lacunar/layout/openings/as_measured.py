@@ -47,23 +47,26 @@ WORST_LEAN = Rule("off square: the most of any corner", "max(first, second, thir
 
 
 def measured_openings(
-    openings: Openings | None, grid: str, coffers: Sequence[Coffer]
+    openings: Openings | None, grid: str, coffers: Sequence[Coffer], cut: Sequence[str] = ()
 ) -> tuple[MeasuredOpening, ...]:
     """Turn what was measured into openings, in the order of the grid; none where nothing was.
 
     Four sides and a diagonal fix the corners, by the law of cosines; two diagonals prove each
-    other, and corners are the mean of both. Four sides alone fix no corner.
+    other, and corners are the mean of both. Four sides alone fix no corner. `cut` are the ids of
+    coffers that walls or columns cut, which are measured by numbers.
 
     Raises SpecRefused where the grid is another, or with every opening that cannot close.
     """
     if openings is None:
         return ()
-    refuse(list(grid_faults(openings, grid, coffers)))
+    refuse(list(grid_faults(openings, grid, coffers, cut)))
     planned = {coffer.id: coffer for coffer in coffers}
     found: dict[str, MeasuredOpening] = {}
     faults: list[Fault] = []
     for number, each in enumerate(openings.coffers):
         place = f"/measured_openings/coffers/{number}"
+        if each.coffer in cut:
+            continue
         try:
             found[each.coffer] = _opening(place, planned[each.coffer], each, openings)
         except SpecRefused as refused:

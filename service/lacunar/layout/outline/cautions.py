@@ -39,8 +39,21 @@ def outline_cautions(room: OutlinedRoom | None, *, measured: bool) -> Iterator[C
         )
     yield from _bowed(room)
     yield from column_cautions(room)
+    yield from _not_all_measured(room)
     yield from _leftovers(room)
     yield from _short_crown(room)
+
+
+def _not_all_measured(room: OutlinedRoom) -> Iterator[Caution]:
+    open_ = [each.coffer for each in room.measured if each.as_measured is None]
+    if open_:
+        yield Caution(
+            code="cut_coffer_corners_unknown",
+            text=f"What was measured does not tell all corners of {first_few(open_)}: they are cut"
+            " to the plan. The answer lists what is missing, under outlined.measured.",
+            figures={"coffers": len(open_)},
+            pointer="/measured_openings/coffers",
+        )
 
 
 def _bowed(room: OutlinedRoom) -> Iterator[Caution]:

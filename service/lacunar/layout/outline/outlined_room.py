@@ -7,6 +7,7 @@ from lacunar.layout.beams.lines import Meeting
 from lacunar.layout.outline.angled_beams import angled_beams
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of
+from lacunar.layout.outline.measured_coffers import measured_cut_coffers
 from lacunar.layout.outline.partial_coffers import Filling, partial_coffers, partial_corners
 from lacunar.layout.outline.room_columns import room_columns
 from lacunar.layout.outline.rows import AT_FACE, Outlined, corner_between
@@ -64,6 +65,7 @@ def outlined_room(
         coffers_left_out=_left_out(room, cells),
         beams_left_out=tuple(beam for beam, spans in room.spans.items() if not spans),
         columns=room_columns(room, cut, step),
+        measured=measured_cut_coffers(filling.ceiling.measured_openings, cells, cut, filling),
     )
 
 

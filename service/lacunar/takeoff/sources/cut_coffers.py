@@ -19,7 +19,7 @@ def cut_coffer_pieces(source: Source) -> Iterator[Pieces]:
     A place tells the number of the coffer's side, from 1, those about columns after the others.
     """
     room = source.layout.outlined
-    for coffer in room.partial_coffers if room else ():
+    for coffer in room.coffers_as_cut if room else ():
         first = 1
         for sides in (coffer.sides, *(hole.sides for hole in coffer.holes)):
             yield from _crown(source, coffer, sides, first)
