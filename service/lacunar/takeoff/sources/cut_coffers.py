@@ -7,7 +7,7 @@ from lacunar.layout.outline_records import AngledBeam, PartialCoffer, PartialSid
 from lacunar.layout.records import ProfilePart
 from lacunar.measure.figure import AngleFigure, LengthFigure
 from lacunar.takeoff.part_records import EndCut, Face, PartEnd, PartKind, Pieces, Shape
-from lacunar.takeoff.sources.boards import WHOLE, board_shape
+from lacunar.takeoff.sources.boards import WHOLE, board_shape, overall_width
 from lacunar.takeoff.sources.mouldings import crown_shape, piece_end
 from lacunar.takeoff.sources.panels import panel_shape
 from lacunar.takeoff.sources.source import Source, lying
@@ -56,11 +56,8 @@ def _panel(source: Source, coffer: PartialCoffer) -> Iterator[Pieces]:
 
 def _boards(source: Source, coffer: PartialCoffer) -> Iterator[Pieces]:
     """Boards of each length; what they are ripped or cut off aslant is told on the site."""
-    boards = source.layout.boards
-    if boards is None:
-        return
     for course in coffer.courses:
-        shape = board_shape(source, boards, WHOLE, (course.length, boards.overall_width))
+        shape = board_shape(source, WHOLE, (course.length, overall_width(source)))
         place = source.place(coffer.id, quantity=course.boards)
         yield lying(replace(shape, tapered=True), place)
 
