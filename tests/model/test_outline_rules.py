@@ -72,11 +72,16 @@ def test_a_room_is_measured_once():
     assert "room_measured_twice" in codes
 
 
-def test_outlines_are_finished_and_boards_end_in_coffers():
-    outline = {"sides": sides(*ELL)}
-    assert found(outline, measured_to="framing") == [
-        ("outline_to_framing", "/room/measured_to"),
+def test_surfaces_are_told_once_of_sides_that_there_are():
+    surfaces = [{"side": 2, "finish": "5/8"}, {"side": 2, "bow": {"in": "1/4"}}, {"side": 7}]
+    assert found({"sides": sides(*ELL), "surfaces": surfaces}, measured_to="framing") == [
+        ("outline_side_unknown", "/room/outline/surfaces/1/side"),
+        ("outline_side_unknown", "/room/outline/surfaces/2/side"),
     ]
+
+
+def test_boards_end_in_coffers():
+    outline = {"sides": sides(*ELL)}
     through = {"kind": "boards", "run": "through"}
     assert found(outline, panel=through) == [("through_boards_in_outline", "/panel/run")]
 

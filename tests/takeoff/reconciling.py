@@ -6,6 +6,7 @@ What is counted here is read off the layout's own lists, one by one.
 from collections import Counter
 from collections.abc import Iterator
 
+from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
 from lacunar.model.boards import BoardRun
@@ -35,11 +36,24 @@ def unlike(layout: Layout, parts: tuple[Part, ...]) -> list[str]:
 
 
 def _told_boards(layout: Layout) -> Counted:
-    return Counter(
+    square = Counter(
         (piece.part, place.beam, place.side or "", str(place.start), str(place.end))
         for piece in layout.pieces
         for place in piece.places
     )
+    # Each beam at an angled wall has one side, and a bottom; a flat one its boards.
+    angled = Counter(
+        (part.name, beam.id, "", "None", "None")
+        for beam in (layout.outlined.angled_beams if layout.outlined else ())
+        for part in layout.profile(beam.profile).parts
+        if part.name != "backing"
+        for _ in range(part.quantity)
+    )
+    return square + angled
+
+
+def _cut(layout: Layout) -> tuple[PartialCoffer, ...]:
+    return layout.outlined.partial_coffers if layout.outlined else ()
 
 
 def _beam_places(parts: tuple[Part, ...]) -> Counted:
@@ -53,13 +67,20 @@ def _beam_places(parts: tuple[Part, ...]) -> Counted:
 
 
 def _told_mouldings(layout: Layout) -> Counted:
-    return Counter(
+    whole = Counter(
         (piece.moulding, coffer, wall, str(piece.long_point.value))
         for trim in layout.mouldings.coffers
         for coffer in trim.coffers
         for piece in trim.pieces
         for wall in piece.toward
     )
+    cut = Counter(
+        ("Crown", coffer.id, str(number), str(side.cut_from.value))
+        for coffer in _cut(layout)
+        for number, side in enumerate(coffer.all_sides, start=1)
+        if side.cut_from is not None
+    )
+    return whole + cut
 
 
 def _moulding_places(parts: tuple[Part, ...]) -> Counted:
@@ -89,13 +110,14 @@ def _told_nailers(layout: Layout) -> Counted:
 
 
 def _told_panels(layout: Layout) -> Counted:
-    return Counter(
+    whole = Counter(
         {
             (coffer,): (len(panel.seams_along_length) + 1) * (len(panel.seams_along_width) + 1)
             for panel in layout.panels
             for coffer in panel.coffers
         }
     )
+    return whole + Counter((coffer.id,) for coffer in _cut(layout) if coffer.panel_length)
 
 
 def _told_fields(layout: Layout) -> Counted:
@@ -107,7 +129,9 @@ def _told_fields(layout: Layout) -> Counted:
             continue
         for coffer in field.coffers:
             found[coffer,] += field.boards.value // len(field.coffers)
-    return found
+    for cut in _cut(layout):
+        found[cut.id,] += sum(course.boards for course in cut.courses)
+    return +found
 
 
 def _told_blocks(layout: Layout) -> Counted:

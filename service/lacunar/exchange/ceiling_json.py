@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, fields
 from typing import Any
 
+from lacunar.exchange.column_schema import columns_json
 from lacunar.exchange.openings_json import openings_to_json
 from lacunar.exchange.outline_json import outline_json
 from lacunar.exchange.panel_fields import temperature_text
@@ -145,6 +146,7 @@ class _Writer:
             **({"wall_finish": self.wall_finish(finish)} if finish else {}),
             **({"code_edition": room.code_edition} if room.code_edition else {}),
             "members": [self.member(member) for member in room.members],
+            **columns_json(room.columns, self.length),
             **({"joists": self.joists(room.joists)} if room.joists else {}),
             **(self.levels(room.stations, room.leveling) if room.leveling else {}),
             **self.each("ceiling_items", room.ceiling_items),

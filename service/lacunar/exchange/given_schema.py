@@ -9,6 +9,7 @@ from marshmallow import fields as marshmallow_fields
 from lacunar.exchange import (
     cutting_schema,
     fields,
+    item_schema,
     panel_fields,
     query_reading,
     shaped_fields,
@@ -360,6 +361,18 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (survey_fields.CornerPoint, survey_given.corner_point),
     (survey_fields.CornerPoints, survey_given.corner_points),
     (shaped_fields.StandsOnSoffit, _stands),
+    (survey_fields.Bow, survey_given.bow),
+    (
+        item_schema.WallName,
+        _plainly(
+            {
+                "anyOf": [
+                    {"enum": list(WALLS)},
+                    {"type": "string", "pattern": f"^{item_schema.WALL.pattern}$"},
+                ]
+            }
+        ),
+    ),
     (survey_fields.WallBows, survey_given.wall_bows),
     (shaped_fields.StockPiece, _plainly(reference("StockGiven"))),
 )

@@ -63,12 +63,14 @@ ITEM_WORDS: Words = {
         "name": "What it is called.",
         "kind": "What it is.",
         "wall": "The wall it is at.",
-        "near": "Its edge next the datum, along the wall [length].",
+        "near": "Its edge next the datum, or next the start of an angled wall, along it [length].",
         "far": "Its other edge, along the wall [length].",
-        "on": "What is over its center: id of a beam, or row letter or column number.",
+        "on": "What is over its center: id of a beam, or row letter or column number; in a room"
+        " with other than four walls the id of the coffer.",
         "off_center": "From its center to the middle of that, away from the datum [length].",
         "beams": "Beams that end over it.",
         "along_wall": "Ids of wall beams along its wall that hang lower than its head.",
+        "side": "Number of the outline's side it is in; null in a room with four walls.",
     },
     "ItemLayout": {
         "items": "Every item, patterns written out.",

@@ -1,20 +1,26 @@
 """The outline of ceiling items and wall features: every name, what it means, its unit."""
 
-from enum import StrEnum
+import re
 
 from lacunar.exchange import fields
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.model import limits
 from lacunar.model.ceiling_items import FeatureKind, ItemKind, ItemPattern, Mobility, Mounting
+from lacunar.model.room import WALLS
+
+WALL = re.compile("W[1-9][0-9]?")
 
 
-class WallName(StrEnum):
-    """The walls of a room."""
+class WallName(fields.SpecField[str]):
+    """A wall by its name: W1 to W4, or one of an odd room's as the answer has it."""
 
-    W1 = "W1"
-    W2 = "W2"
-    W3 = "W3"
-    W4 = "W4"
+    def read(self, value: object) -> str:
+        """The name."""
+        if not isinstance(value, str):
+            raise fields.wrong_type(value, "text")
+        if not WALL.fullmatch(value):
+            raise fields.unknown_word(value, (*WALLS, "W5 and so on"))
+        return value
 
 
 class ItemSchema(SpecSchema):
@@ -57,10 +63,11 @@ class WallFeatureSchema(SpecSchema):
 
     kind = fields.OneOf("What it is.", FeatureKind)
     name = fields.Text("What it is called on the sheets.", limits.LABEL)
-    wall = fields.OneOf("The wall it is at.", WallName)
+    wall = WallName("The wall it is at: W1 to W4, or beyond as the answer names them.")
     center = fields.Distance(
         "Its center along the wall, as the room was measured: from W1 on W2 and W4, from W4 on W1"
-        " and W3."
+        " and W3; on any other wall from its finished corner next the datum, on an angled one from"
+        " its start, going clockwise."
     )
     width = fields.Distance("Its width.")
     head = fields.Distance("Its upper edge above the finished floor.")

@@ -1,6 +1,7 @@
 """The outline of measured openings: every name they may have, what it means, its unit."""
 
 from lacunar.exchange import fields
+from lacunar.exchange.outline_schema import CheckDiagonalSchema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.model import limits
 from lacunar.model.openings import OutOfSquare
@@ -22,6 +23,15 @@ class MeasuredDiagonalsSchema(SpecSchema):
     falling = fields.Distance("From the corner of W1 and W2 to that of W3 and W4.")
 
 
+class CutSideSchema(SpecSchema):
+    """What was measured along a side of a coffer that walls or columns cut."""
+
+    needed = ("side", "length")
+
+    side = fields.Count("Number of the side in the answer, 1 for the first.")
+    length = fields.Distance("From corner to corner, between finished faces.")
+
+
 class MeasuredCofferSchema(SpecSchema):
     """One coffer as measured; what was not measured is left out."""
 
@@ -31,6 +41,16 @@ class MeasuredCofferSchema(SpecSchema):
     sides = fields.ObjectOf(MeasuredSidesSchema, "Its sides between the beams' finished faces.")
     diagonals = fields.ObjectOf(
         MeasuredDiagonalsSchema, "Its diagonals: one tells its corners, both prove the tape."
+    )
+    cut_sides = fields.ListOf(
+        fields.ObjectOf(CutSideSchema, "One side."),
+        "Of a cut coffer, in place of sides and diagonals: what was measured along its sides.",
+        limits.OUTLINE_SIDES,
+    )
+    cut_diagonals = fields.ListOf(
+        fields.ObjectOf(CheckDiagonalSchema, "One diagonal."),
+        "Of a cut coffer: what was measured from corner to corner, side 1 starting at corner 1.",
+        limits.OUTLINE_SIDES,
     )
 
 

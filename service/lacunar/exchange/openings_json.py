@@ -3,6 +3,7 @@
 from collections.abc import Callable
 from typing import Any
 
+from lacunar.exchange.outline_json import diagonals_json
 from lacunar.measure.length import Length
 from lacunar.model.openings import MeasuredCoffer, Openings
 from lacunar.model.room import WALLS
@@ -31,4 +32,13 @@ def _coffer(measured: MeasuredCoffer, write: Write) -> Json:
         name: {each: write(length) for each, length in lengths.items() if length is not None}
         for name, lengths in (("sides", sides), ("diagonals", diagonals))
     }
-    return {"coffer": measured.coffer, **{name: each for name, each in told.items() if each}}
+    cut = {
+        "cut_sides": [
+            {"side": each.side, "length": write(each.length)}
+            for each in measured.cut_sides
+            if each.length is not None
+        ],
+        "cut_diagonals": diagonals_json(measured.cut_diagonals, write),
+    }
+    parts = {**told, **cut}
+    return {"coffer": measured.coffer, **{name: each for name, each in parts.items() if each}}

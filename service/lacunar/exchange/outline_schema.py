@@ -10,7 +10,7 @@ class OutlineSideSchema(SpecSchema):
 
     needed = ("length",)
 
-    length = fields.Distance("From corner to corner, between finished faces.")
+    length = fields.Distance("From corner to corner, at what the room was measured to.")
     corner = fields.Degrees(
         "The angle inside the room at the end of this side: 90 if left out, 270 at a corner that"
         " juts into the room."
@@ -34,6 +34,21 @@ class OutlineWallSchema(SpecSchema):
 
     wall = fields.Text("The wall: W5, W6 and so on, as the answer names them.", limits.WALL_NAME)
     stands = shaped_fields.StandsOnSoffit("What stands at it: none, half or full.")
+
+
+class SurfaceSchema(SpecSchema):
+    """What is known of one side beyond its line."""
+
+    needed = ("side",)
+
+    side = fields.Count("Number of the side, 1 for the first.")
+    finish = fields.Distance(
+        "What is on its framing; the wall_finish of the wall of W1 to W4 that looks the same way if"
+        " left out."
+    )
+    bow = survey_fields.Bow(
+        "How far its middle stands off the line between its corners; straight if left out."
+    )
 
 
 class OutlineSchema(SpecSchema):
@@ -62,5 +77,10 @@ class OutlineSchema(SpecSchema):
         fields.ObjectOf(OutlineWallSchema, "One wall."),
         "What stands at walls from W5 on, where it is not what stands at the wall of W1 to W4 that"
         " looks the same way.",
+        limits.OUTLINE_SIDES,
+    )
+    surfaces = fields.ListOf(
+        fields.ObjectOf(SurfaceSchema, "One side."),
+        "Finish and bow of sides.",
         limits.OUTLINE_SIDES,
     )

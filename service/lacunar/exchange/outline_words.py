@@ -6,9 +6,13 @@ from typing import Any
 from lacunar.layout.outline_records import (
     AngledBeam,
     BeamSpan,
+    MeasuredCutCoffer,
+    MeasuredCutDiagonal,
+    MeasuredCutSide,
     OutlinedRoom,
     OutlineWall,
     PartialCoffer,
+    RoomColumn,
 )
 from lacunar.measure.figure import Figure
 
@@ -34,6 +38,7 @@ def outline_in_words(room: OutlinedRoom | None, tell: Tell) -> Iterator[str]:
         yield tell("Bevel there, flat", corner.settings.flat_bevel)
     for beam in room.angled_beams:
         yield from _angled(beam, tell)
+    yield from _columns_and_measured(room, tell)
     yield tell("Coffers of the grid outside the room", room.coffers_left_out)
 
 
@@ -61,20 +66,59 @@ def _wall(wall: OutlineWall, tell: Tell) -> Iterator[str]:
     name = f"{wall.wall} (side {wall.side})"
     yield tell(f"{name}, length", wall.length)
     yield tell(f"{name}, corner at its end", wall.corner)
+    yield tell(f"{name}, to be left on for scribing", wall.scribe)
+    yield tell(f"{name}, widest", wall.widest)
     for what, figure in (("place", wall.at), ("face", wall.face), ("taper", wall.taper)):
         if figure is not None:
             yield tell(f"{name}, {what}", figure)
+
+
+def _columns_and_measured(room: OutlinedRoom, tell: Tell) -> Iterator[str]:
+    for column in room.columns:
+        yield from _column(column, tell)
+    for measured in room.measured:
+        yield from _measured(measured, tell)
+
+
+def _column(column: RoomColumn, tell: Tell) -> Iterator[str]:
+    for what in ("left", "right", "lower", "upper"):
+        yield tell(f"{column.name}, {what}", getattr(column, what))
+    yield tell(f"{column.name}, area", column.area)
+
+
+def _measured(measured: MeasuredCutCoffer, tell: Tell) -> Iterator[str]:
+    name = measured.coffer
+    told: list[MeasuredCutSide | MeasuredCutDiagonal] = [*measured.sides, *measured.diagonals]
+    for each in told:
+        what = f"side {each.side}" if isinstance(each, MeasuredCutSide) else "diagonal"
+        if not isinstance(each, MeasuredCutSide):
+            what = f"corner {each.from_corner} to corner {each.to_corner}"
+        yield tell(f"{name}, {what}, as planned", each.planned)
+        if each.measured is not None and each.difference is not None:
+            yield tell(f"{name}, {what}, as measured", each.measured)
+            yield tell(f"{name}, {what}, off the plan", each.difference)
+    if measured.closing_error is not None:
+        yield tell(f"{name}, closing error", measured.closing_error)
+    if measured.missing:
+        yield f"{name}: not measured: {', '.join(measured.missing)}."
+    if measured.as_measured is not None:
+        yield from _coffer(measured.as_measured, tell)
 
 
 def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
     yield tell(f"{coffer.id}, area", coffer.area)
     yield tell(f"{coffer.id}, reach along the length", coffer.reach_length)
     yield tell(f"{coffer.id}, reach along the width", coffer.reach_width)
-    for number, side in enumerate(coffer.sides, start=1):
+    for number, side in enumerate(coffer.all_sides, start=1):
         name = f"{coffer.id}, side {number} at {side.against}"
         yield tell(name, side.length)
         yield tell(f"{name}, corner at its end", side.corner)
-        for what, figure in (("long point", side.long_point), ("short point", side.short_point)):
+        for what, figure in (
+            ("long point", side.long_point),
+            ("short point", side.short_point),
+            ("cut from", side.cut_from),
+            ("between its ends", side.between_ends),
+        ):
             if figure is not None:
                 yield tell(f"{name}, crown, {what}", figure)
     for what, figure in (("length", coffer.panel_length), ("width", coffer.panel_width)):
@@ -93,5 +137,8 @@ def _angled(beam: AngledBeam, tell: Tell) -> Iterator[str]:
     yield tell(f"{name}, side, short points", beam.side_short)
     yield tell(f"{name}, bottom, long points", beam.bottom_long)
     yield tell(f"{name}, bottom, short points", beam.bottom_short)
+    for what, figure in (("long", beam.backing_long), ("short", beam.backing_short)):
+        if figure is not None:
+            yield tell(f"{name}, backing, {what} points", figure)
     yield tell(f"{name}, miter at its start", beam.start_miter)
     yield tell(f"{name}, miter at its end", beam.end_miter)

@@ -5,9 +5,10 @@ from typing import Any
 
 from marshmallow import ValidationError
 
+from lacunar.exchange.column_schema import columns_read
 from lacunar.exchange.fields import FieldFault, reading_in, wrong_type
 from lacunar.exchange.json_pointer import pointer_to
-from lacunar.exchange.outline_json import outlined
+from lacunar.exchange.outline_json import diagonal_read, outlined
 from lacunar.exchange.shaped_fields import SAME
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
@@ -18,7 +19,7 @@ from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
-from lacunar.model.openings import MeasuredCofferSpec, OpeningsSpec
+from lacunar.model.openings import CutSideTaken, MeasuredCofferSpec, OpeningsSpec
 from lacunar.model.room import WALLS
 from lacunar.model.rules import check
 from lacunar.model.spec import (
@@ -163,6 +164,7 @@ def _room(parts: Parts) -> RoomSpec:
         **surveyed(parts),
         **outlined(parts),
         "members": members,
+        "columns": columns_read(parts),
         "joists": joists,
         "stations": tuple(StationSpec(**each) for each in parts.get("stations", ())),
         "leveling": LevelingSpec(**parts["leveling"]) if "leveling" in parts else None,
@@ -222,5 +224,10 @@ def _measured_coffer(parts: Parts) -> MeasuredCofferSpec:
     return MeasuredCofferSpec(
         coffer=parts.get("coffer"),
         sides=(first, second, third, fourth),
+        cut_sides=tuple(
+            CutSideTaken(each.get("side"), each.get("length"))
+            for each in parts.get("cut_sides", ())
+        ),
+        cut_diagonals=tuple(diagonal_read(each) for each in parts.get("cut_diagonals", ())),
         **parts.get("diagonals", {}),
     )

@@ -1,6 +1,7 @@
 """The outline of a spec as marshmallow schemas: every name it may have, what it means, its unit."""
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
+from lacunar.exchange.column_schema import COLUMNS
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
 from lacunar.exchange.outline_schema import OutlineSchema
@@ -123,6 +124,7 @@ class RoomSchema(SpecSchema):
     outline = fields.ObjectOf(
         OutlineSchema, "A room with other than four walls, or with walls that jut in."
     )
+    columns = COLUMNS
     crooked = fields.ObjectOf(CrookedSchema, "How the grid lies in a surveyed room.")
     stations = fields.ListOf(
         fields.ObjectOf(StationSchema, "A place where the ceiling's height was measured."),

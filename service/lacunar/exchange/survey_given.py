@@ -67,17 +67,22 @@ def corner_points(field: Any) -> Json:
     return _object(_each(CORNERS, point, "Where {} meet."), required=list(CORNERS))
 
 
-def wall_bows(field: Any) -> Json:
-    """What each wall bows, in or out."""
+def bow(field: Any) -> Json:
+    """What a wall bows, in or out."""
     del field
     ways = {
         "in": {**_LENGTH, "description": "Into the room [length]."},
         "out": {**_LENGTH, "description": "Away from the room [length]."},
     }
+    return _object(ways)
+
+
+def wall_bows(field: Any) -> Json:
+    """What each wall bows, in or out."""
     return _object(
         _each(
             WALLS,
-            _object(ways),
+            bow(field),
             "The middle of wall {} off the line between its ends.",
         )
     )

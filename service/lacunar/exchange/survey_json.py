@@ -49,15 +49,18 @@ def survey_json(survey: Survey, write: Write) -> Json:
             corner: {"x": write(spot.x), "y": write(spot.y)} for corner, spot in points.items()
         },
         "bows": {
-            wall: {"in" if bow > ZERO else "out": write(abs(bow))}
-            for wall, bow in zip(WALLS, survey.bows, strict=True)
-            if bow
+            wall: bow_json(bow, write) for wall, bow in zip(WALLS, survey.bows, strict=True) if bow
         },
     }
     return {
         **{name: part for name, part in parts.items() if part},
         "tolerance": write(survey.tolerance),
     }
+
+
+def bow_json(bow: Length, write: Write) -> Json:
+    """Turn what a wall bows, above zero into the room, into what it was read from."""
+    return {"in" if bow > ZERO else "out": write(abs(bow))}
 
 
 def crooked_json(crooked: Crooked, write: Write) -> Json:

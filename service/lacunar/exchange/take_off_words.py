@@ -56,6 +56,8 @@ TAKE_OFF_WORDS: Mapping[str, Mapping[str, str]] = {
         "tapered": "Whether it is no rectangle: cut from one of this size to what was measured"
         " where it goes.",
         "places": "Everywhere it goes.",
+        "corners": "Corners of a part that is no rectangle, from the lower left one of the"
+        " rectangle it is cut from, as it lies on the plan; empty where it is one.",
     },
     "Quantity": {
         "kind": "What is counted.",

@@ -35,8 +35,9 @@ def cautions(layout: Layout) -> Iterator[Caution]:
     yield from fitting_cautions(layout)
     yield from item_cautions(layout)
     yield from opening_cautions(layout)
-    yield from outline_cautions(layout.outlined, items=bool(layout.items.items))
-    yield from crooked_cautions(layout.crooked, layout.ceiling.room.members)
+    room = layout.ceiling.room
+    yield from outline_cautions(layout.outlined, measured=room.outline is not None)
+    yield from crooked_cautions(layout.crooked, room.members)
 
 
 def _structure(layout: Layout) -> Iterator[Caution]:

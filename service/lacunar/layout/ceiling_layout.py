@@ -29,6 +29,7 @@ from lacunar.layout.follow.followed import Tapering, followed_beams, followed_wa
 from lacunar.layout.follow.marks import at_the_most, marks_along_walls
 from lacunar.layout.follow.meeting import followed_meeting
 from lacunar.layout.followed_records import FollowedWalls
+from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.items.ceiling_items import ceiling_items
 from lacunar.layout.items.strips import BuiltCeiling, OddRoom
 from lacunar.layout.items.wall_features import WallSurroundings, check_features
@@ -37,7 +38,7 @@ from lacunar.layout.measured_outcome import as_measured, measured_outcome, outco
 from lacunar.layout.mouldings.coffer_mouldings import MouldingTask, mouldings
 from lacunar.layout.opening_records import MeasuredOpening
 from lacunar.layout.openings.grid_id import grid_id
-from lacunar.layout.outline.cells import Cell, cells
+from lacunar.layout.outline.cells import Cell, cells, odd_coffers
 from lacunar.layout.outline.corners import area_of
 from lacunar.layout.outline.forms import counted_forms
 from lacunar.layout.outline.outlined_room import floor_area, outlined_room
@@ -48,6 +49,7 @@ from lacunar.layout.outline.rows import (
     odd_room,
     outlined_meeting,
 )
+from lacunar.layout.outline.wall_features import OddWalls, odd_features
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.panel_stack import beam_stack
 from lacunar.layout.panels.boards import board_layout
@@ -163,7 +165,8 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
-    measured = as_measured(ceiling, found, _planned_tapering(set_out, found))
+    cut = {cell.id: cell.corners for cell in within if not cell.whole}
+    measured = as_measured(ceiling, found, _planned_tapering(set_out, found), cut)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
@@ -177,7 +180,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
-        grid_id=grid_id(found),
+        grid_id=grid_id(found, cut),
         profiles=book.profiles,
         panels=fitted,
         mouldings=trim,
@@ -193,7 +196,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         crossings=crossings(ends_of),
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
-        wall_features=check_features(ceiling.room.wall_features, _walls(set_out, beams)),
+        wall_features=_features(set_out, within, _walls(set_out, beams)),
         crooked=set_out.crooked,
         followed=_followed(set_out, ends_of, measured),
     )
@@ -225,7 +228,7 @@ def _standing(
     beams = SetOutBeams(runs, standing.beams, (*standing.wall_beams, *inner), book.by_id)
     if set_out.outlined is not None:
         within = set_out.outlined.region
-        floor, forms = floor_area(within), counted_forms(within, meeting)
+        floor, forms = floor_area(set_out.outlined), counted_forms(within, meeting)
         beams = replace(beams, floor=floor, forms=forms)
     return beams, EndRules(meeting, asked.look)
 
@@ -248,7 +251,9 @@ def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:
     """What ceiling items are held against in a room with other than four walls."""
     if set_out.outlined is None:
         return None
-    return odd_room(set_out.outlined, {c.id: c.corners for c in within if not c.whole})
+    room = set_out.outlined
+    standing = (*room.spans, *(s.id for strips in room.region.strips.values() for s in strips))
+    return odd_room(room, odd_coffers(within, room.region, standing))
 
 
 def _outlined(
@@ -321,6 +326,16 @@ def _marks(set_out: SetOut) -> Iterator[RunMarks]:
 def _casing_choices(set_out: SetOut) -> Iterator[CasingChoice]:
     for name in RunName:
         yield from casing_choices(set_out.tasks[name], set_out.plans[name], set_out.ends[name])
+
+
+def _features(
+    set_out: SetOut, within: tuple[Cell, ...], around: WallSurroundings
+) -> tuple[WallFeatureCheck, ...]:
+    """What beams do at wall features."""
+    features = set_out.ceiling.room.wall_features
+    if set_out.outlined is None:
+        return check_features(features, around)
+    return odd_features(features, OddWalls(set_out.outlined, within, around))
 
 
 def _walls(set_out: SetOut, beams: SetOutBeams) -> WallSurroundings:

@@ -19,6 +19,7 @@ class Meets(StrEnum):
     MOULDING = "moulding"
     JOIST = "joist"
     WALL = "wall"
+    COLUMN = "column"
     ITEM = "item"
 
 
@@ -26,7 +27,8 @@ class Meets(StrEnum):
 class ItemConflict:
     """What an item meets, and how far it reaches into it along a run, its clearance included.
 
-    For another item it is the run along which they are parted sooner.
+    For another item it is the run along which they are parted sooner, for what lies aslant the run
+    that a way off it lies along most nearly.
     """
 
     meets: Meets
@@ -132,7 +134,9 @@ class WallFeatureCheck:
 
     `on` is the id of the beam, or the row letter or column number, at its center; `off_center` how
     far that one's center lies beyond the feature's. `along_wall` is what stands along the wall
-    itself and hangs lower than the head.
+    itself and hangs lower than the head. In a room with other than four walls `side` is the number
+    of the side it is in, `on` the id of the beam or coffer; in an angled one places are from its
+    start.
     """
 
     name: str
@@ -144,6 +148,7 @@ class WallFeatureCheck:
     off_center: LengthFigure
     beams: tuple[BeamAtFeature, ...]
     along_wall: tuple[str, ...]
+    side: int | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,6 +1,6 @@
 """What measured openings come to, put together: openings, crown, panels and boards."""
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.layout.mouldings.out_of_square import out_of_square_crown
@@ -12,28 +12,34 @@ from lacunar.layout.opening_records import (
     TaperedPanel,
 )
 from lacunar.layout.openings.as_measured import measured_openings
-from lacunar.layout.openings.grid_id import grid_id
+from lacunar.layout.openings.grid_id import NONE_CUT, grid_id
 from lacunar.layout.panels.sheet_goods import AsMeasured, CofferReach
 from lacunar.layout.panels.tapered_boards import tapered_boards
 from lacunar.layout.panels.tapered_panels import tapered_panels
 from lacunar.layout.records import Coffer
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
+from lacunar.measure.plane import Spot
 from lacunar.model.ceiling import Ceiling
 
 REACH = Rule("size of the rectangle about a coffer that tapers", "high - low")
 
 
 def as_measured(
-    ceiling: Ceiling, coffers: Sequence[Coffer], tapering: Sequence[MeasuredOpening] = ()
+    ceiling: Ceiling,
+    coffers: Sequence[Coffer],
+    tapering: Sequence[MeasuredOpening] = (),
+    cut: Mapping[str, Sequence[Spot]] = NONE_CUT,
 ) -> AsMeasured:
     """Turn what was measured in the grid of these coffers into openings and tapered panels.
 
     Parameters: `ceiling`; `coffers`; `tapering`, the openings as planned of coffers that are to
-    taper, which count as long as they were not measured. Raises SpecRefused where the grid is
-    another, or with every opening that cannot close.
+    taper, which count as long as they were not measured; `cut`, the corners of those that walls or
+    columns cut. Raises SpecRefused where the grid is another, or with every opening that cannot
+    close.
     """
-    taken = measured_openings(ceiling.measured_openings, grid_id(coffers), coffers, tapering)
+    grid = grid_id(coffers, cut)
+    taken = measured_openings(ceiling.measured_openings, grid, coffers, tapering, tuple(cut))
     known = {opening.coffer: opening for opening in (*tapering, *taken)}
     opened = tuple(known[coffer.id] for coffer in coffers if coffer.id in known)
     return AsMeasured(

@@ -41,7 +41,8 @@ class OutlineWall:
     corners, clockwise, `corner` the angle inside the room at its end. `angled` if it lies along
     neither run; else `on` is the run across which it stands, `at` its place there, the innermost,
     and `face` that of what stands at it, each with its mark. `beam` is the id of that, `face_start`
-    and `face_end` the corners of its face.
+    and `face_end` the corners of its face. `bow` is how far its middle stands into the room,
+    `scribe` what that leaves to be fitted, `widest` what the strip from the wall to the face takes.
     """
 
     wall: str
@@ -62,6 +63,10 @@ class OutlineWall:
     face_start: Spot | None
     face_end: Spot | None
     taper: LengthFigure | None
+    finish: Length | None
+    bow: Length
+    scribe: LengthFigure
+    widest: LengthFigure
 
 
 class Joint(StrEnum):
@@ -77,7 +82,8 @@ class PartialSide:
 
     `against` is the id of the beam or wall beam there, or the name of a bare wall. The rest is its
     crown, None without: its ends as seen from inside the coffer, and whether it is shorter than the
-    shortest piece that is to be cut.
+    shortest piece that is to be cut. `cut_from` is between the points furthest out at both ends,
+    whichever edge they are on, `between_ends` between those furthest in.
     """
 
     start: Spot
@@ -90,6 +96,8 @@ class PartialSide:
     long_point: LengthFigure | None
     short_point: LengthFigure | None
     too_short: bool | None
+    cut_from: LengthFigure | None
+    between_ends: LengthFigure | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,12 +120,26 @@ class CourseLength:
 
 
 @dataclass(frozen=True, slots=True)
+class PartialHole:
+    """Where a column stands free in a coffer: the coffer's sides about it, clockwise."""
+
+    sides: tuple[PartialSide, ...]
+
+    @property
+    def corners(self) -> tuple[Spot, ...]:
+        """Its corners, clockwise."""
+        return tuple(side.start for side in self.sides)
+
+
+@dataclass(frozen=True, slots=True)
 class PartialCoffer:
-    """A coffer that walls cut: its sides counter-clockwise, and what fills it.
+    """A coffer that walls or columns cut: its sides counter-clockwise, and what fills it.
 
     `reach_length` and `reach_width` are those of the rectangle about it, `panel_length` and
     `panel_width` of the piece that a panel is cut from; `courses` what boards are cut to. None of
-    these where nothing fills it, or the other does.
+    these where nothing fills it, or the other does. `panel_corners` are those of the panel from the
+    lower left corner of that piece, counter-clockwise. `holes` are about columns in it, and
+    `crown_meets` is whether two runs of its crown would take the same place.
     """
 
     id: str
@@ -130,6 +152,14 @@ class PartialCoffer:
     panel_length: LengthFigure | None
     panel_width: LengthFigure | None
     courses: tuple[CourseLength, ...]
+    holes: tuple[PartialHole, ...] = ()
+    crown_meets: bool = False
+    panel_corners: tuple[Spot, ...] = ()
+
+    @property
+    def all_sides(self) -> tuple[PartialSide, ...]:
+        """Its sides, and those about columns in it."""
+        return (*self.sides, *(side for hole in self.holes for side in hole.sides))
 
     @property
     def corners(self) -> tuple[Spot, ...]:
@@ -138,11 +168,50 @@ class PartialCoffer:
 
 
 @dataclass(frozen=True, slots=True)
+class MeasuredCutSide:
+    """A side of a cut coffer by its number; without a measurement there is no difference."""
+
+    side: int
+    planned: LengthFigure
+    measured: LengthFigure | None
+    difference: LengthFigure | None
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredCutDiagonal:
+    """What was measured across a cut coffer, from corner to corner."""
+
+    from_corner: int
+    to_corner: int
+    planned: LengthFigure
+    measured: LengthFigure
+    difference: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
+class MeasuredCutCoffer:
+    """A cut coffer as measured.
+
+    `as_measured` is what its crown, panel and boards are cut to, None while not all of its corners
+    are known; `missing` is what would tell them. `closing_error` is the most that any measurement
+    disagrees with the corners that the others make, None where none is over.
+    """
+
+    coffer: str
+    sides: tuple[MeasuredCutSide, ...]
+    diagonals: tuple[MeasuredCutDiagonal, ...]
+    closing_error: LengthFigure | None
+    missing: tuple[str, ...]
+    as_measured: PartialCoffer | None
+
+
+@dataclass(frozen=True, slots=True)
 class AngledBeam:
     """A beam at an angled wall: its corners, how long it is at the wall and at its face.
 
     `side_long` and `side_short` are of its side, `bottom_long` and `bottom_short` of its bottom,
-    at the long and the short points; both are mitred by `start_miter` and `end_miter`, from square.
+    at the long and the short points; both are mitred by `start_miter` and `end_miter`, from square,
+    as is its backing, None for a flat beam.
     """
 
     id: str
@@ -156,6 +225,8 @@ class AngledBeam:
     side_short: LengthFigure
     bottom_long: LengthFigure
     bottom_short: LengthFigure
+    backing_long: LengthFigure | None
+    backing_short: LengthFigure | None
     start_miter: AngleFigure
     end_miter: AngleFigure
 
@@ -181,12 +252,39 @@ class BeamSpan:
 
 
 @dataclass(frozen=True, slots=True)
+class RoomColumn:
+    """A column in the room, its corners counter-clockwise.
+
+    `left` and `right` are its outermost places along the length run, `lower` and `upper` those
+    along the width run, each with its mark. `stands_in` are beams that it is wholly within and that
+    go on about it, `stops` those that end at it, `leaves_beside` those of them that are not wholly
+    in its way, `cuts` the coffers that it takes something of.
+    """
+
+    name: str
+    corners: tuple[Spot, ...]
+    left: LengthFigure
+    left_mark: Length
+    right: LengthFigure
+    right_mark: Length
+    lower: LengthFigure
+    lower_mark: Length
+    upper: LengthFigure
+    upper_mark: Length
+    area: NumberFigure
+    stands_in: tuple[str, ...]
+    stops: tuple[str, ...]
+    leaves_beside: tuple[str, ...]
+    cuts: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class OutlinedRoom:
-    """A room with other than four walls.
+    """A room with other than four walls, or with columns in it.
 
     `closing_error` is None where points were given. `spans` are of beams and of beams at walls,
     `beams_left_out` those of the grid that stand nowhere in the room, `coffers_left_out` its
-    coffers outside.
+    coffers outside. The `area` is that between walls less that of columns.
     """
 
     closing_error: LengthFigure | None
@@ -200,3 +298,11 @@ class OutlinedRoom:
     angled_beams: tuple[AngledBeam, ...]
     coffers_left_out: CountFigure
     beams_left_out: tuple[str, ...]
+    columns: tuple[RoomColumn, ...] = ()
+    measured: tuple[MeasuredCutCoffer, ...] = ()
+
+    @property
+    def coffers_as_cut(self) -> tuple[PartialCoffer, ...]:
+        """The cut coffers that things are cut to: as measured, or else as planned."""
+        known = {each.coffer: each.as_measured for each in self.measured}
+        return tuple(known.get(coffer.id) or coffer for coffer in self.partial_coffers)

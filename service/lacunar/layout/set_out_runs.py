@@ -8,10 +8,8 @@ from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import FaultGathering, refuse
 from lacunar.layout.follow.grid import FollowedGrid, followed_grid
 from lacunar.layout.joists import joist_lines
-from lacunar.layout.outline.rows import (
-    Outlined,
-    outlined,
-)
+from lacunar.layout.outline.columns import outline_of
+from lacunar.layout.outline.rows import Outlined, outlined
 from lacunar.layout.outline.walls import Region, region
 from lacunar.layout.runs.fixed_things import fixed_things
 from lacunar.layout.runs.frame import RunFrame, outlined_frame, run_frame
@@ -146,9 +144,10 @@ def _region(
     strips: Mapping[str, tuple[WallStrip, ...]],
 ) -> Region | None:
     """The room between its walls, where it has other than four."""
-    if ceiling.room.outline is None:
+    outline = outline_of(ceiling.room)
+    if outline is None:
         return None
-    return region(ceiling.room.outline, strips, families, wall_conditions(ceiling.grid))
+    return region(ceiling.room, outline, strips, families, wall_conditions(ceiling.grid))
 
 
 def _task(
@@ -158,7 +157,9 @@ def _task(
     within: Region | SquareFrame | None,
 ) -> RunTask:
     if isinstance(within, Region):
-        frame = outlined_frame(family.run, within.spans[family.run])
+        walls = START_WALL[family.run], END_WALL[family.run]
+        finish = (within.finish_of(walls[0]), within.finish_of(walls[1]))
+        frame = outlined_frame(ceiling.room, family.run, within.spans[family.run], finish)
     else:
         frame = _frame(ceiling.room, family.run, within)
     return RunTask(

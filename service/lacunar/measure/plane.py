@@ -95,6 +95,20 @@ def crossing(one: tuple[Spot, Spot], other: tuple[Spot, Spot]) -> Spot:
     return one[0] + way * (turn(other[0] - one[0], across) / turn(way, across))
 
 
+def moved_left(line: tuple[Spot, Spot], by: Length) -> tuple[Spot, Spot]:
+    """Turn a line by two of its places into the one so far [length] to the left of the way along.
+
+    >>> inch = Length.of_inches
+    >>> moved_left((ORIGIN, Spot(inch(4), inch(3))), inch(5))[0]
+    Spot(x=Length(-3 in), y=Length(4 in))
+    """
+    if not by:
+        return line
+    way = line[1] - line[0]
+    step = Spot(-way.y, way.x) * (by / distance(*line).length)
+    return line[0] + step, line[1] + step
+
+
 def third_corner(base: tuple[Spot, Spot], first: Length, second: Length) -> tuple[Spot, bool]:
     """Turn a triangle's base and its two other sides [length] into the corner left of the base.
 

@@ -86,6 +86,29 @@ def lies_on(line: Line, spot: Spot) -> bool:
     return not _side(line, spot) and along(line[0] - spot, line[1] - spot) <= 0
 
 
+def gap_squared(one: Line, other: Line) -> Fraction:
+    """Turn two lines into the square [in2] of how far they are apart; nothing where they meet.
+
+    >>> from lacunar.measure.length import Length
+    >>> at = lambda x, y: Spot(Length.of_inches(x), Length.of_inches(y))
+    >>> gap_squared((at(0, 0), at(4, 0)), (at(6, 1), at(6, 3)))
+    Fraction(5, 1)
+    """
+    if _meet(one, other):
+        return Fraction(0)
+    ends = [(one, at) for at in other] + [(other, at) for at in one]
+    return min(off_squared(line, at) for line, at in ends)
+
+
+def off_squared(line: Line, spot: Spot) -> Fraction:
+    """The square [in2] of how far a place is from the nearest one on a line."""
+    way, out = line[1] - line[0], spot - line[0]
+    long = along(way, way)
+    share = max(Fraction(0), min(Fraction(1), along(way, out) / long))
+    off = out - way * share
+    return along(off, off)
+
+
 def contains(polygon: Sequence[Spot], spot: Spot) -> bool:
     """Whether a place lies in a polygon or on its edges."""
     inside = False
@@ -214,12 +237,42 @@ def within_box(polygon: Sequence[Spot], low: Spot, high: Spot) -> tuple[Polygon,
     return found
 
 
+def outside(polygon: Sequence[Spot], hole: Sequence[Spot]) -> tuple[Polygon, ...]:
+    """Turn a polygon into what of it lies outside another, which turns inward nowhere, in pieces.
+
+    The pieces touch along edges; `joined` makes them one again.
+
+    >>> from lacunar.measure.length import Length
+    >>> at = lambda x, y: Spot(Length.of_inches(x), Length.of_inches(y))
+    >>> pieces = outside(box_of(at(0, 0), at(4, 4)), box_of(at(1, 1), at(2, 2)))
+    >>> (one,) = joined(pieces)
+    >>> one.area, len(one.holes)
+    (Fraction(15, 1), 1)
+    """
+    found: list[Polygon] = []
+    rest: tuple[Polygon, ...] = (tuple(polygon),)
+    for line in edges(hole):
+        back = line[1], line[0]
+        found += [part for each in rest for part in left_of(each, back)]
+        rest = tuple(part for each in rest for part in left_of(each, line))
+    return tuple(found)
+
+
+def overlap(polygon: Sequence[Spot], hole: Sequence[Spot]) -> Fraction:
+    """The area [in2] that a polygon shares with another, which turns inward nowhere."""
+    return area(polygon) - sum((area(each) for each in outside(polygon, hole)), Fraction(0))
+
+
 @dataclass(frozen=True, slots=True)
 class Joined:
     """Polygons that touched along edges, as one, with what holes that left."""
 
     corners: Polygon
     holes: tuple[Polygon, ...]
+
+    def holds(self, spot: Spot) -> bool:
+        """Whether a place lies in it, and in none of its holes."""
+        return contains(self.corners, spot) and not any(contains(hole, spot) for hole in self.holes)
 
     @property
     def area(self) -> Fraction:

@@ -7,6 +7,7 @@ from lacunar.measure.units import Units
 from lacunar.model.assuming import Assuming, FreeNames
 from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
+from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
 from lacunar.model.drawing import Drawing
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
@@ -156,6 +157,7 @@ def _room(spec: CeilingSpec, usual: Defaults, assuming: Assuming) -> Room:
         ceiling_items=decide_items(room.ceiling_items, assuming),
         wall_features=decide_wall_features(room.wall_features, assuming),
         stations=decide_stations(room, assuming),
+        columns=decide_columns(room.columns, assuming),
     )
 
 

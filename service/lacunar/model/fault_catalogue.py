@@ -7,6 +7,7 @@ test holds that every code raised anywhere is here, and that every one here is r
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from lacunar.model.column_fault_meanings import COLUMN_FAULTS
 from lacunar.model.cutting_fault_meanings import CUTTING_FAULTS
 from lacunar.model.fault_meaning import FaultMeaning
 from lacunar.model.fixing_fault_meanings import FIXING_FAULTS
@@ -369,6 +370,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **MOULDING_FAULTS,
         **PANEL_FAULTS,
         **OUTLINE_FAULTS,
+        **COLUMN_FAULTS,
         **SURVEY_FAULTS,
         **PROFILE_FAULTS,
         **OPENING_FAULTS,

@@ -38,6 +38,11 @@ ITEM_FAULTS = {
         "A door, window, fireplace or cabinet does not lie between the ends of its wall.",
         "Measure its center from the datum's end of the wall.",
     ),
+    "feature_wall_unknown": FaultMeaning(
+        "No such wall",
+        "A door, window, fireplace or cabinet is at a wall that the room does not have.",
+        "Name a wall as the layout does.",
+    ),
     "feature_above_ceiling": FaultMeaning(
         "Feature above the ceiling",
         "The head of a wall feature is higher than the ceiling.",

@@ -115,6 +115,14 @@ def features_lie_on_their_wall(case: RuleCase) -> Iterator[Fault]:
     for place, feature in _features(case):
         if feature.wall is None or feature.center is None or feature.width is None:
             continue
+        if feature.wall not in WALLS and case.spec.room.outline is None:
+            yield Fault(
+                code="feature_wall_unknown",
+                pointer=f"{place}/wall",
+                message=f"A room with four walls has no wall {feature.wall}.",
+                remedy="Name one of W1 to W4, or give the room as an outline.",
+                figures={"wall": feature.wall},
+            )
         span = _span(case, feature.wall)
         half = feature.width / 2
         if span is None or (feature.center >= half and feature.center + half <= span):
@@ -130,6 +138,8 @@ def features_lie_on_their_wall(case: RuleCase) -> Iterator[Fault]:
 
 
 def _span(case: RuleCase, wall: str) -> Length | None:
+    if wall not in WALLS:
+        return None
     run = run_along(wall)
     if not case.sound(f"/room/{run}"):
         return None

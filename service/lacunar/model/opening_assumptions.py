@@ -71,7 +71,14 @@ def decide_openings(
     return Openings(
         grid=openings.grid,
         coffers=tuple(
-            MeasuredCoffer(each.coffer or "", each.sides, each.rising, each.falling)
+            MeasuredCoffer(
+                each.coffer or "",
+                each.sides,
+                each.rising,
+                each.falling,
+                each.cut_sides,
+                each.cut_diagonals,
+            )
             for each in openings.coffers
         ),
         out_of_square=(assuming if framed else Assuming()).settle(

@@ -14,6 +14,12 @@ OPENING_FAULTS = {
         "A coffer was measured that the grid does not have.",
         "Take its id from the plan: a row letter and a column number.",
     ),
+    "opening_told_otherwise": FaultMeaning(
+        "Coffer told otherwise",
+        "A whole coffer is measured by the walls its sides lie toward, a cut one by the numbers of"
+        " its sides and corners.",
+        "Tell it as the layout does.",
+    ),
     "coffer_measured_twice": FaultMeaning(
         "Coffer measured twice",
         "There are two sets of sizes for one coffer.",

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.model.faults import Fault
+from lacunar.model.openings import MeasuredCofferSpec
 from lacunar.model.rule_case import RuleCase, missing
 
 PLACE = "/measured_openings"
@@ -42,4 +43,27 @@ def coffers_are_measured_once(case: RuleCase) -> Iterator[Fault]:
         first.setdefault(measured.coffer, number)
 
 
-OPENING_RULES = (openings_name_their_grid, coffers_are_measured_once)
+_CUT = (
+    ("cut_sides", ("side", "length")),
+    ("cut_diagonals", ("from_corner", "to_corner", "length")),
+)
+
+
+def cut_coffers_are_told_whole(case: RuleCase) -> Iterator[Fault]:
+    """What was measured of a cut coffer has the number of its side, or both its corners."""
+    openings = case.spec.measured_openings
+    for number, measured in enumerate(openings.coffers or () if openings else ()):
+        place = f"{PLACE}/coffers/{number}"
+        if case.sound(place):
+            yield from _untold(place, measured)
+
+
+def _untold(place: str, measured: MeasuredCofferSpec) -> Iterator[Fault]:
+    for part, names in _CUT:
+        for at, taken in enumerate(getattr(measured, part)):
+            for name in names:
+                if getattr(taken, name) is None:
+                    yield missing(f"{place}/{part}/{at}/{name}", "An end, or its length,")
+
+
+OPENING_RULES = (openings_name_their_grid, coffers_are_measured_once, cut_coffers_are_told_whole)

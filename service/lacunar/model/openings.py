@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from lacunar.measure.length import Length
+from lacunar.model.outline import CheckDiagonal
 
 SidesTaken = tuple[Length | None, Length | None, Length | None, Length | None]
 """What was measured towards W1, W2, W3 and W4; None where nothing was."""
@@ -24,6 +25,14 @@ class OutOfSquare(StrEnum):
 
 
 @dataclass(frozen=True, slots=True)
+class CutSideTaken:
+    """What was measured along a side of a cut coffer, by its number in the layout, from 1."""
+
+    side: int | None
+    length: Length | None
+
+
+@dataclass(frozen=True, slots=True)
 class MeasuredCofferSpec:
     """What was measured of one coffer, as told; see `MeasuredCoffer`."""
 
@@ -31,6 +40,8 @@ class MeasuredCofferSpec:
     sides: SidesTaken = NOT_TAKEN
     rising: Length | None = None
     falling: Length | None = None
+    cut_sides: tuple[CutSideTaken, ...] = ()
+    cut_diagonals: tuple[CheckDiagonal, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,12 +58,28 @@ class OpeningsSpec:
 
 @dataclass(frozen=True, slots=True)
 class MeasuredCoffer:
-    """What was measured of one coffer: sides and diagonals, None where nothing was."""
+    """What was measured of one coffer: sides and diagonals, None where nothing was.
+
+    Of a cut coffer `cut_sides` by their numbers, corner 1 being where side 1 starts, and
+    `cut_diagonals` from corner to corner.
+    """
 
     coffer: str
     sides: SidesTaken
     rising: Length | None
     falling: Length | None
+    cut_sides: tuple[CutSideTaken, ...] = ()
+    cut_diagonals: tuple[CheckDiagonal, ...] = ()
+
+    @property
+    def by_walls(self) -> bool:
+        """Whether anything was told by the walls that sides lie toward."""
+        return any(each is not None for each in (*self.sides, self.rising, self.falling))
+
+    @property
+    def by_numbers(self) -> bool:
+        """Whether anything was told by the numbers of sides and corners."""
+        return bool(self.cut_sides or self.cut_diagonals)
 
 
 @dataclass(frozen=True, slots=True)

@@ -39,6 +39,19 @@ class WallStands:
 
 
 @dataclass(frozen=True, slots=True)
+class Surface:
+    """What is known of a side beyond its line.
+
+    `finish` is what is on its framing, `bow` how far its middle stands off the line between its
+    corners, above zero into the room.
+    """
+
+    side: int | None
+    finish: Length | None = None
+    bow: Length | None = None
+
+
+@dataclass(frozen=True, slots=True)
 class OutlineSpec:
     """What was measured of a room with other than four square walls; see `Outline`."""
 
@@ -47,6 +60,7 @@ class OutlineSpec:
     diagonals: tuple[CheckDiagonal, ...] = ()
     tolerance: Length | None = None
     walls: tuple[WallStands, ...] = ()
+    surfaces: tuple[Surface, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,10 +73,11 @@ class Side:
 
 @dataclass(frozen=True, slots=True)
 class Outline:
-    """An outline between finished faces: `sides`, or `points`, either clockwise from the datum.
+    """An outline at what was measured to: `sides`, or `points`, either clockwise from the datum.
 
     `diagonals` check it; up to `tolerance` a gap is shared out. `walls` is what stands at walls
-    from W5 on, where it is not what stands at the one of W1 to W4 that looks the same way.
+    from W5 on, where it is not what stands at the one of W1 to W4 that looks the same way;
+    `surfaces` tell of sides what their finish is, where it is not that of this one, and bows.
     """
 
     sides: tuple[Side, ...]
@@ -70,3 +85,8 @@ class Outline:
     diagonals: tuple[CheckDiagonal, ...]
     tolerance: Length
     walls: tuple[WallStands, ...]
+    surfaces: tuple[Surface, ...] = ()
+
+    def surface(self, side: int) -> Surface:
+        """What is known of a side by its number."""
+        return next((each for each in self.surfaces if each.side == side), Surface(side))

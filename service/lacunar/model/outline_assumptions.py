@@ -33,6 +33,7 @@ def decide_outline(room: RoomSpec, units: Units, assuming: Assuming) -> Outline 
             "a gap up to here is shared out, a larger one is measured again",
         ),
         walls=said.walls,
+        surfaces=said.surfaces,
     )
 
 

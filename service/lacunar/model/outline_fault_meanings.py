@@ -20,8 +20,13 @@ OUTLINE_FAULTS = {
     ),
     "outline_to_framing": FaultMeaning(
         "Outline to framing",
-        "An outline is laid out between finished faces.",
-        "Take the finish off each side before giving it.",
+        "With the finish taken off the framing nothing is left of a side, or the sides cross.",
+        "Look at the finish of that side and of those beside it.",
+    ),
+    "outline_side_unknown": FaultMeaning(
+        "Side unknown",
+        "A finish or bow is told of a side that the outline does not have, or told twice.",
+        "Count sides from 1, clockwise, and tell each once.",
     ),
     "through_boards_in_outline": FaultMeaning(
         "Through boards in an outline",

@@ -5,7 +5,6 @@ from collections.abc import Iterator
 from lacunar.model.boards import BoardRun
 from lacunar.model.faults import Fault
 from lacunar.model.outline import OutlineSpec
-from lacunar.model.room import MeasuredTo
 from lacunar.model.rule_case import RuleCase, missing
 
 _OUTLINE = "/room/outline"
@@ -76,28 +75,41 @@ def _no_corner(pointer: str, corner: int, corners: int) -> Fault:
     )
 
 
-def outlines_are_finished(case: RuleCase) -> Iterator[Fault]:
-    """An outline is told between finished faces."""
-    room = case.spec.room
-    if room.outline is not None and room.measured_to is MeasuredTo.FRAMING:
-        yield Fault(
-            code="outline_to_framing",
-            pointer="/room/measured_to",
-            message="An outline is laid out between finished faces, and this one is to framing.",
-            remedy="Take the finish off each side, and leave measured_to out.",
-        )
+def surfaces_are_of_sides(case: RuleCase) -> Iterator[Fault]:
+    """Finish and bow are told of a side that there is, and once."""
+    outline = case.spec.room.outline
+    if outline is None or not case.sound(_OUTLINE):
+        return
+    seen: set[int] = set()
+    for number, surface in enumerate(outline.surfaces):
+        place = f"{_OUTLINE}/surfaces/{number}/side"
+        if surface.side is None:
+            yield missing(place, "The side a finish or bow is told of")
+        elif surface.side in seen or not 1 <= surface.side <= corners_of(outline):
+            yield Fault(
+                code="outline_side_unknown",
+                pointer=place,
+                message=f"Finish and bow are told once, of a side that there is, not of"
+                f" {surface.side} here.",
+                remedy=f"Give each side from 1 to {corners_of(outline)} once at most.",
+                figures={"side": surface.side, "sides": corners_of(outline)},
+            )
+        else:
+            seen.add(surface.side)
 
 
 def boards_end_in_coffers(case: RuleCase) -> Iterator[Fault]:
     """Boards that run through are laid from wall to wall of a room with four."""
-    panel = case.spec.panel
-    if case.spec.room.outline is None or panel is None or not case.sound("/panel"):
+    panel, room = case.spec.panel, case.spec.room
+    odd = room.outline is not None or room.columns
+    if not odd or panel is None or not case.sound("/panel"):
         return
     if panel.run is BoardRun.THROUGH:
         yield Fault(
             code="through_boards_in_outline",
             pointer="/panel/run",
-            message="Boards that run through are laid out in rooms with four walls alone.",
+            message="Boards that run through are laid out in rooms with four walls and without"
+            " columns alone.",
             remedy='Set run to "per_coffer".',
         )
 
@@ -105,6 +117,6 @@ def boards_end_in_coffers(case: RuleCase) -> Iterator[Fault]:
 OUTLINE_RULES = (
     outlines_are_of_one_kind,
     diagonals_join_corners,
-    outlines_are_finished,
+    surfaces_are_of_sides,
     boards_end_in_coffers,
 )

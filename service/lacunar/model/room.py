@@ -10,6 +10,7 @@ from fractions import Fraction
 
 from lacunar.measure.length import Length
 from lacunar.model.ceiling_items import Item, WallFeature
+from lacunar.model.columns import Column
 from lacunar.model.outline import Outline
 from lacunar.model.stations import Leveling, Station
 from lacunar.model.survey import Crooked, Survey
@@ -146,7 +147,7 @@ class Room:
     where that was not told; `joists` are None where nothing is known of them. In a surveyed room
     `length` and `width` are its sides W4 and W1 in round terms, `survey` has what holds; where
     there is an `outline` they are how far that reaches. `height` is that of the ceiling at its
-    lowest; `leveling` is None where no `stations` are known.
+    lowest; `leveling` is None where no `stations` are known. `columns` stand free in it.
     """
 
     length: Length
@@ -165,3 +166,4 @@ class Room:
     survey: Survey | None = None
     crooked: Crooked | None = None
     outline: Outline | None = None
+    columns: tuple[Column, ...] = ()

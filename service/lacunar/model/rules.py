@@ -8,6 +8,7 @@ from collections.abc import Iterator
 
 from lacunar.measure.length import Length
 from lacunar.model.beam_rules import BEAM_RULES
+from lacunar.model.column_rules import COLUMN_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
@@ -51,6 +52,7 @@ RULES: tuple[Rule, ...] = (
     *ROOM_RULES,
     *SURVEY_RULES,
     *OUTLINE_RULES,
+    *COLUMN_RULES,
     *STATION_RULES,
     *BEAM_RULES,
     *GRID_RULES,

@@ -21,6 +21,7 @@ from lacunar.model.boards import (
     Moisture,
 )
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
+from lacunar.model.columns import ColumnSpec
 from lacunar.model.drawing import Paper
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
@@ -122,6 +123,7 @@ class RoomSpec:
     leveling: LevelingSpec | None = None
     ceiling_items: tuple[ItemSpec, ...] = ()
     wall_features: tuple[WallFeatureSpec, ...] = ()
+    columns: tuple[ColumnSpec, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from dataclasses import dataclass, fields
 from lacunar.measure.length import Length
 from lacunar.model import limits
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
+from lacunar.model.columns import ColumnSpec
 from lacunar.model.grid import WallCondition
 from lacunar.model.limits import Bounds
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
@@ -74,6 +75,8 @@ def _in_room(room: RoomSpec) -> Iterator[BoundLength]:
     yield BoundLength("/room/headroom", room.headroom, limits.HEADROOM)
     yield from _in_survey(room.survey or SurveySpec())
     yield from _in_outline(room.outline or OutlineSpec())
+    for number, column in enumerate(room.columns):
+        yield from _in_column(f"/room/columns/{number}", column)
     crooked = room.crooked or CrookedSpec()
     yield BoundLength("/room/crooked/visible_taper", crooked.visible_taper, limits.TAPER)
     limit = crooked.out_of_square_limit
@@ -113,6 +116,20 @@ def _in_outline(outline: OutlineSpec) -> Iterator[BoundLength]:
         at = f"{place}/diagonals/{number}/length"
         yield BoundLength(at, diagonal.length, limits.ROOM_DIAGONAL)
     yield BoundLength(f"{place}/tolerance", outline.tolerance, limits.CLOSING)
+    for number, surface in enumerate(outline.surfaces):
+        at = f"{place}/surfaces/{number}"
+        yield BoundLength(f"{at}/finish", surface.finish, limits.WALL_FINISH)
+        yield BoundLength(f"{at}/bow", abs(surface.bow) if surface.bow else None, limits.BOW)
+
+
+def _in_column(place: str, column: ColumnSpec) -> Iterator[BoundLength]:
+    for name in ("x", "y"):
+        yield BoundLength(f"{place}/{name}", getattr(column, name), limits.POSITION)
+    for name in ("length", "width"):
+        yield BoundLength(f"{place}/{name}", getattr(column, name), limits.COLUMN_SIZE)
+    for number, spot in enumerate(column.points or ()):
+        yield BoundLength(f"{place}/points/{number}/x", spot.x, limits.POSITION)
+        yield BoundLength(f"{place}/points/{number}/y", spot.y, limits.POSITION)
 
 
 def _in_member(place: str, member: MemberSpec) -> Iterator[BoundLength]:
@@ -259,6 +276,11 @@ def _in_openings(openings: OpeningsSpec) -> Iterator[BoundLength]:
             yield BoundLength(f"{at}/sides/{wall}", side, limits.OPENING)
         yield BoundLength(f"{at}/diagonals/rising", measured.rising, limits.DIAGONAL)
         yield BoundLength(f"{at}/diagonals/falling", measured.falling, limits.DIAGONAL)
+        for place_in, taken in enumerate(measured.cut_sides):
+            yield BoundLength(f"{at}/cut_sides/{place_in}/length", taken.length, limits.CUT_SIDE)
+        for place_in, across in enumerate(measured.cut_diagonals):
+            pointer = f"{at}/cut_diagonals/{place_in}/length"
+            yield BoundLength(pointer, across.length, limits.DIAGONAL)
     yield BoundLength(
         f"{place}/out_of_square_limit", openings.out_of_square_limit, limits.OUT_OF_SQUARE
     )

@@ -56,6 +56,7 @@ def _rank(shape: Shape) -> tuple[object, ...]:
         shape.tapered,
         shape.length_allowance,
         shape.width_allowance,
+        tuple((spot.x, spot.y) for spot in shape.corners),
     )
 
 

@@ -11,6 +11,7 @@ from enum import StrEnum
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot
 
 
 class PartKind(StrEnum):
@@ -146,8 +147,9 @@ class Shape:
     """All that makes two parts the same.
 
     `mitred_edges` is how many long edges are mitred along their whole length; `tapered` says that
-    the part is no rectangle: it is cut from one of this size to what was measured where it goes.
-    The allowances are what it is cut longer, and ripped wider, than its net size.
+    the part is no rectangle: it is cut from one of this size to what was measured where it goes, or
+    to `corners`, from the lower left one of the rectangle, as it lies on the plan. The allowances
+    are what it is cut longer, and ripped wider, than its net size.
     """
 
     kind: PartKind
@@ -165,6 +167,7 @@ class Shape:
     tapered: bool = False
     length_allowance: Length = ZERO
     width_allowance: Length = ZERO
+    corners: tuple[Spot, ...] = ()
 
     @property
     def key(self) -> tuple[object, ...]:
@@ -183,6 +186,7 @@ class Shape:
             self.tapered,
             self.length_allowance,
             self.width_allowance,
+            tuple((spot.x, spot.y) for spot in self.corners),
         )
 
 
@@ -199,6 +203,7 @@ class Part:
     """Parts that are the same on the bench, under one mark.
 
     Sizes are net. `cut_length` and `cut_width` have the allowances in them that the spec states.
+    `corners` are of a part that is no rectangle, as far as these are known.
     """
 
     mark: str
@@ -219,3 +224,4 @@ class Part:
     grain: Grain
     tapered: bool
     places: tuple[PartPlace, ...]
+    corners: tuple[Spot, ...] = ()

@@ -10,6 +10,7 @@ from lacunar.takeoff.marks import marked
 from lacunar.takeoff.part_records import MaterialKind, Part, PartKind, PartPlace, Pieces, Shape
 from lacunar.takeoff.sources.beams import beam_pieces
 from lacunar.takeoff.sources.boards import board_pieces
+from lacunar.takeoff.sources.cut_coffers import angled_beam_pieces, cut_coffer_pieces
 from lacunar.takeoff.sources.framing import framing_pieces
 from lacunar.takeoff.sources.mouldings import moulding_pieces
 from lacunar.takeoff.sources.panels import panel_pieces
@@ -33,7 +34,8 @@ def pieces_of(layout: Layout, number: int = 1) -> tuple[Pieces, ...]:
     """
     source = Source(number, layout)
     trades = (beam_pieces, framing_pieces, moulding_pieces, panel_pieces, board_pieces)
-    return tuple(chain.from_iterable(pieces(source) for pieces in trades))
+    odd = (cut_coffer_pieces, angled_beam_pieces)
+    return tuple(chain.from_iterable(pieces(source) for pieces in (*trades, *odd)))
 
 
 def parts_from(pieces: Iterable[Pieces]) -> tuple[Part, ...]:
@@ -68,6 +70,7 @@ def _part(mark: str, shape: Shape, places: list[PartPlace]) -> Part:
         grain=shape.grain,
         tapered=shape.tapered,
         places=tuple(_together(places)),
+        corners=shape.corners,
     )
 
 

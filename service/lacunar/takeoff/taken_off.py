@@ -5,9 +5,11 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.names import first_few
+from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.length import Length
 from lacunar.model.ceiling import StockRules
+from lacunar.model.panel import SheetSize
 from lacunar.takeoff.part_records import MaterialKind, Part
 from lacunar.takeoff.parts import parts_from, pieces_of
 from lacunar.takeoff.quantities.ceiling_quantities import (
@@ -83,16 +85,25 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
 
 def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
     """What walls that are not square, or other than four, ask for and parts do not tell."""
-    room = layout.outlined
-    if room is not None and (room.partial_coffers or room.angled_beams):
-        ids = [coffer.id for coffer in room.partial_coffers]
-        ids += [beam.id for beam in room.angled_beams]
+    cut = layout.outlined.partial_coffers if layout.outlined else ()
+    crown = layout.mouldings.crown
+    nailed = crown is not None and crown.nailer is not None
+    if cut and (nailed or layout.ceiling.flat_mouldings):
         yield Caution(
-            code="cut_coffers_not_taken_off",
-            text="Crown, panels and boards of coffers that walls cut, and boards of beams at angled"
-            f" walls, are not among the parts: {first_few(ids)}. The layout has their sizes, under"
-            " outlined.",
-            figures={"ceiling": number, "left_out": len(ids)},
+            code="cut_coffer_strips_not_taken_off",
+            text="Nailers and flat mouldings of coffers that walls or columns cut are not among the"
+            f" parts: {first_few([coffer.id for coffer in cut])}. They are as long as the sides"
+            " that the layout tells, under outlined.",
+            figures={"ceiling": number, "coffers": len(cut)},
+        )
+    sheet = layout.ceiling.panel.sheet
+    large = [coffer.id for coffer in cut if _is_larger(coffer, sheet)]
+    if large:
+        yield Caution(
+            code="cut_panels_larger_than_sheet",
+            text=f"Panels of cut coffers are larger than a sheet: {first_few(large)}. Part them"
+            " where a joist or a strip of backing carries the seam.",
+            figures={"ceiling": number, "panels": len(large)},
         )
     if layout.followed is not None:
         yield Caution(
@@ -108,6 +119,14 @@ def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
             " face asks; the layout tells the board to start from at each wall, under crooked.",
             figures={"ceiling": number},
         )
+
+
+def _is_larger(coffer: PartialCoffer, sheet: SheetSize) -> bool:
+    """Whether the piece a cut coffer's panel is cut from fits a sheet neither way."""
+    if coffer.panel_length is None or coffer.panel_width is None:
+        return False
+    sizes = sorted((coffer.panel_length.value, coffer.panel_width.value))
+    return sizes[0] > min(sheet.width, sheet.length) or sizes[1] > max(sheet.width, sheet.length)
 
 
 def _is_longer(part: Part, stock: StockRules) -> bool:

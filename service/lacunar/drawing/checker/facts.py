@@ -65,13 +65,17 @@ class ItemFacts:
 
 @dataclass(frozen=True, slots=True)
 class FeatureFacts:
-    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along."""
+    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along.
+
+    In an odd room also the number of its side; in an angled one edges are from its start.
+    """
 
     name: str
     kind: str
     wall: str
     near: Fraction
     far: Fraction
+    side: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -148,6 +152,7 @@ class LayoutFacts:
     crooked: CrookedFacts | None = None
     followed: FollowedFacts | None = None
     outline_facts: OutlineFacts | None = None
+    crown_reach: Fraction = Fraction(0)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -246,7 +251,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         },
         outline=tuple((spot["x"].length, spot["y"].length) for spot in root["outline"]),
         direction=_direction(ceiling),
-        openings=tuple(_openings(root)),
+        openings=(*_openings(root), *_cut_openings(root)),
         items=tuple(_items(root)),
         features=tuple(_features(root)),
         title=dict(_title(ceiling)),
@@ -254,7 +259,25 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         crooked=read_crooked(root),
         followed=read_followed(root),
         outline_facts=odd,
+        crown_reach=_crown_reach(root, ceiling),
     )
+
+
+def _crown_reach(root: Node, ceiling: Node) -> Fraction:
+    """How far crown reaches from a coffer's side: with what lies behind it, and half of its fit."""
+    crown = root["mouldings"]["crown"]
+    if not crown.given or not crown.has("projection"):
+        return Fraction(0)
+    asked = ceiling["crown"]
+    fit = asked["fit_total"].exact_of(asked["fit_total"].text) / 2
+    flats = ceiling["flat_mouldings"] if ceiling.has("flat_mouldings") else ()
+    behind = (
+        each["thickness"].exact_of(each["thickness"].text)
+        for each in flats
+        if each["at"].text == "ceiling"
+    )
+    framed = asked["method"].text == "bench_frame"
+    return crown["projection"].length + sum(behind) + (fit if framed else 0)
 
 
 def _title(ceiling: Node) -> Iterator[tuple[str, str]]:
@@ -290,6 +313,21 @@ def _openings(root: Node) -> Iterator[OpeningFacts]:
                     )
 
 
+def _cut_openings(root: Node) -> Iterator[OpeningFacts]:
+    """All that was measured of cut coffers: sides by number, diagonals by their corners."""
+    if not root.has("outlined") or not root["outlined"].given:
+        return
+    for coffer in root["outlined"]["measured"]:
+        name = coffer["coffer"].text
+        for side in coffer["sides"]:
+            if side["measured"].given:
+                sizes = side["planned"].length, side["measured"].length
+                yield OpeningFacts(name, str(side["side"].value), *sizes)
+        for each in coffer["diagonals"]:
+            what = f"{each['from_corner'].value}-{each['to_corner'].value}"
+            yield OpeningFacts(name, what, each["planned"].length, each["measured"].length)
+
+
 def _items(root: Node) -> Iterator[ItemFacts]:
     """All ceiling items; nothing where the layout says nothing of them."""
     if root.has("ceiling_items"):
@@ -304,7 +342,9 @@ def _features(root: Node) -> Iterator[FeatureFacts]:
     if root.has("wall_features"):
         for check in root["wall_features"]:
             name, kind, wall = (check[one].text for one in ("name", "kind", "wall"))
-            yield FeatureFacts(name, kind, wall, check["near"].length, check["far"].length)
+            near, far = check["near"].length, check["far"].length
+            side = str(check["side"].value) if check.has("side") and check["side"].given else ""
+            yield FeatureFacts(name, kind, wall, near, far, side)
 
 
 def _direction(ceiling: Node) -> str:

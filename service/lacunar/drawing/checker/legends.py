@@ -31,6 +31,7 @@ SIGNS: Mapping[str, Callable[[SheetRead], bool]] = {
     "member": _drawn("member"),
     "direction": _drawn("direction"),
     "station": _drawn("station"),
+    "column": _drawn("column"),
     "control-line": _drawn("control-line"),
     "datum": _drawn("datum"),
 }

@@ -61,8 +61,13 @@ def plan_frames(subject: Subject) -> Iterator[PlanFrame]:
             one, other = min(product(left, lower), key=lambda pair: dist(*pair))
             datum = Spot(one.x, other.y)
             if subject.facts.outline_facts is not None:
-                # Walls that are not quite square have their innermost places on the axes.
-                datum = origin = Spot(max(at.x for at in left), min(at.y for at in lower))
+                # Walls that are not quite square have their innermost places on the axes; one that
+                # bows in has them further in than its corners.
+                inner, above = subject.facts.outline_facts.innermost_corners()
+                datum = origin = Spot(
+                    max(at.x for at in left) - float(inner) / scale,
+                    min(at.y for at in lower) + float(above) / scale,
+                )
                 yield PlanFrame(view, scale, datum, origin)
                 continue
             origin = Spot(datum.x - float(x) / scale, datum.y + float(y) / scale)

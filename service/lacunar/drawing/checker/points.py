@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
+    columns,
     crooked_rooms,
     crown_lines,
     directions,
@@ -19,6 +20,7 @@ from lacunar.drawing.checker import (
     leaders,
     legends,
     legibility,
+    odd_rooms,
     openings_table,
     placement,
     scales,
@@ -87,6 +89,8 @@ POINTS = (
     Point(81, "Unlike ends of a run are both dimensioned", crooked_rooms.both_ends_dimensioned),
     Point(82, "The control line lies along its wall", crooked_rooms.control_line_drawn),
     Point(84, "Each tag's leader begins at its outline", leaders.leaders_begin_at_tags),
+    Point(90, "Columns are drawn where they are laid out", columns.columns_as_laid_out),
+    Point(91, "Crown goes round cut coffers as laid out", odd_rooms.cut_crown_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -100,6 +104,7 @@ SET_POINTS = (
     SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
     SetPoint(85, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
+    SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 

@@ -7,6 +7,7 @@ from math import dist
 from lacunar.drawing.checker.facts import WALLS_OF_RUN, FeatureFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.items import unexplained
+from lacunar.drawing.checker.outline_facts import SideFacts
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
@@ -43,12 +44,15 @@ def _faults(
         all(dist(start, jamb) > TOLERANCE for start in starts) for jamb in (first, last)
     ):
         yield sheet.finding(76, group.id, "does not have its jambs where the layout has them")
-    if _hatched(subject, frame, feature.wall, (first, last)):
+    if _hatched(subject, frame, feature, (first, last)):
         yield sheet.finding(76, group.id, f"is covered by the hatch of {feature.wall}")
 
 
 def _jambs(subject: Subject, frame: PlanFrame, feature: FeatureFacts) -> tuple[Spot, Spot]:
     """Where the feature's edges meet the finish face of its wall; the room's corners end it."""
+    odd = subject.facts.outline_facts
+    if feature.side and odd is not None:
+        return _in_side(frame, next(s for s in odd.sides if s.side == feature.side), feature)
     run = next(run for run, walls in WALLS_OF_RUN.items() if feature.wall in walls)
     other = "width" if run == "length" else "length"
     facts = subject.facts
@@ -60,17 +64,37 @@ def _jambs(subject: Subject, frame: PlanFrame, feature: FeatureFacts) -> tuple[S
     return first, last
 
 
-def _hatched(subject: Subject, frame: PlanFrame, wall: str, jambs: tuple[Spot, Spot]) -> bool:
+def _in_side(frame: PlanFrame, side: SideFacts, feature: FeatureFacts) -> tuple[Spot, Spot]:
+    """Where a feature's edges meet a side of an odd room: by its run, or from its start."""
+    start, end = (frame.spot(*at) for at in side.ends)
+    if side.on:
+        along = 1 if side.on == "length" else 0
+        low, high = side.ends[0][along], side.ends[1][along]
+        shares = [float((edge - low) / (high - low)) for edge in (feature.near, feature.far)]
+    else:
+        long = dist(start, end) * frame.ratio
+        shares = [float(edge) / long for edge in (feature.near, feature.far)]
+    first, last = (
+        Spot(start.x + (end.x - start.x) * share, start.y + (end.y - start.y) * share)
+        for share in shares
+    )
+    return first, last
+
+
+def _hatched(
+    subject: Subject, frame: PlanFrame, feature: FeatureFacts, jambs: tuple[Spot, Spot]
+) -> bool:
     """Whether hatch of a wall lies between two places on its face."""
     (x1, y1), (x2, y2) = jambs
-    level = abs(x2 - x1) > abs(y2 - y1)
-    low, high = sorted((x1, x2) if level else (y1, y2))
+    square = (x2 - x1) ** 2 + (y2 - y1) ** 2
     sheet = subject.sheet
     for group in sheet.of_kind("wall", frame.view):
-        if group.data.get("wall") == wall:
+        same = not feature.side or group.data.get("side") == feature.side
+        if group.data.get("wall") == feature.wall and same:
             for path in sheet.own_paths(group):
-                middle = path.around.middle.x if level else path.around.middle.y
-                if path.pen and path.pen.name == "hatch" and low < middle < high:
+                middle = path.around.middle
+                along = ((middle.x - x1) * (x2 - x1) + (middle.y - y1) * (y2 - y1)) / square
+                if path.pen and path.pen.name == "hatch" and 0 < along < 1:
                     return True
     return False
 

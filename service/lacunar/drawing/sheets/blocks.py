@@ -21,6 +21,7 @@ from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.sheets.outline_tables import outline_notes
 from lacunar.drawing.sheets.survey_tables import survey_notes
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.columns import column_sign
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
@@ -51,7 +52,7 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
         LegendEntry("wall-tag", "Wall, counted clockwise from the left"),
         LegendEntry("coffer-tag", "Coffer: row letter, column number, A1 at the datum"),
     ]
-    entries.extend(_control_line(layout))
+    entries.extend(_room_entries(layout))
     if layout.mouldings.crown:
         entries.append(
             LegendEntry("crown", "Crown: the line it ends at on the ceiling, its miters")
@@ -76,7 +77,10 @@ def _entries(layout: Layout) -> tuple[LegendEntry, ...]:
     return tuple(entries)
 
 
-def _control_line(layout: Layout) -> Iterator[LegendEntry]:
+def _room_entries(layout: Layout) -> Iterator[LegendEntry]:
+    """What only some rooms have."""
+    if layout.outlined is not None and layout.outlined.columns:
+        yield LegendEntry("column", "Column, between its finished faces")
     crooked = layout.crooked
     if crooked is not None and not crooked.square and crooked.control_by == "wall":
         meaning = f"Control line: the grid is square to {crooked.control}"
@@ -140,6 +144,8 @@ def _sign(name: str, middle: Pt, layout: Layout) -> tuple[Element, ...]:
     run = direction_of(layout)
     if name == "direction" and run is not None:
         return double_arrow(middle, 10.0 if run is RunName.LENGTH else 5.6, run)
+    if name == "column":
+        return column_sign(box_corners(middle.x - 2.2, middle.y - 2.2, 4.4, 4.4))
     return (cross(middle),) if name == "station" else ()
 
 

@@ -13,10 +13,10 @@ from lacunar.drawing.run_ends import End, from_walls
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
-from lacunar.layout.item_records import CeilingItem, WallFeatureCheck
+from lacunar.layout.item_records import CeilingItem, Meets, WallFeatureCheck
 from lacunar.layout.records import Layout
 from lacunar.layout.runs.wall_strips import run_of_wall
-from lacunar.measure.length import ZERO
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import END_WALL, RunName
 
 HEADS = 5.4
@@ -82,10 +82,16 @@ def _item_row(
     places = (
         from_walls(layout, run, at.value) for run, at in zip(RunName, (item.x, item.y), strict=True)
     )
-    cells = (item.id, *(wording.length(place) for place in places), item.coffer or "BEAM")
+    cells = (item.id, *(wording.length(place) for place in places), item.coffer or _no_coffer(item))
     note = _conflict(item, layout, wording) if item.conflicts else ""
     data = {"of": item.id, "kind": item.kind.value}
     return _row("item-row", data, (columns, cells), note, typeface)
+
+
+def _no_coffer(item: CeilingItem) -> str:
+    """What an item's middle is over that is over no coffer."""
+    on_beam = any(each.meets is Meets.BEAM for each in item.conflicts)
+    return "BEAM" if on_beam or not item.conflicts else "-"
 
 
 def _conflict(item: CeilingItem, layout: Layout, wording: SheetWording) -> str:
@@ -113,12 +119,7 @@ def wall_features_table(
     )
     rows = []
     for check in layout.wall_features:
-        run = run_of_wall(check.wall).other
-        end: End = "end" if check.wall in END_WALL.values() else "start"
-        edges = (
-            wording.length(from_walls(layout, run, edge.value, end))
-            for edge in (check.near, check.far)
-        )
+        edges = (wording.length(each) for each in _edges(layout, check))
         cells = (check.wall, *edges, _at_center(check))
         data = {"of": check.name, "kind": check.kind.value, "wall": check.wall}
         note = f"{check.name}: {_ends(check)}."
@@ -127,9 +128,19 @@ def wall_features_table(
     return headed_parts("wall-features-table", "WALL FEATURES", rows, space, heads)
 
 
+def _edges(layout: Layout, check: WallFeatureCheck) -> tuple[Length, Length]:
+    """A feature's edges along its wall, in a crooked room as they are taped."""
+    if check.side is not None:
+        return check.near.value, check.far.value
+    run = run_of_wall(check.wall).other
+    end: End = "end" if check.wall in END_WALL.values() else "start"
+    near, far = (from_walls(layout, run, edge.value, end) for edge in (check.near, check.far))
+    return near, far
+
+
 def _at_center(check: WallFeatureCheck) -> str:
-    """A beam's id, or the row or column of coffers."""
-    if "-" in check.on:
+    """A beam's id, or the row or column of coffers; in an odd room the coffer's own."""
+    if "-" in check.on or check.side is not None:
         return check.on
     return f"COLUMN {check.on}" if check.on.isdigit() else f"ROW {check.on}"
 

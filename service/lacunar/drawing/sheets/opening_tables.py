@@ -9,6 +9,7 @@ from lacunar.drawing.elements import Element, Face, Group, Pt, Text
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.opening_records import CornerCut, MeasuredOpening, OutOfSquareCrown
+from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.openings import OutOfSquare
 
@@ -26,6 +27,18 @@ class OpeningRow:
     measured: Length
 
 
+def cut_rows(room: OutlinedRoom | None) -> Iterator[OpeningRow]:
+    """A row for all that was measured of cut coffers: sides by number, diagonals by corners."""
+    for coffer in room.measured if room else ():
+        for side in coffer.sides:
+            if side.measured is not None:
+                sizes = side.planned.value, side.measured.value
+                yield OpeningRow(coffer.coffer, str(side.side), *sizes)
+        for each in coffer.diagonals:
+            what = f"{each.from_corner}-{each.to_corner}"
+            yield OpeningRow(coffer.coffer, what, each.planned.value, each.measured.value)
+
+
 def opening_rows(openings: Sequence[MeasuredOpening]) -> Iterator[OpeningRow]:
     """A row for all that was measured, coffer by coffer."""
     for opening in openings:
@@ -40,10 +53,9 @@ def opening_rows(openings: Sequence[MeasuredOpening]) -> Iterator[OpeningRow]:
 
 
 def openings_tables(
-    openings: Sequence[MeasuredOpening], width: float, most: int, wording: SheetWording
+    rows: Sequence[OpeningRow], width: float, most: int, wording: SheetWording
 ) -> tuple[Block, ...]:
     """The table, in parts of at most `most` rows; nothing where nothing was measured."""
-    rows = tuple(opening_rows(openings))
     return tuple(
         _part(rows[start : start + most], part, width, wording)
         for part, start in enumerate(range(0, len(rows), most), start=1)

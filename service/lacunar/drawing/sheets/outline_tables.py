@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.sheets.survey_tables import bow_in_words
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.names import first_few
@@ -23,14 +24,32 @@ def outline_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> 
         return ()
     tables = [("outline-wall", "outline-walls", "WALLS", _walls(room, wording))]
     if room.partial_coffers:
-        sides = [(coffer, side) for coffer in room.partial_coffers for side in coffer.sides]
-        tables.append(("cut-side", "cut-sides", "COFFERS CUT BY WALLS", _sides(sides, wording)))
+        sides = [(coffer, side) for coffer in room.partial_coffers for side in coffer.all_sides]
+        tables.append(("cut-side", "cut-sides", _cut_title(room), _sides(sides, wording)))
+    if room.columns:
+        tables.append(("column", "columns", "COLUMNS", _columns(room, wording)))
     if room.corners:
         tables.append(("cut-corner", "cut-corners", "CROWN AT THEIR CORNERS", _corners(room)))
     if room.angled_beams:
         columns = _angled(room, wording)
         tables.append(("angled-board", "angled-boards", "BOARDS AT ANGLED WALLS", columns))
     return tuple(block for table in tables for block in in_blocks(*table, space))
+
+
+def _cut_title(room: OutlinedRoom) -> str:
+    return "COFFERS CUT BY WALLS OR COLUMNS" if room.columns else "COFFERS CUT BY WALLS"
+
+
+def _columns(room: OutlinedRoom, wording: SheetWording) -> list[WordColumn]:
+    """Each column by its outermost faces, from the datum."""
+    columns = room.columns
+    return [
+        WordColumn("COLUMN", tuple(column.name for column in columns)),
+        *(
+            _lengths(what.upper(), what, [getattr(each, what) for each in columns], wording)
+            for what in ("left", "right", "lower", "upper")
+        ),
+    ]
 
 
 def _walls(room: OutlinedRoom, wording: SheetWording) -> list[WordColumn]:
@@ -45,6 +64,8 @@ def _walls(room: OutlinedRoom, wording: SheetWording) -> list[WordColumn]:
     ]
     if any(wall.taper is not None and wall.taper.value > ZERO for wall in walls):
         columns.append(_lengths("TAPER", "taper", [wall.taper for wall in walls], wording))
+    if any(wall.bow for wall in walls):
+        columns.append(WordColumn("BOW", tuple(bow_in_words(wall.bow, wording) for wall in walls)))
     return columns
 
 
@@ -131,14 +152,30 @@ def outline_notes(room: OutlinedRoom | None) -> Iterator[str]:
     if room.partial_coffers:
         ids = first_few([coffer.id for coffer in room.partial_coffers], "coffers")
         yield (
-            f"Cut by walls: {ids}. Their sides are listed counter-clockwise, crown between its"
+            f"Cut by {'walls or columns' if room.columns else 'walls'}: {ids}. Their sides are"
+            " listed counter-clockwise, about columns clockwise, crown between its"
             " points on the beam; ends, left and right, facing the side: M mitred, C coped, S"
             " square, * shorter than the shortest piece, and the angle of the corner to the left"
             " where that is not square."
         )
+    if room.columns:
+        yield (
+            "Columns stand where their table says, by their outermost faces: LEFT and RIGHT along"
+            " the length, LOWER and UPPER along the width, from the datum."
+        )
+    inside = [each for each in room.columns if each.stands_in]
+    held = "; ".join(f"{each.name} in {', '.join(each.stands_in)}" for each in inside)
+    if held:
+        yield f"Beams go on about columns that stand in them: {held}."
     if room.beams_left_out:
         yield f"Beams of the grid that stand nowhere in the room: {', '.join(room.beams_left_out)}."
     crooked = [wall for wall in room.walls if wall.taper is not None and wall.taper.value > ZERO]
     if crooked:
         names = ", ".join(dict.fromkeys(wall.wall for wall in crooked))
         yield f"Taken at their innermost places: {names}. What stands there tapers to the wall."
+    bowed = ", ".join(dict.fromkeys(wall.wall for wall in room.walls if wall.bow))
+    if bowed:
+        yield (
+            f"BOW is how far the middle of {bowed} stands in or out of the room; the plan shows the"
+            " walls straight. Scribe what stands there."
+        )

@@ -20,7 +20,12 @@ from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import level_tables
 from lacunar.drawing.sheets.marks_tables import marks_in_parts, marks_table
 from lacunar.drawing.sheets.obstacles import Obstacles, PaperTooSmall
-from lacunar.drawing.sheets.opening_tables import corner_tables, openings_tables
+from lacunar.drawing.sheets.opening_tables import (
+    corner_tables,
+    cut_rows,
+    opening_rows,
+    openings_tables,
+)
 from lacunar.drawing.sheets.outline_tables import outline_tables
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -284,8 +289,9 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
 def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
     """Tables of openings as measured, and of corners that crown is mitred to."""
     found = sheets.layout.measured_openings
+    rows = (*opening_rows(found.openings), *cut_rows(sheets.layout.outlined)) if found else ()
     return (
-        *openings_tables(found.openings if found else (), width, most, sheets.wording),
+        *openings_tables(rows, width, most, sheets.wording),
         *corner_tables(tuple(crown_out_of_square(sheets.layout)), width, most),
     )
 

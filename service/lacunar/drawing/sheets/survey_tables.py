@@ -96,11 +96,14 @@ def _walls(survey: SurveyReport, wording: SheetWording) -> list[WordColumn]:
         cells = (_signed(shared[of], wording) if of in shared else "-" for of in lengths)
         columns.append(WordColumn("SHARED OUT", tuple(cells)))
     if any(bows.values()):
-        columns.append(WordColumn("BOW", tuple(_bow(bows.get(of), wording) for of in lengths)))
+        columns.append(
+            WordColumn("BOW", tuple(bow_in_words(bows.get(of), wording) for of in lengths))
+        )
     return columns
 
 
-def _bow(bow: Length | None, wording: SheetWording) -> str:
+def bow_in_words(bow: Length | None, wording: SheetWording) -> str:
+    """How far a wall's middle stands in or out of the room; a dash where it does not."""
     if not bow:
         return "-"
     return f"{wording.detail(abs(bow))} {'IN' if bow > ZERO else 'OUT'}"

@@ -66,12 +66,12 @@ def _past_items(
     """The nearest place clear of strips and items; `span` is the width run's."""
     best: Center | None = None
     for x in _candidates(item, obstacles, stretches[RunName.LENGTH], RunName.LENGTH):
-        if best is not None and _nearness(item, (x, item.y.value)) > _nearness(item, best):
+        if best is not None and nearness(item, (x, item.y.value)) > nearness(item, best):
             break
         y = _beside_items(item, x, obstacles, span).nearest(item.y.value)
         if y is not None:
             places = [(x, y)] if best is None else [(x, y), best]
-            best = min(places, key=lambda place: _nearness(item, place))
+            best = min(places, key=lambda place: nearness(item, place))
     return best
 
 
@@ -87,7 +87,7 @@ def _beside_items(
     return clear_stretches(blocked, span)
 
 
-def _nearness(item: PlacedItem, place: Center) -> tuple[Fraction, Fraction, Fraction, Fraction]:
+def nearness(item: PlacedItem, place: Center) -> tuple[Fraction, Fraction, Fraction, Fraction]:
     """What decides between places: the distance, that along the length run, nearer the datum."""
     dx, dy = (place[0] - item.x.value).inches, (place[1] - item.y.value).inches
     return dx * dx + dy * dy, abs(dx), place[0].inches, place[1].inches
@@ -110,8 +110,8 @@ def _proved(
     item: PlacedItem, at: Center, obstacles: Obstacles, coffers: Sequence[Coffer]
 ) -> ClearPlace:
     """A clear place with its margins, each measured from what is there and not from the search."""
-    beams, joists = (_strip_margin(item, at, obstacles, joists) for joists in (False, True))
-    items = _item_margin(item, at, obstacles)
+    beams, joists = (strip_margin(item, at, obstacles, joists) for joists in (False, True))
+    items = item_margin(item, at, obstacles)
     coffer = coffer_at(at, coffers)
     margins = [each for each in (beams, joists, items) if each is not None]
     if beams is None or coffer is None or any(margin < ZERO for margin in margins):
@@ -122,23 +122,21 @@ def _proved(
         x=x,
         y=y,
         coffer=coffer,
-        move_x=_move(x, item.x.value, rounded),
-        move_y=_move(y, item.y.value, rounded),
+        move_x=move(x, item.x.value, rounded),
+        move_y=move(y, item.y.value, rounded),
         beam_margin=beams,
         joist_margin=joists,
         item_margin=items,
     )
 
 
-def _move(clear: Length, place: Length, rounded: bool) -> LengthFigure:
+def move(clear: Length, place: Length, rounded: bool) -> LengthFigure:
     """A move; one that leads anywhere may rest on mouldings whose sizes are rounded."""
     gives = MOVE.approximates if rounded and clear != place else MOVE.gives
     return gives(clear - place, clear=clear, place=place)
 
 
-def _strip_margin(
-    item: PlacedItem, at: Center, obstacles: Obstacles, joists: bool
-) -> Length | None:
+def strip_margin(item: PlacedItem, at: Center, obstacles: Obstacles, joists: bool) -> Length | None:
     """What is left free to the nearest strip, beyond what must be; None where there is no strip."""
     return min(
         (
@@ -151,7 +149,7 @@ def _strip_margin(
     )
 
 
-def _item_margin(item: PlacedItem, at: Center, obstacles: Obstacles) -> Length | None:
+def item_margin(item: PlacedItem, at: Center, obstacles: Obstacles) -> Length | None:
     """What is left free to the nearest other item; None where there is no other."""
     x, y = at
     least: Length | None = None

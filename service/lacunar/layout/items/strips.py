@@ -22,7 +22,7 @@ from lacunar.layout.records import (
     profiles_by_beam,
 )
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.polygon import Polygon
+from lacunar.measure.polygon import Line, Polygon
 from lacunar.model.moulding import FlatMoulding, FlatPlace
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
@@ -49,17 +49,36 @@ class Strip:
 
 
 @dataclass(frozen=True, slots=True)
+class OddSide:
+    """A side of a coffer, which lies to its left, and what it lies against."""
+
+    line: Line
+    against: str
+    meets: Meets
+
+
+@dataclass(frozen=True, slots=True)
+class OddCoffer:
+    """A coffer by its corners and those of its holes, with the sides of all of these."""
+
+    id: str
+    rings: tuple[Polygon, ...]
+    sides: tuple[OddSide, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class OddRoom:
     """What items are held against besides, in a room with other than four walls.
 
     `reaches` are from where to where each beam stands; `inner` are the walls beyond W1 to W4 that
-    lie along a run, and what stands at them, as strips of the run across; `cut` the corners of
-    coffers that walls cut, by their ids.
+    lie along a run, and what stands at them, as strips of the run across; `coffers` all there are,
+    whole and cut; `columns` those that take something of these.
     """
 
     reaches: Mapping[str, tuple[tuple[Length, Length], ...]]
     inner: Mapping[RunName, tuple[Strip, ...]]
-    cut: Mapping[str, Polygon]
+    coffers: tuple[OddCoffer, ...]
+    columns: Mapping[str, Polygon]
 
 
 @dataclass(frozen=True, slots=True)

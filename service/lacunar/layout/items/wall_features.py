@@ -91,25 +91,40 @@ def _ends(
 ) -> Iterator[BeamAtFeature]:
     """Each beam that ends at the feature's wall and reaches over the feature."""
     near, far = edges
-    middle = (near + far) / 2
     at_end = feature.wall in END_WALL.values()
     for beam in around.built.beams:
         first, last = _faces(beam, at_end=at_end)
         if beam.on is not run or last <= near or first >= far:
             continue
-        center = (beam.center.at_end if at_end else beam.center.at_start).value
-        past = max(near - first, last - far)
-        meeting = Meeting.WITHIN if past <= ZERO else Meeting.OVER_EDGE
-        yield BeamAtFeature(
-            beam=beam.id,
-            meeting=Meeting.CENTERED if center == middle else meeting,
-            offset=OFF_CENTER.gives(center - middle, center=center, feature=middle),
-            past_edge=PAST_EDGE.gives(past, near=near, beam_near=first, beam_far=last, far=far),
-            over_head=_over_head(feature, around.built.profiles[beam.profile], around.height),
-        )
+        above = over_head(feature, around.built.profiles[beam.profile], around.height)
+        yield beam_at(beam.id, (first, last), edges, above)
 
 
-def _over_head(feature: WallFeature, profile: BeamProfile, height: Length) -> LengthFigure | None:
+def beam_at(
+    beam: str,
+    faces: tuple[Length, Length],
+    edges: tuple[Length, Length],
+    above: LengthFigure | None,
+) -> BeamAtFeature:
+    """Turn where a beam's faces and a feature's edges lie along a wall into how both meet.
+
+    `above` is from the feature's head up to the beam, where the head is known.
+    """
+    (first, last), (near, far) = faces, edges
+    middle, center = (near + far) / 2, (first + last) / 2
+    past = max(near - first, last - far)
+    meeting = Meeting.WITHIN if past <= ZERO else Meeting.OVER_EDGE
+    return BeamAtFeature(
+        beam=beam,
+        meeting=Meeting.CENTERED if center == middle else meeting,
+        offset=OFF_CENTER.gives(center - middle, center=center, feature=middle),
+        past_edge=PAST_EDGE.gives(past, near=near, beam_near=first, beam_far=last, far=far),
+        over_head=above,
+    )
+
+
+def over_head(feature: WallFeature, profile: BeamProfile, height: Length) -> LengthFigure | None:
+    """From a feature's head up to a beam's lowest edge; None where no head was told."""
     if feature.head is None:
         return None
     drop = profile.drop.value
@@ -121,6 +136,6 @@ def _over_head(feature: WallFeature, profile: BeamProfile, height: Length) -> Le
 def _along(feature: WallFeature, around: WallSurroundings) -> Iterator[str]:
     """Wall beams along the feature's own wall that hang lower than its head."""
     for beam in around.built.wall_beams:
-        over = _over_head(feature, around.built.profiles[beam.profile], around.height)
+        over = over_head(feature, around.built.profiles[beam.profile], around.height)
         if beam.wall == feature.wall and over is not None and over.value < ZERO:
             yield beam.id

@@ -63,6 +63,7 @@ def measured_openings(
     grid: str,
     coffers: Sequence[Coffer],
     tapering: Sequence[MeasuredOpening] = (),
+    cut: Sequence[str] = (),
 ) -> tuple[MeasuredOpening, ...]:
     """Turn what was measured into openings, in the order of the grid; none where nothing was.
 
@@ -70,19 +71,22 @@ def measured_openings(
     planned where these are no rectangles.
 
     Four sides and a diagonal fix the corners, by the law of cosines; two diagonals prove each
-    other, and corners are the mean of both. Four sides alone fix no corner.
+    other, and corners are the mean of both. Four sides alone fix no corner. `cut` are the ids of
+    coffers that walls or columns cut, which are measured by numbers.
 
     Raises SpecRefused where the grid is another, or with every opening that cannot close.
     """
     if openings is None:
         return ()
-    refuse(list(grid_faults(openings, grid, coffers)))
+    refuse(list(grid_faults(openings, grid, coffers, cut)))
     planned = {coffer.id: rectangle(coffer) for coffer in coffers}
     planned |= {opening.coffer: planned_sizes(opening) for opening in tapering}
     found: dict[str, MeasuredOpening] = {}
     faults: list[Fault] = []
     for number, each in enumerate(openings.coffers):
         place = f"/measured_openings/coffers/{number}"
+        if each.coffer in cut:
+            continue
         try:
             found[each.coffer] = _opening(place, planned[each.coffer], each, openings)
         except SpecRefused as refused:

@@ -27,9 +27,11 @@ LEAST_CORNER = Angle.of_degrees(60)
 MOST_CORNER = Angle.of_degrees(120)
 
 
-def grid_faults(openings: Openings, grid: str, coffers: Sequence[Coffer]) -> Iterator[Fault]:
-    """The fault of another grid, or those of coffers that the grid does not have."""
-    known = {coffer.id for coffer in coffers}
+def grid_faults(
+    openings: Openings, grid: str, coffers: Sequence[Coffer], cut: Sequence[str]
+) -> Iterator[Fault]:
+    """The fault of another grid, or those of coffers that it does not have or has otherwise."""
+    known = {*(coffer.id for coffer in coffers), *cut}
     measured = [each.coffer for each in openings.coffers]
     if openings.grid != grid:
         yield Fault(
@@ -53,6 +55,17 @@ def grid_faults(openings: Openings, grid: str, coffers: Sequence[Coffer]) -> Ite
                 message=f"The grid has no coffer {each}.",
                 remedy=f"Take its id from the plan: {from_to([each.id for each in coffers])}.",
                 figures={"coffer": each, "known": from_to([one.id for one in coffers])},
+            )
+    for number, one in enumerate(openings.coffers):
+        if (one.coffer in cut and one.by_walls) or (one.coffer not in cut and one.by_numbers):
+            way = "numbers of sides and corners" if one.coffer in cut else "walls"
+            yield Fault(
+                code="opening_told_otherwise",
+                pointer=f"{PLACE}/coffers/{number}",
+                message=f"{one.coffer} is measured by the {way}, and it is told otherwise.",
+                remedy="Tell a whole coffer by sides and diagonals, a cut one by cut_sides and"
+                " cut_diagonals.",
+                figures={"coffer": one.coffer},
             )
 
 

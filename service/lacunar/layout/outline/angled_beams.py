@@ -3,7 +3,8 @@
 from collections.abc import Iterator, Mapping
 
 from lacunar.layout.outline.rows import corner_between
-from lacunar.layout.outline.walls import Region, Wall, beam_strip
+from lacunar.layout.outline.wall import Wall
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.outline_records import AngledBeam
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
@@ -40,6 +41,8 @@ def _beam(
     parts = {part.name: part for part in profile.parts}
     thickness = parts["side"].thickness.value if "side" in parts else ZERO
     bottom = parts["bottom"].width.value if "bottom" in parts else ZERO
+    backing = parts["backing"].width.value if "backing" in parts else ZERO
+    backing_long, backing_short = _points(face, (thickness, thickness + backing), corners)
     side_long, side_short = _points(face, (ZERO, thickness), corners)
     bottom_long, bottom_short = _points(face, (thickness, thickness + bottom), corners)
     return AngledBeam(
@@ -54,6 +57,8 @@ def _beam(
         side_short=side_short,
         bottom_long=bottom_long,
         bottom_short=bottom_short,
+        backing_long=backing_long if backing else None,
+        backing_short=backing_short if backing else None,
         start_miter=_miter(corners[0]),
         end_miter=_miter(corners[1]),
     )

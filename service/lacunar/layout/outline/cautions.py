@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.layout.names import first_few
+from lacunar.layout.outline.column_cautions import column_cautions
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.records import Caution
 from lacunar.measure.length import ZERO
@@ -11,29 +12,20 @@ NARROW = 12
 """A coffer that reaches less than this many inches either way reads as a leftover."""
 
 
-def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caution]:
+def outline_cautions(room: OutlinedRoom | None, *, measured: bool) -> Iterator[Caution]:
     """Cautions of an outline that nothing checks, of leftovers, and of crown that is too short.
 
-    `items` is whether there are ceiling items.
+    `measured` is whether the room was told by an outline.
     """
     if room is None:
         return
-    if not room.checks:
+    if measured and not room.checks:
         yield Caution(
             code="outline_not_checked",
             text="Nothing checks the corners of the outline: a diagonal from corner to corner"
             " would show a slip of the tape or a corner out of square.",
             figures={},
             pointer="/room/outline/diagonals",
-        )
-    if items:
-        yield Caution(
-            code="items_in_odd_room",
-            text="In a room with other than four walls items are held against beams, walls that lie"
-            " along a run and each other; not against angled walls or crown, and no nearest clear"
-            " place is told.",
-            figures={},
-            pointer="/room/ceiling_items",
         )
     crooked = [wall for wall in room.walls if wall.taper is not None and wall.taper.value > ZERO]
     if crooked:
@@ -45,8 +37,35 @@ def outline_cautions(room: OutlinedRoom | None, *, items: bool) -> Iterator[Caut
             figures={"wall": worst.wall, "taper": worst.taper.value if worst.taper else ZERO},
             pointer="/room/outline",
         )
+    yield from _bowed(room)
+    yield from column_cautions(room)
+    yield from _not_all_measured(room)
     yield from _leftovers(room)
     yield from _short_crown(room)
+
+
+def _not_all_measured(room: OutlinedRoom) -> Iterator[Caution]:
+    open_ = [each.coffer for each in room.measured if each.as_measured is None]
+    if open_:
+        yield Caution(
+            code="cut_coffer_corners_unknown",
+            text=f"What was measured does not tell all corners of {first_few(open_)}: they are cut"
+            " to the plan. The answer lists what is missing, under outlined.measured.",
+            figures={"coffers": len(open_)},
+            pointer="/measured_openings/coffers",
+        )
+
+
+def _bowed(room: OutlinedRoom) -> Iterator[Caution]:
+    worst = max(room.walls, key=lambda wall: wall.scribe.value)
+    if worst.bow:
+        yield Caution(
+            code="outline_walls_bow",
+            text="Walls that bow are taken at their innermost places: scribe what stands there; at"
+            " a bare wall the gap is left to the trim of the panel.",
+            figures={"wall": worst.wall, "bow": worst.bow},
+            pointer="/room/outline/surfaces",
+        )
 
 
 def _leftovers(room: OutlinedRoom) -> Iterator[Caution]:
@@ -58,8 +77,8 @@ def _leftovers(room: OutlinedRoom) -> Iterator[Caution]:
     if narrow:
         yield Caution(
             code="coffers_left_narrow",
-            text=f"Walls leave narrow coffers: {first_few(narrow)}. Another count, a fixed beam in"
-            " line with the wall, or nothing standing at it, makes them whole.",
+            text=f"Walls or columns leave narrow coffers: {first_few(narrow)}. Another count, a"
+            " fixed beam in line with the wall, or nothing standing at it, makes them whole.",
             figures={"coffers": len(narrow)},
             pointer="/grid",
         )

@@ -1,11 +1,15 @@
 """The room between its walls and its beams, cell by cell: whole coffers, and those walls cut."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
+from lacunar.layout.item_records import Meets
+from lacunar.layout.items.strips import OddCoffer, OddSide
 from lacunar.layout.names import coffer_id
+from lacunar.layout.outline.columns import around, boxes_touch, near
 from lacunar.layout.outline.spans import Span
-from lacunar.layout.outline.walls import Region, beam_strip, place
+from lacunar.layout.outline.wall import place
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.run_division import BeamStretch
 from lacunar.layout.runs.run_records import DividedEnds
@@ -14,7 +18,6 @@ from lacunar.measure.plane import Spot
 from lacunar.measure.polygon import (
     Line,
     Polygon,
-    contains,
     edges,
     extent,
     inner_spot,
@@ -32,7 +35,8 @@ Stretch = tuple[Length, Length]
 class Cell:
     """A coffer of the grid as the room has it, counter-clockwise; `whole` if it has all of it.
 
-    `against` is what each of its sides lies against.
+    `against` is what each of its sides lies against; `holes` are where columns stand free in it,
+    clockwise, each with what its sides lie against.
     """
 
     id: str
@@ -41,6 +45,25 @@ class Cell:
     corners: Polygon
     against: tuple[str, ...]
     whole: bool
+    holes: tuple[tuple[Polygon, tuple[str, ...]], ...] = ()
+
+
+def odd_coffers(cells: Sequence[Cell], room: Region, beams: Iterable[str]) -> tuple[OddCoffer, ...]:
+    """Turn cells into coffers as ceiling items are held against them."""
+    meets = dict.fromkeys(beams, Meets.BEAM)
+    meets |= {column.name: Meets.COLUMN for column in room.columns}
+    return tuple(
+        OddCoffer(
+            cell.id,
+            (cell.corners, *(corners for corners, _ in cell.holes)),
+            tuple(
+                OddSide(line, against, meets.get(against, Meets.WALL))
+                for ring, beside in ((cell.corners, cell.against), *cell.holes)
+                for line, against in zip(edges(ring), beside, strict=True)
+            ),
+        )
+        for cell in cells
+    )
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,12 +78,22 @@ class _Band:
 
 @dataclass(frozen=True, slots=True)
 class _Part:
-    """What the room has of a cell, or of where a beam of the grid does not stand."""
+    """What the room has of a cell, or of where a beam of the grid does not stand.
+
+    `pieces` make it up, where columns took something of it.
+    """
 
     corners: Polygon
     row: int
     column: int
     whole: bool
+    holes: tuple[Polygon, ...] = ()
+    pieces: tuple[Polygon, ...] = ()
+
+    @property
+    def made_of(self) -> tuple[Polygon, ...]:
+        """Polygons without holes that make it up."""
+        return self.pieces or (self.corners,)
 
 
 def cells(region: Region, ends: Ends, spans: Mapping[str, Sequence[Span]]) -> tuple[Cell, ...]:
@@ -79,7 +112,10 @@ def cells(region: Region, ends: Ends, spans: Mapping[str, Sequence[Span]]) -> tu
     for part in sorted(kept, key=lambda each: (each.row, each.column)):
         name = coffer_id(part.row, part.column)
         taken[name] = number = taken.get(name, 0) + 1
-        against = tuple(_against(region, bands, edge) for edge in edges(part.corners))
+        against, *others = (
+            tuple(_against(region, bands, spans, edge) for edge in edges(ring))
+            for ring in (part.corners, *part.holes)
+        )
         whole = part.whole and against == _expected(region, bands, part)
         found.append(
             Cell(
@@ -89,6 +125,7 @@ def cells(region: Region, ends: Ends, spans: Mapping[str, Sequence[Span]]) -> tu
                 part.corners,
                 against,
                 whole,
+                tuple(zip(part.holes, others, strict=True)),
             )
         )
     return tuple(found)
@@ -130,12 +167,23 @@ def _part(region: Region, box: tuple[Spot, Spot], up: _Band, along: _Band) -> It
     loose = bool(up.beam or along.beam)
     low, high = box
     for corners in within_box(region.free, low, high):
-        if loose:
+        columns = near(region.columns, corners)
+        if columns:
+            row, column = (0, 0) if loose else (up.number, along.number)
+            yield from _left(around(corners, columns), row, column)
+        elif loose:
             yield _Part(corners, 0, 0, whole=False)
         else:
             whole = set(corners) == {low, high, Spot(high.x, low.y), Spot(low.x, high.y)}
             ordered = (low, Spot(high.x, low.y), high, Spot(low.x, high.y)) if whole else corners
             yield _Part(ordered, up.number, along.number, whole)
+
+
+def _left(pieces: Sequence[Polygon], row: int, column: int) -> Iterator[_Part]:
+    """What columns leave of a cell, from the pieces of it."""
+    for one in joined(pieces):
+        own = tuple(piece for piece in pieces if one.holds(inner_spot(piece)))
+        yield _Part(one.corners, row, column, False, one.holes, own)
 
 
 def _gaps(stretch: Stretch, spans: Sequence[Span]) -> Iterator[Stretch]:
@@ -155,29 +203,29 @@ def _gaps(stretch: Stretch, spans: Sequence[Span]) -> Iterator[Stretch]:
 def _with_loose(kept: Sequence[_Part], loose: Sequence[_Part]) -> Iterator[_Part]:
     """The parts with what lies loose beside them, joined where they touch along an edge."""
     boxes = [extent(part.corners) for part in loose]
-    near = [part for part in kept if any(_touch(extent(part.corners), box) for box in boxes)]
-    yield from (part for part in kept if part not in near)
-    for one in joined([part.corners for part in (*near, *loose)]):
-        inside = [part for part in near if contains(one.corners, inner_spot(part.corners))]
+    beside = [part for part in kept if any(boxes_touch(extent(part.corners), b) for b in boxes)]
+    yield from (part for part in kept if part not in beside)
+    pieces = [piece for part in (*beside, *loose) for piece in part.made_of]
+    for one in joined(pieces):
+        inside = [part for part in beside if one.holds(inner_spot(part.made_of[0]))]
         if not inside:
             continue
         first = min(inside, key=lambda part: (part.row, part.column))
         alone = len(inside) == 1 and set(one.corners) == set(first.corners)
-        yield first if alone else _Part(one.corners, first.row, first.column, whole=False)
+        if alone and one.holes == first.holes:
+            yield first
+        else:
+            yield _Part(one.corners, first.row, first.column, whole=False, holes=one.holes)
 
 
-def _touch(one: tuple[Spot, Spot], other: tuple[Spot, Spot]) -> bool:
-    return (
-        one[0].x <= other[1].x
-        and other[0].x <= one[1].x
-        and one[0].y <= other[1].y
-        and other[0].y <= one[1].y
-    )
-
-
-def _against(region: Region, bands: Mapping[RunName, Sequence[_Band]], edge: Line) -> str:
+def _against(
+    region: Region,
+    bands: Mapping[RunName, Sequence[_Band]],
+    spans: Mapping[str, Sequence[Span]],
+    edge: Line,
+) -> str:
     """What a side of a coffer lies against: what stands at a wall, the wall itself, or a beam."""
-    for wall in region.walls:
+    for wall in region.sides:
         face = region.face_line(wall)
         if lies_on(face, edge[0]) and lies_on(face, edge[1]):
             strip = beam_strip(region.strips[wall.side])
@@ -185,7 +233,24 @@ def _against(region: Region, bands: Mapping[RunName, Sequence[_Band]], edge: Lin
             return strip.id if strip else strips[-1].id if strips else wall.name
     run = RunName.LENGTH if edge[0].x == edge[1].x else RunName.WIDTH
     at = place(run, edge[0])
-    return next((band.beam for band in bands[run] if band.beam and at in (band.near, band.far)), "")
+    beside = next(
+        (band.beam for band in bands[run] if band.beam and at in (band.near, band.far)), ""
+    )
+    return beside or _ended(bands[run.other], spans, (run.other, at), edge)
+
+
+def _ended(
+    bands: Sequence[_Band],
+    spans: Mapping[str, Sequence[Span]],
+    end: tuple[RunName, Length],
+    edge: Line,
+) -> str:
+    """The beam whose end a side lies against, beside a column narrower than the beam is."""
+    on, at = end
+    low, high = sorted(place(on, spot) for spot in edge)
+    within = (b.beam for b in bands if b.beam and b.near <= low and high <= b.far)
+    ends = ((beam, span) for beam in within for span in spans[beam])
+    return next((beam for beam, span in ends if at in (span.start.at, span.end.at)), "")
 
 
 def _expected(

@@ -27,19 +27,25 @@ def corner_of_ring(before: Spot, corner: Spot, after: Spot, *, approximate: bool
     return tell(_FULL - found.value, outside=found.value)
 
 
-def area_of(polygon: Sequence[Spot], *, approximate: bool) -> NumberFigure:
-    """Turn a polygon, counter-clockwise, into its area [ft2].
+def area_of(
+    polygon: Sequence[Spot], *, approximate: bool, holes: Sequence[Sequence[Spot]] = ()
+) -> NumberFigure:
+    """Turn a polygon, counter-clockwise, less its holes, clockwise, into its area [ft2].
 
-    Formula: half the sum of x1 y2 - x2 y1 over its edges.
+    Formula: half the sum of x1 y2 - x2 y1 over all edges.
     """
     operands: dict[str, Length] = {}
-    for number, spot in enumerate(polygon, start=1):
-        operands |= {f"x{number}": spot.x, f"y{number}": spot.y}
-    count = len(polygon)
-    terms = [
-        f"x{one} * y{other} - x{other} * y{one}"
-        for one, other in ((n, n % count + 1) for n in range(1, count + 1))
-    ]
-    rule = Rule("area within its corners", f"({' + '.join(terms)}) / 2 / (foot * foot)")
+    terms, first = [], 1
+    for ring in (polygon, *holes):
+        for number, spot in enumerate(ring, start=first):
+            operands |= {f"x{number}": spot.x, f"y{number}": spot.y}
+        last = first + len(ring) - 1
+        after = [*range(first + 1, last + 1), first]
+        pairs = zip(range(first, last + 1), after, strict=True)
+        terms += [f"x{one} * y{other} - x{other} * y{one}" for one, other in pairs]
+        first = last + 1
+    words = "area within its corners, less that of holes" if holes else "area within its corners"
+    rule = Rule(words, f"({' + '.join(terms)}) / 2 / (foot * foot)")
     tell = rule.approximates if approximate else rule.gives
-    return tell(area(polygon) / _FOOT.inches**2, **operands, foot=_FOOT)
+    total = sum((area(ring) for ring in holes), area(polygon))
+    return tell(total / _FOOT.inches**2, **operands, foot=_FOOT)

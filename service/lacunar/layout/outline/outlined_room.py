@@ -7,15 +7,19 @@ from lacunar.layout.beams.lines import Meeting
 from lacunar.layout.outline.angled_beams import angled_beams
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of
+from lacunar.layout.outline.measured_coffers import measured_cut_coffers
 from lacunar.layout.outline.partial_coffers import Filling, partial_coffers, partial_corners
+from lacunar.layout.outline.room_columns import room_columns
 from lacunar.layout.outline.rows import AT_FACE, Outlined, corner_between
 from lacunar.layout.outline.spans import SpanEnd
-from lacunar.layout.outline.walls import Region, Wall, beam_strip, place
+from lacunar.layout.outline.wall import Wall, place
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.outline_records import BeamSpan, OutlinedRoom, OutlineWall
 from lacunar.layout.records import BeamProfile
 from lacunar.layout.survey.report import apart
 from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure, Rule
-from lacunar.measure.plane import Spot
+from lacunar.measure.length import ZERO, Length
+from lacunar.measure.plane import Spot, distance, settled, turn
 from lacunar.measure.rounding import Step, round_to
 from lacunar.model.room import RunName
 from lacunar.model.wall_kind import WallKind
@@ -26,6 +30,11 @@ LEFT_OUT = Rule(
 )
 AT = Rule("place along the run", "at")
 SLANT = Rule("how far the longer side of a beam goes on at an angled wall", "slant")
+SCRIBE = Rule("to be left on for scribing: what the wall bows", "abs(bow)")
+WIDEST = Rule(
+    "board to start from: what stands there, the wider gap behind it, and a bow away from the room",
+    "strip + gap + max(-bow, 0)",
+)
 TAPER = Rule("taper: the difference between both ends of the wall", "abs(end - start)")
 
 
@@ -48,19 +57,23 @@ def outlined_room(
         corrections=region.shape.corrections,
         checks=region.shape.checks,
         walls=tuple(_wall(region, wall, step) for wall in region.walls),
-        area=floor_area(region),
+        area=floor_area(room),
         spans=tuple(_spans(room, meeting)),
         partial_coffers=cut,
         corners=partial_corners(cut, filling),
         angled_beams=tuple(angled_beams(region, profiles)),
         coffers_left_out=_left_out(room, cells),
         beams_left_out=tuple(beam for beam, spans in room.spans.items() if not spans),
+        columns=room_columns(room, cut, step),
+        measured=measured_cut_coffers(filling.ceiling.measured_openings, cells, cut, filling),
     )
 
 
-def floor_area(region: Region) -> NumberFigure:
-    """The area of a room between its finished walls [ft2]."""
-    return area_of(region.corners[::-1], approximate=region.approximate)
+def floor_area(room: Outlined) -> NumberFigure:
+    """The area of a room between its finished walls, less that of columns [ft2]."""
+    region = room.region
+    holes = [column.corners[::-1] for column in room.columns]
+    return area_of(region.corners[::-1], approximate=region.approximate, holes=holes)
 
 
 def _left_out(room: Outlined, cells: Sequence[Cell]) -> CountFigure:
@@ -77,6 +90,7 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
     start, end = region.corners[wall.side - 1], region.corners[wall.side % len(region.corners)]
     beside = region.face_line(wall)
     at = face = taper = None
+    bow = region.bows.get(wall.side, ZERO)
     if not wall.angled:
         at, face = _place_of(wall), _place_of_face(region, wall)
         taper = _taper(wall, start, end)
@@ -99,7 +113,27 @@ def _wall(region: Region, wall: Wall, step: Step) -> OutlineWall:
         face_start=beside[0] if strips else None,
         face_end=beside[1] if strips else None,
         taper=taper,
+        finish=region.finish.get(wall.side),
+        bow=bow,
+        scribe=SCRIBE.gives(abs(bow), bow=bow),
+        widest=_widest(region, wall, (start, end), bow),
     )
+
+
+def _widest(region: Region, wall: Wall, ends: tuple[Spot, Spot], bow: Length) -> LengthFigure:
+    """What a wall's strip takes where it is widest: from the wall itself to its face."""
+    strip = sum((each.width.value for each in region.strips[wall.side]), ZERO)
+    gap = max(_off_line(end, region.wall_line(wall)) for end in ends)
+    tell = WIDEST.approximates if region.approximate else WIDEST.gives
+    return tell(strip + gap + max(-bow, ZERO), strip=strip, gap=gap, bow=bow)
+
+
+def _off_line(spot: Spot, line: tuple[Spot, Spot]) -> Length:
+    """How far a corner lies off the line that its wall is taken at."""
+    way = line[1] - line[0]
+    long = distance(*line)
+    off = Length.of_inches(abs(turn(way, spot - line[0])) / long.length.inches)
+    return settled(off).length
 
 
 def _place_of(wall: Wall) -> LengthFigure | None:

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
-from itertools import pairwise
+from itertools import combinations, pairwise
 
 from lacunar.layout.board_records import Courses
 from lacunar.layout.moulding_records import CrownSection, PieceEnd
@@ -14,6 +14,7 @@ from lacunar.layout.outline_records import (
     Joint,
     PartialCoffer,
     PartialCorner,
+    PartialHole,
     PartialSide,
 )
 from lacunar.layout.panels.courses import lay_courses
@@ -21,8 +22,17 @@ from lacunar.layout.survey.report import apart
 from lacunar.measure.angle import Angle, over_tangents
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot
-from lacunar.measure.polygon import Polygon, edges, extent, within_box
+from lacunar.measure.plane import Spot, crossing, moved_left, snapped
+from lacunar.measure.polygon import (
+    Line,
+    Polygon,
+    edges,
+    extent,
+    gap_squared,
+    joined,
+    outside,
+    within_box,
+)
 from lacunar.model.beams import Box
 from lacunar.model.boards import Boards
 from lacunar.model.ceiling import Ceiling
@@ -40,6 +50,14 @@ SHORT_POINT = Rule(
     "edge that stands out: at each end less by the projection over the half tangent of the corner,"
     " more where it juts in",
     "long_point - projection / tan(left / 2) - projection / tan(right / 2)",
+)
+CUT_FROM = Rule(
+    "piece to be cut from: at each outside corner the edge that stands out goes further",
+    "long_point + max(-projection / tan(left / 2), 0) + max(-projection / tan(right / 2), 0)",
+)
+BETWEEN_ENDS = Rule(
+    "piece between what its ends leave: at each inside corner the edge that stands out is shorter",
+    "long_point - max(projection / tan(left / 2), 0) - max(projection / tan(right / 2), 0)",
 )
 SPRUNG = Rule("piece sprung in between inside corners", "side + sprung_allowance")
 BETWEEN_SIDES = Rule(
@@ -85,13 +103,64 @@ def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
         id=cell.id,
         row=cell.row,
         column=cell.column,
-        sides=tuple(_sides(cell, filling)),
-        area=area_of(cell.corners, approximate=filling.approximate),
+        sides=tuple(_sides(cell.corners, cell.against, filling)),
+        area=area_of(
+            cell.corners,
+            approximate=filling.approximate,
+            holes=[corners for corners, _ in cell.holes],
+        ),
         reach_length=reach[RunName.LENGTH],
         reach_width=reach[RunName.WIDTH],
         panel_length=length,
         panel_width=width,
-        courses=tuple(_courses(cell.corners, panel, reach, filling)) if panel.boards else (),
+        courses=tuple(_courses(cell, panel, reach, filling)) if panel.boards else (),
+        holes=tuple(PartialHole(tuple(_sides(*hole, filling))) for hole in cell.holes),
+        crown_meets=_crown_meets(cell, filling),
+        panel_corners=_panel_corners(cell, panel, filling) if length else (),
+    )
+
+
+def _panel_corners(cell: Cell, panel: Panel, filling: Filling) -> tuple[Spot, ...]:
+    """The corners of a panel from the lower left corner of the piece it is cut from.
+
+    Each of its sides lies as far past that of the coffer, or short of it, as the panel's seat asks.
+    """
+    ways = [_past(panel, filling, run) - panel.gap for run in RunName]
+    sides = list(edges(cell.corners))
+    lines = [moved_left(line, -(ways[0] if _is_upright(line) else ways[1])) for line in sides]
+    met = [crossing(lines[at - 1], line) for at, line in enumerate(lines)]
+    low, _ = extent(cell.corners)
+    start = low - Spot(*ways)
+    found = tuple(spot - start for spot in met)
+    return tuple(snapped(spot) for spot in found) if filling.approximate else found
+
+
+def _is_upright(line: Line) -> bool:
+    return abs(line[1].y - line[0].y) > abs(line[1].x - line[0].x)
+
+
+def _crown_meets(cell: Cell, filling: Filling) -> bool:
+    """Whether two sides of a coffer, not neighbors, are nearer than the crown of both is deep."""
+    if filling.crown is None:
+        return False
+    deep = (filling.crown.projection.value + _behind(filling)) * 2
+    rings = [list(edges(ring)) for ring in (cell.corners, *(corners for corners, _ in cell.holes))]
+    lines = [(ring, at, line) for ring, found in enumerate(rings) for at, line in enumerate(found)]
+    for (ring, at, line), (other_ring, other_at, other) in combinations(lines, 2):
+        beside = ring == other_ring and (other_at - at) % len(rings[ring]) in (
+            1,
+            len(rings[ring]) - 1,
+        )
+        if not beside and gap_squared(line, other) < deep.inches**2:
+            return True
+    return False
+
+
+def _behind(filling: Filling) -> Length:
+    """What flat mouldings at the ceiling keep the crown off the sides."""
+    return sum(
+        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
+        ZERO,
     )
 
 
@@ -107,26 +176,30 @@ def _panel(panel: Panel, reach: LengthFigure, filling: Filling, run: RunName) ->
     gap, value = panel.gap, reach.value
     if panel.seat is Seat.BETWEEN_SIDES:
         return _told(BETWEEN_SIDES, filling)(value - gap * 2, reach=value, gap=gap)
-    beams = filling.ceiling.beams
-    built = beams.crosswise if run is RunName.LENGTH else beams.lengthwise
-    past = ZERO
-    if isinstance(built, Box) and panel.seat is Seat.BETWEEN_BACKING:
-        past = built.sides.thickness + built.allowance
-    elif isinstance(built, Box):
-        past = built.sides.thickness * 2 + built.bottom.width / 2
+    past = _past(panel, filling, run)
     return _told(PAST_SIDES, filling)(value + past * 2 - gap * 2, reach=value, past=past, gap=gap)
 
 
-def _sides(cell: Cell, filling: Filling) -> Iterator[PartialSide]:
-    count, rough = len(cell.corners), filling.approximate
+def _past(panel: Panel, filling: Filling, run: RunName) -> Length:
+    """How far a panel goes past the faces of beams along a run, by its seat."""
+    beams = filling.ceiling.beams
+    built = beams.crosswise if run is RunName.LENGTH else beams.lengthwise
+    if panel.seat is Seat.BETWEEN_SIDES or not isinstance(built, Box):
+        return ZERO
+    if panel.seat is Seat.BETWEEN_BACKING:
+        return built.sides.thickness + built.allowance
+    return built.sides.thickness * 2 + built.bottom.width / 2
+
+
+def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterator[PartialSide]:
+    """The sides of a ring about what is inside: counter-clockwise outside, clockwise of a hole."""
+    count, rough = len(corners), filling.approximate
     angles = [
-        corner_of_ring(
-            cell.corners[at - 1], corner, cell.corners[(at + 1) % count], approximate=rough
-        )
-        for at, corner in enumerate(cell.corners)
+        corner_of_ring(corners[at - 1], corner, corners[(at + 1) % count], approximate=rough)
+        for at, corner in enumerate(corners)
     ]
     crown = filling.ceiling.crown
-    for at, (start, end) in enumerate(edges(cell.corners)):
+    for at, (start, end) in enumerate(edges(corners)):
         # Who faces a side from inside has its end, counter-clockwise, at the left hand.
         right, left = angles[at], angles[(at + 1) % count]
         length = apart(start, end, approximate=rough)
@@ -137,13 +210,15 @@ def _sides(cell: Cell, filling: Filling) -> Iterator[PartialSide]:
             start=start,
             end=end,
             length=length,
-            against=cell.against[at],
+            against=against[at],
             corner=left,
             left_end=piece.ends[0] if piece else None,
             right_end=piece.ends[1] if piece else None,
             long_point=piece.long_point if piece else None,
             short_point=piece.short_point if piece else None,
             too_short=piece.too_short if piece else None,
+            cut_from=piece.cut_from if piece else None,
+            between_ends=piece.between_ends if piece else None,
         )
 
 
@@ -153,6 +228,8 @@ class _Piece:
     long_point: LengthFigure
     short_point: LengthFigure
     too_short: bool
+    cut_from: LengthFigure
+    between_ends: LengthFigure
 
 
 def _piece(
@@ -162,12 +239,8 @@ def _piece(
     section = filling.crown
     if section is None:
         raise ValueError("there is no crown")
-    behind = sum(
-        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
-        ZERO,
-    )
     framed = crown.method is CrownMethod.BENCH_FRAME
-    distance = behind + (crown.fit_total / 2 if framed else ZERO)
+    distance = _behind(filling) + (crown.fit_total / 2 if framed else ZERO)
     side = _set_in(length, distance, corners)
     ends = _ends(corners, framed=framed)
     if not framed and PieceEnd.COPED in ends:
@@ -187,7 +260,22 @@ def _piece(
         right=corners[1],
     )
     shorter = min(side.value, short.value)
-    return _Piece(ends, side, short, shorter < crown.shortest_piece)
+    at_ends = [over_tangents([(depth, corner / 2)]) for corner in corners]
+    left, right = corners
+    past = sum((max(-each, ZERO) for each in at_ends), ZERO)
+    back = sum((max(each, ZERO) for each in at_ends), ZERO)
+    return _Piece(
+        ends,
+        side,
+        short,
+        shorter < crown.shortest_piece,
+        CUT_FROM.approximates(
+            side.value + past, long_point=side.value, projection=depth, left=left, right=right
+        ),
+        BETWEEN_ENDS.approximates(
+            side.value - back, long_point=side.value, projection=depth, left=left, right=right
+        ),
+    )
 
 
 def _set_in(length: LengthFigure, distance: Length, corners: tuple[Angle, Angle]) -> LengthFigure:
@@ -220,7 +308,7 @@ def partial_corners(
         return ()
     found: dict[Angle, tuple[AngleFigure, list[str]]] = {}
     for coffer in coffers:
-        for side in coffer.sides:
+        for side in coffer.all_sides:
             _, ids = found.setdefault(side.corner.value, (side.corner, []))
             if coffer.id not in ids:
                 ids.append(coffer.id)
@@ -240,7 +328,7 @@ def partial_corners(
 
 
 def _courses(
-    corners: Polygon,
+    cell: Cell,
     panel: Panel,
     reach: dict[RunName, LengthFigure],
     filling: Filling,
@@ -252,7 +340,7 @@ def _courses(
     across = _panel(panel, reach[boards.parallel_to.other], filling, boards.parallel_to.other)
     courses = lay_courses(across, boards.cover, boards.tongue, boards.centered_on)
     lengths: dict[Length, tuple[LengthFigure, int]] = {}
-    for figure in _in_courses(corners, panel, boards, courses, filling):
+    for figure in _in_courses(cell, panel, boards, courses, filling):
         before = lengths.get(figure.value, (figure, 0))
         lengths[figure.value] = (before[0], before[1] + 1)
     for figure, count in sorted(lengths.values(), key=lambda each: each[0].value, reverse=True):
@@ -260,9 +348,9 @@ def _courses(
 
 
 def _in_courses(
-    corners: Polygon, panel: Panel, boards: Boards, courses: Courses, filling: Filling
+    cell: Cell, panel: Panel, boards: Boards, courses: Courses, filling: Filling
 ) -> Iterator[LengthFigure]:
-    low, high = extent(corners)
+    low, high = extent(cell.corners)
     run = boards.parallel_to
     first, last = (low.y, high.y) if run is RunName.LENGTH else (low.x, high.x)
     count, edge = courses.courses.value, courses.edge.value
@@ -274,9 +362,18 @@ def _in_courses(
         one, other = (low.x, near), (high.x, far)
         if run is RunName.WIDTH:
             one, other = (near, low.y), (far, high.y)
-        for part in within_box(corners, Spot(*one), Spot(*other)):
+        for part in _between(cell, Spot(*one), Spot(*other)):
             ends = extent(part)
             at = [spot.x if run is RunName.LENGTH else spot.y for spot in ends]
             size = at[1] - at[0] - panel.gap * 2
             if size > ZERO:
                 yield _told(IN_COURSE, filling)(size, far=at[1], near=at[0], gap=panel.gap)
+
+
+def _between(cell: Cell, low: Spot, high: Spot) -> Iterator[Polygon]:
+    """What of a coffer lies in a rectangle, without what columns take."""
+    for part in within_box(cell.corners, low, high):
+        pieces = [part]
+        for hole, _ in cell.holes:
+            pieces = [left for each in pieces for left in outside(each, hole[::-1])]
+        yield from (one.corners for one in joined(pieces)) if cell.holes else [part]

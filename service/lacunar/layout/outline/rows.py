@@ -1,15 +1,17 @@
 """What meets what in a room with other than four walls: a row for each stretch of each beam."""
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.beams.lines import Line, Meeting, Row, RowEnd, RowLimit, Slant, row_of
 from lacunar.layout.beams.profile_book import ProfileBook
 from lacunar.layout.item_records import Meets
-from lacunar.layout.items.strips import OddRoom, Strip
+from lacunar.layout.items.strips import OddCoffer, OddRoom, Strip
+from lacunar.layout.outline.columns import StandingColumn
 from lacunar.layout.outline.corners import corner_of_ring
 from lacunar.layout.outline.spans import Span, SpanEnd, spans_of
-from lacunar.layout.outline.walls import Region, Wall, beam_strip, place
+from lacunar.layout.outline.wall import Wall, place
+from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.records import (
     BeamProfile,
     ElementKind,
@@ -23,7 +25,6 @@ from lacunar.measure.angle import angle_of_legs
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import turn
-from lacunar.measure.polygon import Polygon
 from lacunar.model.room import WALLS, RunName
 
 AT_WALL = Rule("place of a wall, the innermost where it is not square", "at")
@@ -36,21 +37,61 @@ Ends = Mapping[RunName, DividedEnds]
 
 @dataclass(frozen=True, slots=True)
 class Outlined:
-    """A room between its walls, its grid, and the stretches in which each beam of it stands."""
+    """A room between its walls, its grid, and the stretches in which each beam of it stands.
+
+    `held` are the beams that a column stands in as a whole, by its name; the `region` has the other
+    columns alone, which take something of coffers, and which beams end at.
+    """
 
     region: Region
     ends: Ends
     spans: Mapping[str, tuple[Span, ...]]
+    columns: tuple[StandingColumn, ...]
+    held: Mapping[str, tuple[str, ...]]
 
 
 def outlined(region: Region, ends: Ends) -> Outlined:
-    """Turn a room and its grid into where each beam of the grid stands in it."""
-    spans = {
-        beam_id: spans_of(region, run, beam.near.value, beam.far.value)
+    """Turn a room and its grid into where each beam of the grid stands in it.
+
+    A beam that a column stands in as a whole goes on about it; it ends at any other.
+    """
+    columns, left = region.columns, region.columns
+    held: dict[str, tuple[str, ...]] = {}
+    while True:
+        spans = _spans(region, ends, left)
+        found = {each.name: _holding(each, ends, spans) for each in left}
+        held |= {name: beams for name, beams in found.items() if beams}
+        if not any(found.values()):
+            break
+        left = tuple(each for each in left if each.name not in held)
+    region = replace(region, columns=left)
+    return Outlined(region, ends, _spans(region, ends, left, past=False), columns, held)
+
+
+def _spans(
+    region: Region, ends: Ends, columns: Sequence[StandingColumn], *, past: bool = True
+) -> dict[str, tuple[Span, ...]]:
+    """Where each beam stands; `past` columns no wider than itself, it is tried whether it does."""
+    found = {}
+    for run in RunName:
+        for beam_id, beam, _ in ends[run].beams:
+            faces = beam.near.value, beam.far.value
+            stop = [each for each in columns if not (past and each.within(run, *faces))]
+            found[beam_id] = spans_of(region, run, faces, stop)
+    return found
+
+
+def _holding(
+    column: StandingColumn, ends: Ends, spans: Mapping[str, Sequence[Span]]
+) -> tuple[str, ...]:
+    """The beams that a column stands in as a whole."""
+    return tuple(
+        beam_id
         for run in RunName
         for beam_id, beam, _ in ends[run].beams
-    }
-    return Outlined(region, ends, spans)
+        if column.within(run, beam.near.value, beam.far.value)
+        and any(column.within(run.other, s.start.at, s.end.at) for s in spans[beam_id])
+    )
 
 
 def outlined_meeting(room: Outlined, book: ProfileBook, family: RunName) -> Meeting:
@@ -160,8 +201,9 @@ def _beam_limit(
     if soffit is not None:
         faces = strip_faces(wall, soffit)
         return RowLimit("soffit", soffit.id, faces[1 if wall.at_start else 0]), at_wall
-    own = wall.at if wall.at is not None and strip else end.at
-    return RowLimit("wall", wall.name, AT_WALL.gives(own, at=own)), at_wall
+    if strip is None or wall.at is None:
+        return RowLimit("wall", wall.name, AT_FACE.gives(end.at, at=end.at)), at_wall
+    return RowLimit("wall", wall.name, AT_WALL.gives(wall.at, at=wall.at)), at_wall
 
 
 def _wall_rows(
@@ -263,11 +305,8 @@ def corner_between(region: Region, wall: Wall) -> AngleFigure:
     return corner_of_ring(following[1], line[1], line[0], approximate=region.approximate)
 
 
-def odd_room(room: Outlined, cut: Mapping[str, Polygon]) -> OddRoom:
-    """Turn a room into what ceiling items are held against in it.
-
-    `cut` are the coffers that walls cut, by their ids.
-    """
+def odd_room(room: Outlined, coffers: tuple[OddCoffer, ...]) -> OddRoom:
+    """Turn a room and its coffers, whole and cut, into what items are held against in it."""
     region = room.region
     reaches = {
         beam: tuple((span.start.at, span.end.at) for span in spans)
@@ -289,7 +328,8 @@ def odd_room(room: Outlined, cut: Mapping[str, Polygon]) -> OddRoom:
         for strip in strips:
             one, other = (face.value for face in strip_faces(wall, strip))
             inner[wall.on].append(Strip(Meets.BEAM, strip.id, one, other, reaches=reach))
-    return OddRoom(reaches, {run: tuple(found) for run, found in inner.items()}, cut)
+    columns = {column.name: column.corners for column in region.columns}
+    return OddRoom(reaches, {run: tuple(found) for run, found in inner.items()}, coffers, columns)
 
 
 def _outside(region: Region, wall: Wall, beyond: Length) -> tuple[Length, Length]:

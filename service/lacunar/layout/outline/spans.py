@@ -3,11 +3,13 @@
 What is left beside a wall that cuts a beam along its length belongs to the coffer there.
 """
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
 
-from lacunar.layout.outline.walls import Region, Wall, place
+from lacunar.layout.outline.columns import StandingColumn
+from lacunar.layout.outline.wall import Wall, place
+from lacunar.layout.outline.walls import Region
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot, crossing, on_grid
 from lacunar.measure.polygon import area, edges, within_box
@@ -41,13 +43,21 @@ def spot(run: RunName, along: Length, across: Length) -> Spot:
     return Spot(along, across) if run is RunName.LENGTH else Spot(across, along)
 
 
-def spans_of(region: Region, on: RunName, near: Length, far: Length) -> tuple[Span, ...]:
-    """Turn a beam's faces along a run [length] into the stretches of the other run it stands in."""
-    breaks = sorted(set(_breaks(region, on, near, far)))
+def spans_of(
+    region: Region,
+    on: RunName,
+    faces: tuple[Length, Length],
+    columns: Sequence[StandingColumn],
+) -> tuple[Span, ...]:
+    """Turn a beam's faces along a run [length] into the stretches of the other run it stands in.
+
+    `columns` are those of the room that it ends at.
+    """
+    breaks = sorted(set(_breaks(region, on, faces, columns)))
     full = [
         (low, high)
         for low, high in pairwise(breaks)
-        if _is_full(region, on, (near, far), (low, high))
+        if _is_full(region, columns, _box(on, faces, (low, high)))
     ]
     merged: list[tuple[Length, Length]] = []
     for low, high in full:
@@ -57,17 +67,24 @@ def spans_of(region: Region, on: RunName, near: Length, far: Length) -> tuple[Sp
             merged.append((low, high))
     return tuple(
         Span(
-            _end(region, on, (near, far), (low, False)),
-            _end(region, on, (near, far), (high, True)),
+            _end(region, on, faces, (low, False)),
+            _end(region, on, faces, (high, True)),
         )
         for low, high in merged
     )
 
 
-def _breaks(region: Region, on: RunName, near: Length, far: Length) -> Iterator[Length]:
+def _breaks(
+    region: Region,
+    on: RunName,
+    faces: tuple[Length, Length],
+    columns: Sequence[StandingColumn],
+) -> Iterator[Length]:
     """Where along a beam anything changes: at corners within its width, and at edges crossed."""
-    across = on.other
-    for one, other in edges(region.free):
+    across, (near, far) = on.other, faces
+    for one, other in (
+        line for ring in (region.free, *(c.corners for c in columns)) for line in edges(ring)
+    ):
         if near <= place(on, one) <= far:
             yield place(across, one)
         for face in (near, far):
@@ -77,13 +94,12 @@ def _breaks(region: Region, on: RunName, near: Length, far: Length) -> Iterator[
                 yield place(across, crossing((one, other), line))
 
 
-def _is_full(
-    region: Region, on: RunName, faces: tuple[Length, Length], ends: tuple[Length, Length]
-) -> bool:
-    low, high = _box(on, faces, ends)
+def _is_full(region: Region, columns: Sequence[StandingColumn], box: tuple[Spot, Spot]) -> bool:
+    low, high = box
     found = within_box(region.free, low, high)
     whole = (high.x - low.x).inches * (high.y - low.y).inches
-    return sum(area(part) for part in found) == whole
+    taken = sum(area(part) for each in columns for part in within_box(each.corners, low, high))
+    return sum(area(part) for part in found) - taken == whole
 
 
 def _box(
@@ -97,7 +113,7 @@ def _end(
 ) -> SpanEnd:
     """What a beam ends at: the face that lies across its end, or slants away from it."""
     (place_at, last), best = at, None
-    for wall in region.walls:
+    for wall in region.sides:
         line = region.face_line(wall)
         if wall.angled:
             slanted = _slanted(line, on, faces, at)
@@ -140,7 +156,7 @@ def _slanted(
 
 def _cutting(region: Region, on: RunName, faces: tuple[Length, Length], place_at: Length) -> Wall:
     """The wall whose corner a beam ends at: one that reaches that place within its width."""
-    for wall in region.walls:
+    for wall in region.sides:
         for end in region.face_line(wall):
             if place(on.other, end) == place_at and faces[0] <= place(on, end) <= faces[1]:
                 return wall

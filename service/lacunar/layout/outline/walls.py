@@ -6,59 +6,29 @@ angled, and what stands there follows it.
 """
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from fractions import Fraction
+from dataclasses import dataclass, replace
 from itertools import count
 
 from lacunar.layout.families import Family
 from lacunar.layout.fault_gathering import refuse
+from lacunar.layout.outline.columns import StandingColumn, column_faults, standing_columns
 from lacunar.layout.outline.shape import OutlineShape, outline_shape
+from lacunar.layout.outline.surfaces import bows, finished, finishes, moved_inward
+from lacunar.layout.outline.wall import Wall, look_of, place
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.wall_strips import WallStrip, run_of_wall, strips_at
+from lacunar.layout.survey.square_frame import furthest_in
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot, along, crossing, distance, on_grid, snapped
+from lacunar.measure.plane import Spot, along, crossing, distance, moved_left, on_grid, snapped
 from lacunar.measure.polygon import Line, Polygon, edges, extent, is_simple
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.grid import WallCondition
 from lacunar.model.outline import Outline
-from lacunar.model.room import START_WALL, WALLS, RunName
+from lacunar.model.room import START_WALL, WALLS, Room, RunName
 from lacunar.model.wall_kind import WallKind
 
-NEARLY_SQUARE = Fraction(1, 12)
 HAIR = Length.of_inches(1) / 8
 """Walls that lie so near in line are one wall: no tape tells them apart over a room."""
-
-# Going clockwise, the way of a side tells the way its wall looks: W1 goes up the plan.
-_WAYS = {"W1": (0, 1), "W2": (1, 0), "W3": (0, -1), "W4": (-1, 0)}
-
-
-@dataclass(frozen=True, slots=True)
-class Wall:
-    """A side of the room as a wall, before anything stands at it.
-
-    `line` is from corner to corner, clockwise; `at` is its innermost place if it is not angled.
-    """
-
-    name: str
-    side: int
-    looks_as: str
-    line: Line
-    at: Length | None
-
-    @property
-    def angled(self) -> bool:
-        """Whether it lies along neither run."""
-        return self.at is None
-
-    @property
-    def on(self) -> RunName:
-        """The run across which it stands, or nearly does."""
-        return run_of_wall(self.looks_as)
-
-    @property
-    def at_start(self) -> bool:
-        """Whether the room goes on from it in the direction of its run."""
-        return self.looks_as in START_WALL.values()
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,7 +38,8 @@ class Region:
     `corners` are its own, clockwise; `squared` is the same with nearly square walls at their
     innermost places, counter-clockwise, `free` what is left of it between what stands at the walls.
     `walls` go clockwise; `strips` are what stands at each, by side, from the wall into the room,
-    `frame` the strips of W1 to W4 alone. `spans` are how far the rectangle reaches.
+    `frame` the strips of W1 to W4 alone. `spans` are how far the rectangle reaches; `finish` and
+    `bows` are those of sides where these are known; `columns` stand free in it.
     """
 
     shape: OutlineShape
@@ -79,14 +50,33 @@ class Region:
     frame: Mapping[str, tuple[WallStrip, ...]]
     free: Polygon
     spans: Mapping[RunName, Length]
+    finish: Mapping[int, Length]
+    bows: Mapping[int, Length]
     approximate: bool
+    columns: tuple[StandingColumn, ...] = ()
+
+    @property
+    def sides(self) -> Iterator[Wall]:
+        """All that the room ends at: its walls, and the faces of columns."""
+        yield from self.walls
+        for column in self.columns:
+            yield from column.faces
+
+    def finish_of(self, wall: str) -> Length | None:
+        """The finish of a wall, the thickest where several sides are this wall."""
+        known = [self.finish.get(each.side) for each in self.walls if each.name == wall]
+        return max((each for each in known if each is not None), default=None)
 
     def wall_line(self, wall: Wall) -> Line:
-        """A wall's line in `squared`, clockwise."""
+        """A wall's line in `squared`, clockwise; a column's face as it is."""
+        if wall.side > len(self.walls):
+            return wall.line
         return _clockwise(self.squared)[wall.side - 1]
 
     def face_line(self, wall: Wall) -> Line:
         """The face of what stands at a wall, in `free`, clockwise; the wall's own where nothing."""
+        if wall.side > len(self.walls):
+            return wall.line
         return _clockwise(self.free)[wall.side - 1]
 
 
@@ -96,30 +86,34 @@ def _clockwise(polygon: Polygon) -> list[Line]:
 
 
 def region(
+    room: Room,
     outline: Outline,
     frame: Mapping[str, tuple[WallStrip, ...]],
     families: Mapping[RunName, Family],
     conditions: Mapping[str, WallCondition],
 ) -> Region:
-    """Turn an outline, and what is to stand at W1 to W4, into the room between its walls.
+    """Turn a room's outline, and what is to stand at W1 to W4, into the room between its walls.
 
     Raises SpecRefused where the outline does not close or crosses itself, has no wall furthest out
     on one of its sides, or is too narrow for what stands there.
     """
     shape = outline_shape(outline)
-    looks = [_look(line) for line in edges(shape.corners)]
+    looks = [look_of(line) for line in edges(shape.corners)]
     refuse(list(_in_line(looks)))
-    squared, rough = _squared(shape.corners, looks)
+    finish = finishes(room, outline, [look for look, _ in looks])
+    corners, by_finish = finished(room, shape.corners, finish)
+    bowed = bows(outline)
+    squared, rough = _squared(corners, looks, bowed)
     low, high = extent(squared)
     squared = tuple(spot - low for spot in squared)
-    corners = tuple(spot - low for spot in shape.corners)
+    corners = tuple(spot - low for spot in corners)
     spans = {RunName.LENGTH: high.x - low.x, RunName.WIDTH: high.y - low.y}
     walls = _named(corners, squared, looks, spans)
     refuse([*_frame_faults(walls), *_unknown_walls(outline, walls)])
     own = {each.wall: each.stands for each in outline.walls}
     strips = _strips(walls, frame, families, (conditions, own))
     free, by_angle = _free(walls, squared, strips)
-    return Region(
+    found = Region(
         shape=shape,
         corners=corners,
         walls=walls,
@@ -128,19 +122,24 @@ def region(
         frame=frame,
         free=tuple(reversed(free)),
         spans=spans,
-        approximate=shape.approximate or rough or by_angle,
+        finish=finish,
+        bows=bowed,
+        approximate=shape.approximate or by_finish or rough or by_angle,
     )
+    return _with_columns(room, found)
 
 
-def _look(line: Line) -> tuple[str, bool]:
-    """The wall of W1 to W4 that looks most the same way, and whether this one is nearly square."""
-    way = line[1] - line[0]
-    ahead = {wall: way.x * x + way.y * y for wall, (x, y) in _WAYS.items()}
-    # At 45 degrees W2 and W4 win, so that a mirror image has the same at its walls.
-    looks = max(WALLS, key=lambda wall: (ahead[wall], wall in ("W2", "W4")))
-    x, y = _WAYS[looks]
-    aside = abs(way.x * y - way.y * x)
-    return looks, aside <= ahead[looks] * NEARLY_SQUARE
+def _with_columns(room: Room, region: Region) -> Region:
+    """The room with the columns that stand in it; raises SpecRefused where one does not."""
+    if not room.columns:
+        return region
+    finish = region.finish_of("W1"), region.finish_of("W4")
+    columns = standing_columns(room, finish, len(region.walls))
+    refuse(list(column_faults(columns, region.free)))
+    bare: dict[int, tuple[WallStrip, ...]] = {
+        face.side: () for column in columns for face in column.faces
+    }
+    return replace(region, columns=columns, strips={**region.strips, **bare})
 
 
 def _in_line(looks: Sequence[tuple[str, bool]]) -> Iterator[Fault]:
@@ -158,22 +157,26 @@ def _in_line(looks: Sequence[tuple[str, bool]]) -> Iterator[Fault]:
 
 
 def _squared(
-    corners: Sequence[Spot], looks: Sequence[tuple[str, bool]]
+    corners: Sequence[Spot], looks: Sequence[tuple[str, bool]], bowed: Mapping[int, Length]
 ) -> tuple[tuple[Spot, ...], bool]:
-    """The outline with nearly square walls moved to their innermost places, clockwise."""
+    """The outline with nearly square walls moved to their innermost places, clockwise.
+
+    What an angled wall bows into the room moves all of it.
+    """
+    inward = [max(bowed.get(side, ZERO), ZERO) for side in range(1, len(corners) + 1)]
     lines = [
-        _straight(line, look) if square else line
-        for line, (look, square) in zip(edges(corners), looks, strict=True)
+        _straight(line, look, bow) if square else moved_left(line, -bow)
+        for line, bow, (look, square) in zip(edges(corners), inward, looks, strict=True)
     ]
     lines = _aligned(lines, looks)
     if all(line == own for line, own in zip(lines, edges(corners), strict=True)):
         return tuple(corners), False
     met = [crossing(lines[number - 1], line) for number, line in enumerate(lines)]
-    angled = any(not square for _, square in looks)
-    found = tuple(snapped(spot) if angled else spot for spot in met)
+    rough = any(not square for _, square in looks) or any(inward)
+    found = tuple(snapped(spot) if rough else spot for spot in met)
     if not is_simple(found):
         raise SpecRefused([_too_crooked()])
-    return found, angled
+    return found, rough
 
 
 def _aligned(lines: Sequence[Line], looks: Sequence[tuple[str, bool]]) -> list[Line]:
@@ -201,14 +204,10 @@ def _at(line: Line, run: RunName, at: Length) -> Line:
     return Spot(start.x, at), Spot(end.x, at)
 
 
-def _straight(line: Line, look: str) -> Line:
-    run, inmost = run_of_wall(look), max if look in START_WALL.values() else min
-    return _at(line, run, inmost(place(run, end) for end in line))
-
-
-def place(run: RunName, at: Spot) -> Length:
-    """How far a place lies along a run."""
-    return at.x if run is RunName.LENGTH else at.y
+def _straight(line: Line, look: str, bow: Length) -> Line:
+    run, inward = run_of_wall(look), 1 if look in START_WALL.values() else -1
+    start, end = (place(run, corner) * inward for corner in line)
+    return _at(line, run, furthest_in(start, end, bow) * inward)
 
 
 def _too_crooked() -> Fault:
@@ -293,17 +292,8 @@ def _free(
 ) -> tuple[tuple[Spot, ...], bool]:
     """The room between what stands at its walls, clockwise, and whether anything was snapped."""
     lines = list(edges(tuple(squared)))
-    moved, rough = [], False
-    for wall, line in zip(walls, lines, strict=True):
-        width = sum((strip.width.value for strip in strips[wall.side]), ZERO)
-        way = line[1] - line[0]
-        long = distance(*line)
-        inward = Spot(way.y, -way.x) * (width / long.length)
-        rough = rough or bool(width and long.approximate)
-        moved.append((line[0] + inward, line[1] + inward))
-    met = [crossing(moved[number - 1], line) for number, line in enumerate(moved)]
-    rough = rough or any(spot.x.inches.denominator > 10**8 for spot in met)
-    free = tuple(snapped(spot) for spot in met) if rough else tuple(met)
+    widths = [sum((strip.width.value for strip in strips[wall.side]), ZERO) for wall in walls]
+    free, rough = moved_inward(lines, widths)
     faults = [
         _too_short(wall, line, face)
         for wall, line, face in zip(walls, lines, edges(free), strict=True)

@@ -79,11 +79,15 @@ def datum() -> LengthFigure:
 BETWEEN_FURTHEST = Rule("span between the walls furthest out at both ends", "end - start")
 
 
-def outlined_frame(name: RunName, span: Length) -> RunFrame:
-    """Turn how far a room with other than four walls reaches [length] into its run."""
-    return RunFrame(
-        name, BETWEEN_FURTHEST.gives(span, end=span, start=ZERO), None, None, framing=False
-    )
+def outlined_frame(
+    room: Room, name: RunName, span: Length, finish: tuple[Length | None, Length | None]
+) -> RunFrame:
+    """Turn how far a room with other than four walls reaches [length] into its run.
+
+    `finish` is that of the walls furthest out at both ends.
+    """
+    between = BETWEEN_FURTHEST.gives(span, end=span, start=ZERO)
+    return RunFrame(name, between, *finish, framing=room.measured_to is MeasuredTo.FRAMING)
 
 
 def run_frame(room: Room, name: RunName, surveyed: CrookedRun | None = None) -> RunFrame:

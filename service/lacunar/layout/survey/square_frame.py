@@ -206,13 +206,20 @@ def _innermost(corners: FourSpots, wall: str, survey: Survey) -> Length:
     """
     start, end = (_across(corners[place], wall) for place in WALL_ENDS[wall])
     inward = 1 if wall in ("W1", "W4") else -1
-    low, high = start * inward, end * inward
     bow = survey.bows[WALLS.index(wall)]
-    lean = high - low
+    return furthest_in(start * inward, end * inward, bow) * inward
+
+
+def furthest_in(start: Length, end: Length, bow: Length) -> Length:
+    """How far into the room [length] a wall reaches whose ends do by `start` and `end`.
+
+    Parameters: `bow`, how far its middle stands off the line between them, above zero inward.
+    """
+    lean = end - start
     if bow > ZERO and abs(lean) < bow * 4:
         share = (lean + bow * 4) / (bow * 8)
-        return (low + lean * share + bow * (4 * share * (1 - share))) * inward
-    return max(low, high) * inward
+        return start + lean * share + bow * (4 * share * (1 - share))
+    return max(start, end)
 
 
 def _across(spot: Spot, wall: str) -> Length:

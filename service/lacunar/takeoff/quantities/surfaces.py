@@ -3,6 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
+from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Coffer, ElementKind, Layout, RunLayout
 from lacunar.measure.figure import NumberFigure, Operand, Rule
 from lacunar.measure.length import Length
@@ -22,6 +23,7 @@ from lacunar.takeoff.quantities.quantity_records import (
 )
 
 WITH_CUT = Rule("openings of coffers, whole ones and those that walls cut", "whole + cut")
+SEEN_WITH_CUT = Rule("what is seen of whole coffers, and of cut ones", "whole + cut")
 ROOM = Rule("area of the room", "length * width / (foot * foot)")
 ALL_PAINTED = Rule("area to be painted, in all", "beams + mouldings + coffers")
 GALLONS = Rule("gallons: area by coats over coverage", "area * coats / square_feet_per_gallon")
@@ -145,6 +147,12 @@ def _beams(layout: Layout) -> NumberFigure:
         for along, beam_id in _sides(layout, coffer):
             profile = profiles[beam_id]
             _add(sides, (along, seen.get(profile.id, profile.exposed_side).value))
+    for cut in layout.outlined.partial_coffers if layout.outlined else ():
+        for side in cut.all_sides:
+            if side.against in profiles:
+                profile = profiles[side.against]
+                exposed = seen.get(profile.id, profile.exposed_side).value
+                _add(sides, (side.length.value, exposed))
     if not sides:
         return BARE.gives(room - openings, room=room, coffers=openings)
     area = sum((_square_feet(size) * count for size, count in sides.items()), room - openings)
@@ -228,4 +236,19 @@ def _coffers(layout: Layout) -> NumberFigure:
     for trim in layout.mouldings.coffers:
         _add(sizes, (trim.seen_length.value, trim.seen_width.value), len(trim.coffers))
         approximate |= trim.seen_length.approximate or trim.seen_width.approximate
-    return _area("painted coffers: their seen openings", sizes, approximate=approximate)
+    whole = _area("painted coffers: their seen openings", sizes, approximate=approximate)
+    cut = layout.outlined.partial_coffers if layout.outlined else ()
+    if not cut:
+        return whole
+    seen = sum((_seen_of_cut(coffer, layout) for coffer in cut), _NONE)
+    return SEEN_WITH_CUT.approximates(whole.value + seen, whole=whole.value, cut=seen)
+
+
+def _seen_of_cut(coffer: PartialCoffer, layout: Layout) -> Fraction:
+    """What is seen of a cut coffer [ft2]: without what crown covers, a trapezoid at each side."""
+    crown, covered = layout.mouldings.crown, _NONE
+    for side in coffer.all_sides if crown else ():
+        if crown is not None and side.long_point is not None and side.short_point is not None:
+            middle = (side.long_point.value + side.short_point.value) / 2
+            covered += _square_feet((middle, crown.projection.value))
+    return max(coffer.area.value - covered, _NONE)

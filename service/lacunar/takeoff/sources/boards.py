@@ -4,6 +4,7 @@ from collections.abc import Iterator
 
 from lacunar.layout.board_records import BoardField, BoardLayout
 from lacunar.layout.opening_records import TaperedField
+from lacunar.layout.panels.boards import OVERALL
 from lacunar.layout.tapering import tapered_boards_of
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import Length
@@ -46,6 +47,16 @@ def board_pieces(source: Source) -> Iterator[Pieces]:
             yield from _field(source, boards, field)
 
 
+def overall_width(source: Source) -> LengthFigure:
+    """The width of a whole board with its tongue, also where no coffer is whole."""
+    layout, boards = source.layout, source.layout.ceiling.panel.boards
+    if layout.boards is not None:
+        return layout.boards.overall_width
+    if boards is None:
+        raise ValueError("nothing is filled with boards")
+    return OVERALL.gives(boards.cover + boards.tongue, cover=boards.cover, tongue=boards.tongue)
+
+
 def _field(source: Source, boards: BoardLayout, field: BoardField) -> Iterator[Pieces]:
     courses = field.courses
     count = courses.courses.value
@@ -56,7 +67,7 @@ def _field(source: Source, boards: BoardLayout, field: BoardField) -> Iterator[P
     if count > len(named):
         named.append((WHOLE, boards.overall_width, count - len(named)))
     for name, width, quantity in named:
-        shape = _shape(source, boards, name, (field.length, width))
+        shape = board_shape(source, name, (field.length, width))
         yield lying(shape, *_places(source, boards, field, quantity))
 
 
@@ -71,18 +82,20 @@ def _places(
         yield source.place(coffer, quantity=quantity)
 
 
-def _shape(
+def board_shape(
     source: Source,
-    boards: BoardLayout,
     name: str,
     size: tuple[LengthFigure, LengthFigure],
     ends: tuple[PartEnd, PartEnd] = (SQUARE_END, SQUARE_END),
 ) -> Shape:
+    """A board by its length and width."""
     length, width = size
+    panel = source.layout.ceiling.panel
+    nominal = panel.boards.nominal if panel.boards else None
     return Shape(
         kind=PartKind.BOARD,
         name=name,
-        material=source.boards(boards.nominal, boards.thickness, boards.overall_width.value),
+        material=source.boards(nominal, panel.thickness, overall_width(source).value),
         thickness=source.panel_thickness,
         width=width,
         length=length,
@@ -105,7 +118,7 @@ def _tapered(source: Source, boards: BoardLayout, field: TaperedField) -> Iterat
     for course in field.courses:
         name = _name(course.number, count)
         width = _width(field, name, boards)
-        shape = _shape(source, boards, name, (course.cut_from, width), ends)
+        shape = board_shape(source, name, (course.cut_from, width), ends)
         yield lying(shape, source.place(field.coffer, at=str(course.number)))
 
 

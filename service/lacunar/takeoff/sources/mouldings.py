@@ -12,7 +12,7 @@ from lacunar.layout.moulding_records import (
 from lacunar.layout.mouldings.pieces import CROWN
 from lacunar.layout.tapering import Corners, corners_out_of_square
 from lacunar.measure.angle import Angle
-from lacunar.measure.figure import given
+from lacunar.measure.figure import LengthFigure, given
 from lacunar.model.moulding import FlatMoulding
 from lacunar.takeoff.part_records import (
     EndCut,
@@ -43,7 +43,7 @@ def moulding_pieces(source: Source) -> Iterator[Pieces]:
     for trim in source.layout.mouldings.coffers:
         for piece in trim.pieces:
             if piece.moulding == CROWN and section is not None:
-                base = _crown(source, section, piece)
+                base = crown_shape(source, section, (piece.long_point, piece.short_point))
             else:
                 base = _flat(source, flats[piece.moulding], piece)
             yield from _in_coffers(source, trim, (piece, base), corners)
@@ -69,18 +69,21 @@ def _in_coffers(
             before, after = _BESIDE[wall]
             shape = replace(
                 base,
-                left=_end(piece.left_end, known.get(frozenset((wall, before)), _SQUARE)),
-                right=_end(piece.right_end, known.get(frozenset((wall, after)), _SQUARE)),
+                left=piece_end(piece.left_end, known.get(frozenset((wall, before)), _SQUARE)),
+                right=piece_end(piece.right_end, known.get(frozenset((wall, after)), _SQUARE)),
             )
             yield lying(shape, source.place(coffer, at=wall))
 
 
-def _end(end: PieceEnd, corner: Angle) -> PartEnd:
+def piece_end(end: PieceEnd, corner: Angle) -> PartEnd:
     """An end; one that is cut square meets no corner."""
     return PartEnd(_CUTS[end], corner=None if end is PieceEnd.SQUARE else corner)
 
 
-def _crown(source: Source, section: CrownSection, piece: MouldingPiece) -> Shape:
+def crown_shape(
+    source: Source, section: CrownSection, lengths: tuple[LengthFigure, LengthFigure]
+) -> Shape:
+    """A piece of crown by its lengths between the long and the short points."""
     asked = source.layout.ceiling.crown
     if asked is None:
         raise ValueError("a layout with crown is of a ceiling without")
@@ -98,8 +101,8 @@ def _crown(source: Source, section: CrownSection, piece: MouldingPiece) -> Shape
         material=material,
         thickness=given(asked.thickness),
         width=section.face,
-        length=piece.long_point,
-        short_length=piece.short_point,
+        length=lengths[0],
+        short_length=lengths[1],
         face=Face.OUT,
         length_allowance=source.take_off.length_allowance,
     )

@@ -29,7 +29,7 @@ def panel_pieces(source: Source) -> Iterator[Pieces]:
             for row, width in enumerate(up, start=1):
                 at = f"{column}.{row}" if parted else ""
                 places = (source.place(coffer, at=at) for coffer in panel.coffers)
-                yield lying(_shape(source, (length, width), tapered=is_tapered), *places)
+                yield lying(panel_shape(source, (length, width), tapered=is_tapered), *places)
 
 
 def _between(size: LengthFigure, seams: Sequence[LengthFigure]) -> Iterator[LengthFigure]:
@@ -43,7 +43,8 @@ def _between(size: LengthFigure, seams: Sequence[LengthFigure]) -> Iterator[Leng
         yield gives(far - near, far=far, near=near)
 
 
-def _shape(source: Source, size: tuple[LengthFigure, LengthFigure], *, tapered: bool) -> Shape:
+def panel_shape(source: Source, size: tuple[LengthFigure, LengthFigure], *, tapered: bool) -> Shape:
+    """A panel by its sizes along the length and the width run."""
     grain = source.layout.ceiling.panel.grain
     length, width = size
     if grain is RunName.WIDTH or (grain is None and width.value > length.value):

@@ -14,6 +14,7 @@ from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
 from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
+from lacunar.drawing.views.reflected_ceiling_plan.columns import column_names
 from lacunar.drawing.views.reflected_ceiling_plan.control_line import control_line
 from lacunar.drawing.views.reflected_ceiling_plan.datum_mark import datum_mark
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
@@ -124,13 +125,15 @@ def _signs_and_names(
 ) -> tuple[Group, ...]:
     """Items and stations with their ids, names of wall features: where nothing else is drawn."""
     layout = frame.layout
-    if not symbols and not layout.wall_features and layout.levels is None:
+    columns = layout.outlined.columns if layout.outlined else ()
+    if not symbols and not layout.wall_features and layout.levels is None and not columns:
         return ()
     busy = Occupied(typeface, about)
     drawn = tuple(symbol.drawn(busy) for symbol in symbols)
     busy.add(drawn)
     return (
         *drawn,
+        *column_names(frame, busy, typeface),
         *item_ids(frame, symbols, busy, typeface),
         *station_marks(frame, busy, typeface),
         *feature_names(frame, busy, typeface),

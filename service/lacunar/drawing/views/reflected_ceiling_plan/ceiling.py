@@ -6,6 +6,7 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
+from lacunar.drawing.views.reflected_ceiling_plan.columns import column_groups
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.following import (
     followed_centers,
@@ -14,6 +15,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.following import (
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     angled_beams,
+    beam_ends,
     face_ends,
     outlined_faces,
     partial_coffers,
@@ -44,8 +46,10 @@ def ceiling_elements(
         *(_beam(frame, beam) for beam in layout.beams),
         *(_wall_beam(frame, beam) for beam in layout.wall_beams),
         *angled_beams(frame),
+        *beam_ends(frame),
         *(_member(frame, beam) for beam in layout.beams if beam.member),
         *wall_groups(frame),
+        *column_groups(frame),
     )
 
 

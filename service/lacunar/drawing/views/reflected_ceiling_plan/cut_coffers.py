@@ -1,6 +1,6 @@
 """Coffers that walls cut, on paper: what crown leaves of them, and where there is room in them."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from math import dist
 
@@ -22,19 +22,24 @@ def seen_boxes(frame: PlanFrame) -> dict[str, Box]:
     """The largest upright rectangle that lies in what is seen of each cut coffer."""
     room = frame.layout.outlined
     return {
-        coffer.id: largest_box(seen_polygon(frame, coffer) or corners_on_paper(frame, coffer))
+        coffer.id: largest_box(seen_rings(frame, coffer) or rings_on_paper(frame, coffer))
         for coffer in (room.partial_coffers if room else ())
     }
 
 
-def corners_on_paper(frame: PlanFrame, coffer: PartialCoffer) -> tuple[Pt, ...]:
-    """The corners of a cut coffer on paper."""
-    return tuple(on_paper(frame, spot) for spot in coffer.corners)
+def rings_on_paper(frame: PlanFrame, coffer: PartialCoffer) -> tuple[tuple[Pt, ...], ...]:
+    """The corners of a cut coffer on paper, then those of the holes that columns make in it."""
+    rings = (coffer.corners, *(hole.corners for hole in coffer.holes))
+    return tuple(tuple(on_paper(frame, spot) for spot in ring) for ring in rings)
 
 
-def largest_box(polygon: Sequence[Pt]) -> Box:
-    """The largest upright rectangle with sides through corners, or half way, within a polygon."""
-    xs, ys = (_places([getattr(corner, way) for corner in polygon]) for way in "xy")
+def largest_box(rings: Sequence[Sequence[Pt]]) -> Box:
+    """The largest upright rectangle with sides through corners, or half way, within a polygon.
+
+    `rings` are its corners, and those of its holes.
+    """
+    corners = [corner for ring in rings for corner in ring]
+    xs, ys = (_places([getattr(corner, way) for corner in corners]) for way in "xy")
     boxes = [
         Box(left, top, right, bottom)
         for left in xs
@@ -45,7 +50,7 @@ def largest_box(polygon: Sequence[Pt]) -> Box:
         if bottom > top
     ]
     boxes.sort(key=lambda box: (box.right - box.left) * (box.bottom - box.top), reverse=True)
-    return next((box for box in boxes if _holds(polygon, box)), boxes[-1])
+    return next((box for box in boxes if _holds(rings, box)), boxes[-1])
 
 
 def _places(values: Sequence[float]) -> list[float]:
@@ -54,11 +59,16 @@ def _places(values: Sequence[float]) -> list[float]:
     return sorted({*ordered, *between})
 
 
-def _holds(polygon: Sequence[Pt], box: Box) -> bool:
+def _holds(rings: Sequence[Sequence[Pt]], box: Box) -> bool:
     """Whether a rectangle lies in a polygon: its middle does, and no edge passes through it."""
-    inner = box.grown(-1e-6)
-    lines = zip(polygon, (*polygon[1:], polygon[0]), strict=True)
-    return _inside(polygon, box.middle) and not any(inner.is_passed_by(*line) for line in lines)
+    inner, (outer, *holes) = box.grown(-1e-6), rings
+    if not _inside(outer, box.middle) or any(_inside(hole, box.middle) for hole in holes):
+        return False
+    return not any(inner.is_passed_by(*line) for ring in rings for line in _closed(ring))
+
+
+def _closed(ring: Sequence[Pt]) -> Iterator[tuple[Pt, Pt]]:
+    yield from zip(ring, (*ring[1:], ring[0]), strict=True)
 
 
 def _inside(polygon: Sequence[Pt], at: Pt) -> bool:
@@ -70,10 +80,13 @@ def _inside(polygon: Sequence[Pt], at: Pt) -> bool:
     return inside
 
 
-def seen_polygon(frame: PlanFrame, coffer: PartialCoffer) -> tuple[Pt, ...]:
-    """What crown leaves to be seen of a cut coffer, as far as it leaves anything of every side."""
+def seen_rings(frame: PlanFrame, coffer: PartialCoffer) -> tuple[tuple[Pt, ...], ...]:
+    """What crown leaves to be seen of a cut coffer, as far as it leaves anything of every side.
+
+    Nothing where two runs of crown would take the same place.
+    """
     crown, asked = frame.layout.mouldings.crown, frame.layout.ceiling.crown
-    if crown is None or asked is None:
+    if crown is None or asked is None or coffer.crown_meets:
         return ()
     flats = [
         float(flat.thickness.millimeters)
@@ -82,15 +95,17 @@ def seen_polygon(frame: PlanFrame, coffer: PartialCoffer) -> tuple[Pt, ...]:
     ]
     fit = asked.fit_total / 2 if asked.method is CrownMethod.BENCH_FRAME else asked.fit_total * 0
     inward = sum(flats) + float((fit + crown.projection.value).millimeters)
-    corners = corners_on_paper(frame, coffer)
-    found = set_in(corners, inward / frame.ratio)
-    edges = zip(corners, (*corners[1:], corners[0]), strict=True)
-    inner = zip(found, (*found[1:], found[0]), strict=True)
-    for (one, other), (start, end) in zip(edges, inner, strict=True):
-        along = (other.x - one.x) * (end.x - start.x) + (other.y - one.y) * (end.y - start.y)
-        if along <= 0:
-            return ()
-    return found
+    rings = rings_on_paper(frame, coffer)
+    found = tuple(set_in(ring, inward / frame.ratio) for ring in rings)
+    return () if any(_turned(*pair) for pair in zip(rings, found, strict=True)) else found
+
+
+def _turned(ring: Sequence[Pt], inner: Sequence[Pt]) -> bool:
+    """Whether a side has nothing left, so that it would run the other way."""
+    return any(
+        (other.x - one.x) * (end.x - start.x) + (other.y - one.y) * (end.y - start.y) <= 0
+        for (one, other), (start, end) in zip(_closed(ring), _closed(inner), strict=True)
+    )
 
 
 def set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:

@@ -14,6 +14,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFr
 from lacunar.drawing.views.reflected_ceiling_plan.walls import (
     WallOnPaper,
     edges_on_paper,
+    wall_of,
     walls_of,
 )
 from lacunar.layout.item_records import WallFeatureCheck
@@ -27,10 +28,10 @@ STEP = 1.5
 
 def feature_names(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> tuple[Group, ...]:
     """The names of features for which there is room. What is placed is added to `busy`."""
-    walls = {wall.name: wall for wall in walls_of(frame)}
+    walls = walls_of(frame)
     names = []
     for number, check in enumerate(frame.layout.wall_features, start=1):
-        for text in _places(frame, walls[check.wall], check, typeface):
+        for text in _places(frame, wall_of(walls, check), check, typeface):
             if busy.is_free(text_box(text, typeface).grown(style.TEXT_CLEARANCE)):
                 group = _tag(check, text, number)
                 busy.add((group,))

@@ -10,14 +10,15 @@ from lacunar.drawing.elements import Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import (
-    corners_on_paper,
     on_paper,
-    seen_polygon,
+    rings_on_paper,
+    seen_rings,
 )
 from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
-from lacunar.layout.outline_records import BeamSpan
+from lacunar.layout.outline_records import BeamSpan, PartialSide
 from lacunar.layout.records import Beam, BeamPiece
+from lacunar.model.room import RunName
 
 Ends = tuple[float, float]
 
@@ -85,12 +86,30 @@ def angled_beams(frame: PlanFrame) -> Iterator[Group]:
         )
 
 
+def beam_ends(frame: PlanFrame) -> Iterator[Group]:
+    """The ends of beams that are seen, where a wall or a column stops a part of their width."""
+    across = {beam.id: beam.on for beam in frame.layout.beams}
+    for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
+        lines = tuple(
+            (on_paper(frame, side.start), on_paper(frame, side.end))
+            for side in coffer.all_sides
+            if side.against in across and _lies_across(side, across[side.against])
+        )
+        if lines:
+            yield Group("beam-ends", (Segments(lines, style.OBJECT),), data={"coffer": coffer.id})
+
+
+def _lies_across(side: PartialSide, on: RunName) -> bool:
+    """Whether a side lies along the run that a beam is across, and so at the beam's end."""
+    return side.start.y == side.end.y if on is RunName.LENGTH else side.start.x == side.end.x
+
+
 def partial_coffers(
     frame: PlanFrame, ids: Mapping[str, IdPlace], typeface: Typeface
 ) -> Iterator[Group]:
     """The coffers that walls cut, each with its id."""
     for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
-        corners = corners_on_paper(frame, coffer)
+        corners, *_ = rings_on_paper(frame, coffer)
         yield Group(
             "coffer",
             (
@@ -98,7 +117,7 @@ def partial_coffers(
                 ids[coffer.id].drawn(typeface),
             ),
             id=f"coffer-{coffer.id}",
-            title=f"Coffer {coffer.id}, cut by walls",
+            title=f"Coffer {coffer.id}, cut by walls or columns",
             data={
                 "id": coffer.id,
                 "row": str(coffer.row),
@@ -112,14 +131,18 @@ def partial_coffers(
 def partial_crown(frame: PlanFrame) -> Iterator[Group]:
     """In each cut coffer the line its crown ends at on the ceiling, and its miters."""
     for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
-        seen = seen_polygon(frame, coffer)
+        seen, corners = seen_rings(frame, coffer), rings_on_paper(frame, coffer)
         if seen:
-            corners = corners_on_paper(frame, coffer)
+            miters = [
+                miter
+                for pair in zip(corners, seen, strict=True)
+                for miter in zip(*pair, strict=True)
+            ]
             yield Group(
                 "partial-crown",
                 (
-                    Polyline(seen, style.FINE, closed=True),
-                    Segments(tuple(zip(corners, seen, strict=True)), style.FINE),
+                    *(Polyline(ring, style.FINE, closed=True) for ring in seen),
+                    Segments(tuple(miters), style.FINE),
                 ),
                 id=f"crown-{coffer.id}",
                 title=f"Crown in {coffer.id}",

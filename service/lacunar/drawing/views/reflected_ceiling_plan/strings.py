@@ -151,10 +151,10 @@ def _wall_strings(
     end = _OTHER[MAIN_END[run]]
     made = _StringsAt(frame, wording, RunEnd.of(frame.layout, run, end), end, far=True)
     stops = [made.wall(START_WALL[run], ZERO), made.wall(END_WALL[run], made.at.span)]
-    taken = {ZERO, made.at.span}
     for name, place in wall_places(room, run):
-        if place.value not in taken and wording.rounded(place.value) not in map(_mark, stops):
-            taken.add(place.value)
+        # Corners of walls that are taken further in lie beyond them.
+        inside = ZERO < place.value < made.at.span
+        if inside and wording.rounded(place.value) not in map(_mark, stops):
             stops.append(made.stop(name, place))
     stops.sort(key=lambda stop: stop.exact)
     overall = made.string("overall", [stops[0], stops[-1]])

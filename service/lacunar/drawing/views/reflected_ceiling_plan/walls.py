@@ -109,23 +109,35 @@ def wall_groups(frame: PlanFrame) -> tuple[Group, ...]:
     walls = walls_of(frame)
     checks = frame.layout.wall_features
     features = tuple(
-        _feature(frame, wall, check, number)
+        _feature(frame, wall_of(walls, check), check, number)
         for number, check in enumerate(checks, start=1)
-        for wall in walls
-        if wall.name == check.wall
     )
     drawn = (_wall(frame, wall, side) for side, wall in enumerate(walls, start=1))
     return (*drawn, *features)
+
+
+def wall_of(walls: Sequence[WallOnPaper], check: WallFeatureCheck) -> WallOnPaper:
+    """The wall a feature is in."""
+    if check.side is not None:
+        return walls[check.side - 1]
+    return next(wall for wall in walls if wall.name == check.wall)
 
 
 def edges_on_paper(
     frame: PlanFrame, wall: WallOnPaper, check: WallFeatureCheck
 ) -> tuple[float, float]:
     """A feature's edges along its wall [mm of paper], no further than the room's corners."""
-    run = run_of_wall(check.wall).other
-    start, end = (
-        corner.x if run is RunName.LENGTH else corner.y for corner in frame.wall_ends(wall.name)
-    )
+    if check.side is not None and frame.layout.outlined is not None:
+        side = frame.layout.outlined.walls[check.side - 1]
+        if side.angled:
+            return frame.on_paper(check.near.value), frame.on_paper(check.far.value)
+        upright = side.on is RunName.LENGTH
+        start, end = (at.y if upright else at.x for at in (side.start, side.end))
+    else:
+        run = run_of_wall(check.wall).other
+        start, end = (
+            corner.x if run is RunName.LENGTH else corner.y for corner in frame.wall_ends(wall.name)
+        )
     first, last = frame.on_paper(start), frame.on_paper(end)
     places = sorted(
         (frame.on_paper(edge.value) - first) / (last - first) * wall.span
@@ -136,7 +148,9 @@ def edges_on_paper(
 
 def _wall(frame: PlanFrame, wall: WallOnPaper, side: int) -> Group:
     gaps = [
-        edges_on_paper(frame, wall, c) for c in frame.layout.wall_features if c.wall == wall.name
+        edges_on_paper(frame, wall, check)
+        for check in frame.layout.wall_features
+        if check.wall == wall.name and check.side in (None, side)
     ]
     way, odd = wall.outward, frame.layout.outlined is not None
     # The hatch rises to the right; a wall that all but does too would lie along it.
