@@ -7,7 +7,7 @@ import pytest
 from tests.laws.random_surveys import random_surveys
 from tests.laws.test_sheet_laws import Outcome, drawn, findings_told, refusals
 
-SPECS = 44
+SPECS = 32
 SEED = 1
 # A law held by refusing everything would be no law.
 REFUSED_AT_MOST = 0.2
