@@ -41,7 +41,7 @@ OVERLAP_ASLANT = Rule(
 )
 
 
-NEAREST = 24
+NEAREST = 10
 """So many other items' edges are gone along at most in search of a clear place."""
 
 
