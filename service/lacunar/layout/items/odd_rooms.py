@@ -5,6 +5,7 @@ side has a band, as deep as what stands out along it, and all that is reckoned w
 joists and other items, as convex polygons.
 """
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -38,6 +39,10 @@ OVERLAP_ASLANT = Rule(
     " size and the clearance, and what is between its center and there",
     "needed - between",
 )
+
+
+NEAREST = 10
+"""So many other items' edges are gone along at most in search of a clear place."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -185,7 +190,9 @@ def nearest_clear_place(
 
     The middle of an item has to keep out of each polygon grown by half the item. So the nearest
     place it may have lies on an edge of one of these: each is gone along, the nearest edges first,
-    past the stretches of it that lie in others. Ties go as elsewhere.
+    past the stretches of it that lie in others. Ties go as elsewhere. In a crowd only edges of the
+    nearest other items are gone along, so that the place told is clear of all, and may not be the
+    very nearest.
     """
     place = item.x.value, item.y.value
     best: tuple[Length, Length] | None = None
@@ -210,13 +217,15 @@ def _in_coffer(
     item: PlacedItem, obstacles: Obstacles, odd: OddCeiling, coffer: OddCoffer
 ) -> tuple[Length, Length] | None:
     own = Spot(item.x.value, item.y.value)
-    keep_out = _keep_out(item, obstacles, odd, coffer)
+    sides, others = _keep_out(item, obstacles, odd, coffer)
+    keep_out = _Crowd.of([*sides, *others])
     best: Spot | None = None
-    lines = [line for polygon in keep_out for line in edges(polygon)]
+    nearest = sorted(others, key=lambda box: _off_center(box, own))[:NEAREST]
+    lines = [line for polygon in (*sides, *nearest) for line in edges(polygon)]
     for line in sorted(lines, key=lambda each: off_squared(each, own)):
         if best is not None and off_squared(line, own) > _nearness(item, best)[0]:
             break
-        for at in _clear_on(line, own, keep_out):
+        for at in _clear_on(line, own, keep_out.about(line)):
             if is_in(coffer, at) and (best is None or _nearness(item, at) < _nearness(item, best)):
                 best = at
     return None if best is None else (best.x, best.y)
@@ -236,19 +245,55 @@ def _is_inside(hole: Polygon, at: Spot) -> bool:
     return contains(hole, at) and not any(lies_on(line, at) for line in edges(hole))
 
 
+def _off_center(box: Polygon, own: Spot) -> Fraction:
+    out = (box[0] + box[2]) * Fraction(1, 2) - own
+    return along(out, out)
+
+
+@dataclass(frozen=True, slots=True)
+class _Crowd:
+    """Polygons in the order of their left ends, by which those about a line are found soon."""
+
+    polygons: tuple[tuple[Line, Polygon], ...]
+    widest: Length
+
+    @classmethod
+    def of(cls, polygons: Sequence[Polygon]) -> "_Crowd":
+        """Polygons in any order."""
+        boxed = [(extent(each), each) for each in polygons]
+        boxed.sort(key=lambda each: each[0][0].x)
+        return cls(tuple(boxed), max((box[1].x - box[0].x for box, _ in boxed), default=ZERO))
+
+    def about(self, line: Line) -> list[Polygon]:
+        """Those that may lie on a line."""
+        low, high = extent(line)
+        first = bisect_left(self.polygons, low.x - self.widest, key=_left)
+        last = bisect_right(self.polygons, high.x, key=_left)
+        return [
+            polygon
+            for box, polygon in self.polygons[first:last]
+            if low.x <= box[1].x and box[0].y <= high.y and low.y <= box[1].y
+        ]
+
+
+def _left(boxed: tuple[Line, Polygon]) -> Length:
+    return boxed[0][0].x
+
+
 def _keep_out(
     item: PlacedItem, obstacles: Obstacles, odd: OddCeiling, coffer: OddCoffer
-) -> list[Polygon]:
-    """What an item's middle must keep out of in a coffer, each polygon without its edges."""
+) -> tuple[list[Polygon], list[Polygon]]:
+    """What an item's middle must keep out of in a coffer, without edges: what is built, items."""
     box = extent(coffer.rings[0])
-    found = [grown(band.polygon, _needed(item)) for band in odd.bands[coffer.id]]
-    found += _joists_in(item, obstacles, box)
+    built = [grown(band.polygon, _needed(item)) for band in odd.bands[coffer.id]]
+    built += _joists_in(item, obstacles, box)
+    found: list[Polygon] = []
     for other in obstacles.items:
         away = Spot(*(apart(item, other, run) for run in RunName))
         at = Spot(other.x.value, other.y.value)
         if other.id != item.id and _overlap((at - away, at + away), box):
             found.append(box_of(at - away, at + away))
-    return found
+    return built, found
 
 
 def _joists_in(item: PlacedItem, obstacles: Obstacles, box: Line) -> Iterator[Polygon]:
