@@ -165,8 +165,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
     found, within = _coffers(set_out)
     runs = {name: run_layout(ends[name]) for name in RunName}
     beams, ends_of = _standing(set_out, book, runs)
-    cut = {cell.id: cell.corners for cell in within if not cell.whole}
-    measured = as_measured(ceiling, found, _planned_tapering(set_out, found), cut)
+    grid, measured = _measured(set_out, found, within)
     fitted, boards = _filled(set_out, found, measured)
     trim = mouldings(MouldingTask(ceiling, runs, book.profiles, found, measured.openings))
     framing = backing(ceiling, beams, joists_above(set_out), tuple(_hung(fitted, boards)))
@@ -180,7 +179,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         beams=beams.beams,
         wall_beams=beams.wall_beams,
         coffers=found,
-        grid_id=grid_id(found, cut),
+        grid_id=grid,
         profiles=book.profiles,
         panels=fitted,
         mouldings=trim,
@@ -245,6 +244,15 @@ def _coffers(set_out: SetOut) -> tuple[tuple[Coffer, ...], tuple[Cell, ...]]:
     within = cells(room.region, room.ends, room.spans)
     whole = {cell.id for cell in within if cell.whole}
     return tuple(coffer for coffer in found if coffer.id in whole), within
+
+
+def _measured(
+    set_out: SetOut, found: tuple[Coffer, ...], within: tuple[Cell, ...]
+) -> tuple[str, AsMeasured]:
+    """The grid's id, and what was measured in it."""
+    cut = {cell.id: cell.corners for cell in within if not cell.whole}
+    tapering = _planned_tapering(set_out, found)
+    return grid_id(found, cut), as_measured(set_out.ceiling, found, tapering, cut)
 
 
 def _odd(set_out: SetOut, within: tuple[Cell, ...]) -> OddRoom | None:

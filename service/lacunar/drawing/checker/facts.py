@@ -9,7 +9,18 @@ from fractions import Fraction
 
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
 from lacunar.drawing.checker.followed_facts import FollowedFacts, read_followed
+from lacunar.drawing.checker.item_facts import (
+    FeatureFacts,
+    ItemFacts,
+    read_features,
+    read_items,
+)
 from lacunar.drawing.checker.json_node import Node
+from lacunar.drawing.checker.opening_facts import (
+    OpeningFacts,
+    read_cut_openings,
+    read_openings,
+)
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
@@ -51,34 +62,6 @@ class CofferFacts:
 
 
 @dataclass(frozen=True, slots=True)
-class ItemFacts:
-    """A ceiling item: its kind, center and size, each along the length run and the width run."""
-
-    id: str
-    kind: str
-    x: Fraction
-    y: Fraction
-    length: Fraction
-    width: Fraction
-    round: bool
-
-
-@dataclass(frozen=True, slots=True)
-class FeatureFacts:
-    """A wall feature: its kind, its wall, and its edges along the run that the wall lies along.
-
-    In an odd room also the number of its side; in an angled one edges are from its start.
-    """
-
-    name: str
-    kind: str
-    wall: str
-    near: Fraction
-    far: Fraction
-    side: str = ""
-
-
-@dataclass(frozen=True, slots=True)
 class SeenFacts:
     """What crown leaves to be seen of a coffer, along the length run and along the width run."""
 
@@ -99,16 +82,6 @@ class MarkFacts:
     side: str
     mark: Fraction
     exact: Fraction = field(default=Fraction(0), compare=False)
-
-
-@dataclass(frozen=True, slots=True)
-class OpeningFacts:
-    """A side, by its wall, or a diagonal of a coffer, as planned and as measured."""
-
-    coffer: str
-    what: str
-    planned: Fraction
-    measured: Fraction
 
 
 @dataclass(frozen=True, slots=True)
@@ -251,9 +224,9 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         },
         outline=tuple((spot["x"].length, spot["y"].length) for spot in root["outline"]),
         direction=_direction(ceiling),
-        openings=(*_openings(root), *_cut_openings(root)),
-        items=tuple(_items(root)),
-        features=tuple(_features(root)),
+        openings=(*read_openings(root), *read_cut_openings(root)),
+        items=tuple(read_items(root)),
+        features=tuple(read_features(root)),
         title=dict(_title(ceiling)),
         joists=_joists(ceiling),
         crooked=read_crooked(root),
@@ -295,56 +268,6 @@ def _joists(ceiling: Node) -> JoistFacts | None:
     node = ceiling["room"]["joists"]
     places = {name: node[name].exact_of(node[name].text) for name in ("spacing", "first")}
     return JoistFacts(node["parallel_to"].text, places["spacing"], places["first"])
-
-
-def _openings(root: Node) -> Iterator[OpeningFacts]:
-    """All that was measured; nothing where the layout says nothing of it."""
-    if not root.has("measured_openings") or not root["measured_openings"].given:
-        return
-    for opening in root["measured_openings"]["openings"]:
-        for names, parts in (("toward", "sides"), ("name", "diagonals")):
-            for part in opening[parts]:
-                if part["measured"].given:
-                    yield OpeningFacts(
-                        opening["coffer"].text,
-                        part[names].text,
-                        part["planned"].length,
-                        part["measured"].length,
-                    )
-
-
-def _cut_openings(root: Node) -> Iterator[OpeningFacts]:
-    """All that was measured of cut coffers: sides by number, diagonals by their corners."""
-    if not root.has("outlined") or not root["outlined"].given:
-        return
-    for coffer in root["outlined"]["measured"]:
-        name = coffer["coffer"].text
-        for side in coffer["sides"]:
-            if side["measured"].given:
-                sizes = side["planned"].length, side["measured"].length
-                yield OpeningFacts(name, str(side["side"].value), *sizes)
-        for each in coffer["diagonals"]:
-            what = f"{each['from_corner'].value}-{each['to_corner'].value}"
-            yield OpeningFacts(name, what, each["planned"].length, each["measured"].length)
-
-
-def _items(root: Node) -> Iterator[ItemFacts]:
-    """All ceiling items; nothing where the layout says nothing of them."""
-    if root.has("ceiling_items"):
-        for item in root["ceiling_items"]["items"]:
-            x, y, length, width = (item[name].length for name in ("x", "y", "length", "width"))
-            rounded = item["round"].value is True
-            yield ItemFacts(item["id"].text, item["kind"].text, x, y, length, width, rounded)
-
-
-def _features(root: Node) -> Iterator[FeatureFacts]:
-    """All wall features; nothing where the layout says nothing of them."""
-    if root.has("wall_features"):
-        for check in root["wall_features"]:
-            name, kind, wall = (check[one].text for one in ("name", "kind", "wall"))
-            near, far = check["near"].length, check["far"].length
-            side = str(check["side"].value) if check.has("side") and check["side"].given else ""
-            yield FeatureFacts(name, kind, wall, near, far, side)
 
 
 def _direction(ceiling: Node) -> str:

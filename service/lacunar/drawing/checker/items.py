@@ -4,8 +4,8 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from math import dist
 
-from lacunar.drawing.checker.facts import ItemFacts
 from lacunar.drawing.checker.geometry import TOLERANCE
+from lacunar.drawing.checker.item_facts import ItemFacts
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Box, nearest

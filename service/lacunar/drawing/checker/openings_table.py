@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
-from lacunar.drawing.checker.facts import OpeningFacts
+from lacunar.drawing.checker.opening_facts import OpeningFacts
 from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
 from lacunar.drawing.checker.strings import printed
 from lacunar.drawing.checker.subject import Subject

@@ -4,8 +4,9 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from math import dist
 
-from lacunar.drawing.checker.facts import WALLS_OF_RUN, FeatureFacts
+from lacunar.drawing.checker.facts import WALLS_OF_RUN
 from lacunar.drawing.checker.geometry import TOLERANCE
+from lacunar.drawing.checker.item_facts import FeatureFacts
 from lacunar.drawing.checker.items import unexplained
 from lacunar.drawing.checker.outline_facts import SideFacts
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames
