@@ -98,7 +98,8 @@ def answer_schemas() -> dict[str, Json]:
     saw = _told_in(records.pop("SawSheet"), cautions)
     boards = _told_in(records.pop("LoneBoards"), {})
     index = records.pop("SetIndex")
-    ceilings = _ceilings(records.pop("TakenCeiling"))
+    ceilings = _ceilings(records["TakenCeiling"])
+    materials = _materials(records.pop("MaterialList"), ceilings)
     return {
         **_values(),
         "Engine": _ENGINE,
@@ -112,7 +113,7 @@ def answer_schemas() -> dict[str, Json]:
         "Boards": boards,
         "CuttingAnswer": _cutting(),
         "TakeOff": _take_off(ceilings),
-        "MaterialListAnswer": _materials(records.pop("MaterialList"), ceilings),
+        "MaterialListAnswer": materials,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
