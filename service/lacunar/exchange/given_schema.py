@@ -115,7 +115,10 @@ def given_schemas() -> dict[str, Json]:
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
     ceiling = _add_object(CeilingSchema(), found)
     found["CeilingPool"] = _pool(ceiling)
-    stock = _add_object(stock_schema.StockOfferSchema(), found)
+    stock = {
+        **_add_object(stock_schema.StockOfferSchema(), found),
+        "description": "What is sold and on hand for all of them.",
+    }
     found["StockedCeilings"] = _pool(ceiling, {stock_json.STOCK: stock})
     cutting = _add_object(cutting_schema.CuttingSchema(), found)
     found["CuttingAsked"] = {
