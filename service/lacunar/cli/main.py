@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, take-off, check, boards, cutting-plan, saw-settings, serve.
+"""`lacunar`: draw, layout, take-off, material-list, check, and the others its help lists.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -17,6 +17,7 @@ from lacunar.cli import (
     cutting_plan,
     draw,
     layout,
+    material_list,
     saw_settings,
     serve,
     take_off,
@@ -70,6 +71,7 @@ def parser() -> argparse.ArgumentParser:
         draw,
         layout,
         take_off,
+        material_list,
         check,
         boards,
         cutting_plan,

@@ -12,6 +12,7 @@ from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.followed_words import FOLLOWED_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
+from lacunar.exchange.material_words import MATERIAL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
 from lacunar.exchange.outline_answer_words import OUTLINE_WORDS
 from lacunar.exchange.sheet_index import SHEET_WORDS
@@ -330,6 +331,7 @@ ALL_WORDS: Words = {
     **FITTING_WORDS,
     **ITEM_WORDS,
     **LEVEL_WORDS,
+    **MATERIAL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
     **OPENING_WORDS,

@@ -1,4 +1,4 @@
-"""The bytes of a cutting problem to a `CuttingSpec`, or every fault in them at once."""
+"""A cutting problem as JSON to a `CuttingSpec`, or every fault in them at once."""
 
 from collections.abc import Iterator, Mapping
 from typing import Any
@@ -10,7 +10,7 @@ from lacunar.exchange.fields import ListOf, ObjectOf, reading_in, wrong_type
 from lacunar.exchange.json_pointer import pointer_to
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_json import faults_from, units_told
-from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.exchange.strict_json import JsonValue
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.takeoff.cutting.said import (
     CutPanelSpec,
@@ -33,20 +33,19 @@ _RECORDS: Mapping[str, type] = {
 }
 
 
-def read_cutting(document: bytes) -> CuttingSpec:
-    """Turn the bytes of a JSON document into the problem as it was asked for.
+def cutting_from(value: JsonValue) -> CuttingSpec:
+    """Turn an already read JSON value into the problem as it was asked for.
 
     Raises `SpecRefused` with every value that does not fit the outline, and every name missing.
 
-    >>> said = read_cutting(b'{"stock": [{"length": "8 ft"}], "pieces": []}')
+    >>> said = cutting_from({"stock": [{"length": "8 ft"}], "pieces": []})
     >>> said.stock[0].length
     Length(96 in)
     """
-    value = read_json(document)
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
     parts: Mapping[str, Any] = {}
-    faults = list(_missing(value))
+    faults = list(names_missing(_SCHEMA, value))
     with reading_in(units_told(value)):
         try:
             parts = _SCHEMA.load(value)
@@ -66,9 +65,11 @@ def _spec(parts: Mapping[str, Any]) -> CuttingSpec:
     return CuttingSpec(**{**parts, **rows})
 
 
-def _missing(value: Mapping[str, JsonValue]) -> Iterator[Fault]:
-    """What must be told of each row and is not."""
-    for name, field in _SCHEMA.fields.items():
+def names_missing(
+    outline: SpecSchema, value: Mapping[str, JsonValue], path: tuple[str, ...] = ()
+) -> Iterator[Fault]:
+    """What must be told of each row and is not; `value` stands at `path`."""
+    for name, field in outline.fields.items():
         rows = value.get(name)
         if not isinstance(field, ListOf) or not isinstance(rows, list):
             continue
@@ -81,7 +82,7 @@ def _missing(value: Mapping[str, JsonValue]) -> Iterator[Fault]:
                     if each not in row:
                         yield Fault(
                             code="name_missing",
-                            pointer=pointer_to((name, place, each)),
+                            pointer=pointer_to((*path, name, place, each)),
                             message=f"{each} is not given, and cannot be assumed.",
                             remedy=f"Give {each}.",
                         )

@@ -13,6 +13,8 @@ from lacunar.exchange import (
     panel_fields,
     query_reading,
     shaped_fields,
+    stock_json,
+    stock_schema,
     survey_fields,
     survey_given,
     take_off_request,
@@ -114,12 +116,21 @@ def given_schemas() -> dict[str, Json]:
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
     ceiling = _add_object(CeilingSchema(), found)
     found["CeilingPool"] = _pool(ceiling)
-    _add_object(cutting_schema.CuttingSchema(), found)
+    stock = {
+        **_add_object(stock_schema.StockOfferSchema(), found),
+        "description": "What is sold and on hand for all of them.",
+    }
+    found["StockedCeilings"] = _pool(ceiling, {stock_json.STOCK: stock})
+    cutting = _add_object(cutting_schema.CuttingSchema(), found)
+    found["CuttingAsked"] = {
+        "description": "A bare problem of pieces and stock; or ceilings, with stock or without.",
+        "oneOf": [cutting, *found["StockedCeilings"]["oneOf"]],
+    }
     return found
 
 
-def _pool(ceiling: Json) -> Json:
-    """One ceiling or several, as a take-off is asked for with."""
+def _pool(ceiling: Json, beside: Json | None = None) -> Json:
+    """One ceiling or several, as a take-off is asked for with; what may stand beside them."""
     several = {
         "type": "array",
         "items": ceiling,
@@ -134,7 +145,7 @@ def _pool(ceiling: Json) -> Json:
             "type": "object",
             "additionalProperties": False,
             "required": list(properties),
-            "properties": properties,
+            "properties": {**properties, **(beside or {})},
         }
         for properties in named
     ]
@@ -349,6 +360,16 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
                 "type": "string",
                 "pattern": f"^{take_off_schema.COVERAGE}$",
                 "examples": ["350 ft2/gal", "9 m2/L"],
+            }
+        ),
+    ),
+    (
+        stock_schema.PackText,
+        _plainly(
+            {
+                "type": "string",
+                "pattern": f"^{stock_schema.PACK}$",
+                "examples": ["1000", "1 gal", "2.5 L"],
             }
         ),
     ),

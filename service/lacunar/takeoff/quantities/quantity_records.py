@@ -137,13 +137,6 @@ def needed(item: Item, need: NumberFigure, share: Fraction) -> Quantity:
 def with_waste(item: Item, need: NumberFigure, waste: NumberFigure) -> Quantity:
     """Turn a need and its waste, both in the item's unit, into a quantity."""
     both = _gives(WITH_WASTE, need)(need.value + waste.value, need=need.value, waste=waste.value)
-    metric, each = _METRIC.get(item.unit, (None, Fraction(0)))
-    in_metric = [
-        None
-        if metric is None
-        else _gives(METRIC, need)(amount.value * each, amount=amount.value, metric_each=each)
-        for amount in (need, both)
-    ]
     return Quantity(
         kind=item.kind,
         of=item.of,
@@ -153,10 +146,23 @@ def with_waste(item: Item, need: NumberFigure, waste: NumberFigure) -> Quantity:
         need=need,
         waste=waste,
         with_waste=both,
-        metric_unit=metric,
-        metric_need=in_metric[0],
-        metric_with_waste=in_metric[1],
+        metric_unit=metric_unit(item.unit),
+        metric_need=in_metric(item.unit, need),
+        metric_with_waste=in_metric(item.unit, both),
     )
+
+
+def metric_unit(unit: QuantityUnit) -> MetricUnit | None:
+    """The metric unit that is told beside a unit; None where there is none."""
+    return _METRIC[unit][0] if unit in _METRIC else None
+
+
+def in_metric(unit: QuantityUnit, amount: NumberFigure) -> NumberFigure | None:
+    """An amount in the metric unit that is told beside its own; None where there is none."""
+    if unit not in _METRIC:
+        return None
+    each = _METRIC[unit][1]
+    return _gives(METRIC, amount)(amount.value * each, amount=amount.value, metric_each=each)
 
 
 _NAME = re.compile(r"\b[a-z]+(?:_[a-z]+)*\b(?!\()")
