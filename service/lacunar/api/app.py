@@ -15,6 +15,7 @@ from lacunar.api.resources import (
     division,
     drawings,
     layouts,
+    options,
     saw_settings,
     service,
     stock,
@@ -26,6 +27,7 @@ from lacunar.model.limits import DOCUMENT_BYTES
 
 _RESOURCES = (
     layouts,
+    options,
     drawings,
     take_offs,
     division,

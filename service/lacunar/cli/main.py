@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, take-off, check, boards, cutting-plan, saw-settings, serve.
+"""`lacunar`: draw, layout, options, take-off, check, boards, cutting-plan, saw-settings, serve.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -17,6 +17,7 @@ from lacunar.cli import (
     cutting_plan,
     draw,
     layout,
+    options,
     saw_settings,
     serve,
     take_off,
@@ -69,6 +70,7 @@ def parser() -> argparse.ArgumentParser:
     for command in (
         draw,
         layout,
+        options,
         take_off,
         check,
         boards,
@@ -83,9 +85,9 @@ def parser() -> argparse.ArgumentParser:
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command; its exit code."""
     _speak_utf8()
-    options = parser().parse_args(arguments)
+    asked = parser().parse_args(arguments)
     try:
-        code: int = options.run(options)
+        code: int = asked.run(asked)
         sys.stdout.flush()
     except DrawingUnavailable as unavailable:
         tell(str(unavailable))

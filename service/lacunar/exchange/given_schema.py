@@ -9,6 +9,7 @@ from marshmallow import fields as marshmallow_fields
 from lacunar.exchange import (
     cutting_schema,
     fields,
+    option_schema,
     panel_fields,
     query_reading,
     shaped_fields,
@@ -18,6 +19,7 @@ from lacunar.exchange import (
     take_off_schema,
 )
 from lacunar.exchange.answer_schema import Json, reference
+from lacunar.exchange.options_schema import options_asked_schema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -114,6 +116,8 @@ def given_schemas() -> dict[str, Json]:
     ceiling = _add_object(CeilingSchema(), found)
     found["CeilingPool"] = _pool(ceiling)
     _add_object(cutting_schema.CuttingSchema(), found)
+    choices = _add_object(option_schema.ChoicesSchema(), found)
+    found["OptionsAsked"] = options_asked_schema(ceiling, choices)
     return found
 
 

@@ -49,6 +49,13 @@ class BookMedia(StrEnum):
     XLSX = "xlsx"
 
 
+class OptionMedia(StrEnum):
+    """What options can be sent as: JSON, or small plans of them on sheets."""
+
+    JSON = "json"
+    PDF = "pdf"
+
+
 class NumberForm(StrEnum):
     """How one bare value is written."""
 
@@ -126,6 +133,13 @@ class TakeOffQuery(SpecSchema):
     table = fields.OneOf("Which table is sent as CSV; parts if left out.", TakeOffTable)
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
     units = fields.OneOf(_UNITS_TOLD, Units)
+
+
+class OptionsQuery(SpecSchema):
+    """How options are told."""
+
+    format = fields.OneOf("What they are sent as, before what Accept says.", OptionMedia)
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
 
 
 class DrawingQuery(SpecSchema):
