@@ -7,7 +7,7 @@ from lacunar.choosing.pairing import Chosen
 from lacunar.choosing.records import NotSearched
 from lacunar.choosing.run_forms import Forms
 from lacunar.model import limits as bounds
-from lacunar.model.choosing_limits import COFFERS_LAID_OUT, COUNTS_OF_A_RUN
+from lacunar.model.choosing_limits import COFFERS_LAID_OUT, COMBINATIONS
 from lacunar.model.faults import FigureValue
 from lacunar.model.room import RunName
 
@@ -61,20 +61,19 @@ def _by_design(asked: Asked) -> Iterator[NotSearched]:
 
 
 def _by_bounds(forms: Sequence[Forms], chosen: Chosen, limits: Limits) -> Iterator[NotSearched]:
-    passed_over = chosen.passed_over
-    if passed_over > chosen.by_coffers:
+    if chosen.passed_over:
         yield _says(
             "passed_over",
             "Combinations that others come before in what runs tell by themselves; a full layout"
             " could still have shown one of them to be worth considering.",
-            combinations=passed_over - chosen.by_coffers,
+            combinations=chosen.passed_over,
             most_laid_out=limits.most_laid_out,
         )
     if chosen.by_coffers:
         yield _says(
             "too_many_coffers_together",
-            "Combinations whose coffers, with those of all others, are more than are laid out.",
-            combinations=chosen.by_coffers,
+            "As many layouts as asked for: all that are laid out may have only so many coffers"
+            " together.",
             coffers=COFFERS_LAID_OUT,
         )
     if chosen.too_many_coffers:
@@ -88,5 +87,5 @@ def _by_bounds(forms: Sequence[Forms], chosen: Chosen, limits: Limits) -> Iterat
         yield _says(
             "counts_thinned",
             "Some numbers of coffers between the fewest and the most, as there are so many.",
-            counts_of_a_run=COUNTS_OF_A_RUN,
+            combinations=COMBINATIONS,
         )

@@ -20,14 +20,14 @@ from lacunar.model.panel import Panel, PanelKind
 class Chosen:
     """The combinations to be laid out, and how many there were.
 
-    `too_many_coffers` had more than a ceiling may have, `by_coffers` were left out because all that
-    are laid out may have only so many together.
+    `too_many_coffers` had more than a ceiling may have; `by_coffers` says that fewer are laid out
+    than asked for, because all of them may have only so many together.
     """
 
     candidates: tuple[Candidate, ...]
     combinations: int
     too_many_coffers: int
-    by_coffers: int
+    by_coffers: bool
 
     @property
     def passed_over(self) -> int:
@@ -82,25 +82,30 @@ def _pairs(forms: Sequence[Forms], limits: Limits) -> Iterator[_Pair]:
                     yield _Pair(length, width, each.beam_width, through)
 
 
-def _kept(pairs: list[_Pair], limits: Limits, panel: Panel) -> tuple[list[_Pair], int]:
-    """The pairs to be laid out, in their order, and how many were left out for their coffers."""
+def _kept(pairs: list[_Pair], limits: Limits, panel: Panel) -> tuple[list[_Pair], bool]:
+    """The pairs to be laid out, in their order, and whether their coffers kept others out."""
     most = limits.most_laid_out
     if len(pairs) <= most and sum(pair.coffers for pair in pairs) <= COFFERS_LAID_OUT:
-        return pairs, 0
+        return pairs, False
     known: dict[tuple[Length, Length], int] = {}
     keys = ranked([_key(pair, panel, known) for pair in pairs])
+    least = min(pair.coffers for pair in pairs)
     kept: list[int] = []
-    coffers = by_coffers = 0
+    coffers = 0
+    for place in _best_first(keys):
+        if kept and coffers + pairs[place].coffers > COFFERS_LAID_OUT:
+            continue
+        kept.append(place)
+        coffers += pairs[place].coffers
+        if len(kept) == most or coffers + least > COFFERS_LAID_OUT:
+            break
+    return [pairs[each] for each in sorted(kept)], len(kept) < min(most, len(pairs))
+
+
+def _best_first(keys: Sequence[tuple[int, ...]]) -> Iterator[int]:
+    """Places layer by layer; within one, those that come out well in all of it first."""
     for front in layers(keys):
-        for place in sorted(front, key=lambda each: (sum(keys[each]), each)):
-            if len(kept) == most:
-                return [pairs[each] for each in sorted(kept)], by_coffers
-            if kept and coffers + pairs[place].coffers > COFFERS_LAID_OUT:
-                by_coffers += 1
-                continue
-            kept.append(place)
-            coffers += pairs[place].coffers
-    return [pairs[each] for each in sorted(kept)], by_coffers
+        yield from sorted(front, key=lambda each: (sum(keys[each]), each))
 
 
 def _key(pair: _Pair, panel: Panel, known: dict[tuple[Length, Length], int]) -> Key:

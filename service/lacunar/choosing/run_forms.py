@@ -3,28 +3,38 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import zip_longest
+from math import isqrt
+from typing import TypeVar
 
-from lacunar.choosing.asked import Asked, RunLimits
+from lacunar.choosing.asked import Asked, Limits
 from lacunar.choosing.candidates import Candidate, RunChoice, spec_of, wall_choices
 from lacunar.layout.backing_records import JoistLines
 from lacunar.layout.families import beam_families
 from lacunar.layout.fault_gathering import FaultGathering
 from lacunar.layout.items.places import PlacedItem, placed_items
-from lacunar.layout.joists import among_joists
 from lacunar.layout.records import ElementKind
-from lacunar.layout.runs.run_division import DividedRun, RunTask, divide_run, plan_run
+from lacunar.layout.runs.counts import opening_of
+from lacunar.layout.runs.run_division import (
+    DividedRun,
+    RunTask,
+    divide_run,
+    plan_run,
+    walls_of,
+)
 from lacunar.layout.set_out_runs import SetOut, joists_above, set_out_runs
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.assumptions import resolve
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.ceiling_items import WallFeature
-from lacunar.model.choosing_limits import COUNTS_OF_A_RUN
+from lacunar.model.choosing_limits import COMBINATIONS, COUNTS_OF_A_RUN
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.grid import CoffersInAll, Parity
 from lacunar.model.item_rules import run_along
 from lacunar.model.room import END_WALL, RunName
 from lacunar.model.rules import check
 from lacunar.model.spec import CeilingSpec
+
+Kind = TypeVar("Kind")
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,13 +86,13 @@ class FormBook:
         widths: tuple[Length | None, ...] = self._asked.limits.widths or (None,)
         for width in widths:
             found: dict[RunName, dict[RunChoice, RunForm]] = {run: {} for run in RunName}
+            thinned = False
             for set_out in self._set_out(width):
                 for run, (task, choice) in set_out.items():
-                    for form in self._counted(task, choice):
-                        found[run].setdefault(form.choice, form)
-            kept = {run: _thinned(tuple(forms.values())) for run, forms in found.items()}
-            length, across = kept[RunName.LENGTH], kept[RunName.WIDTH]
-            thinned = any(len(kept[run]) < len(found[run]) for run in RunName)
+                    forms, fewer = self._counted(task, choice)
+                    thinned = thinned or fewer
+                    found[run].update((form.choice, form) for form in forms)
+            length, across = (tuple(found[run].values()) for run in RunName)
             yield Forms(width, length, across, thinned)
 
     def _set_out(
@@ -104,17 +114,30 @@ class FormBook:
                 for run, choice in ((RunName.LENGTH, length), (RunName.WIDTH, across))
             }
 
-    def _counted(self, task: "_Divisible", choice: RunChoice) -> Iterator[RunForm]:
-        """The run with each count whose openings are within the limits, or with the one told."""
+    def _counted(self, task: "_Divisible", choice: RunChoice) -> tuple[list[RunForm], bool]:
+        """The run with each count whose openings are within the limits, or with the one told.
+
+        Of more counts than are tried some are left out, evenly; the second value tells.
+        """
         limits = self._asked.limits
-        run = limits.of(task.task.run.name)
-        for count in _counts(run, task.task):
+        run, most = limits.of(task.task.run.name), _counts_tried(limits)
+        if run.fewest is None or run.most is None:
+            form = task.form(choice)
+            return ([] if form is None else [form]), False
+        counts = task.counts_within(range(run.fewest, run.most + 1), limits)
+        forms = list(self._within(task, choice, _spread(counts, most)))
+        return _spread(forms, most), len(counts) > most or len(forms) > most
+
+    def _within(
+        self, task: "_Divisible", choice: RunChoice, counts: Sequence[int]
+    ) -> Iterator[RunForm]:
+        """The forms with these counts whose openings are within the limits."""
+        limits = self._asked.limits
+        for count in counts:
             form = task.form(replace(choice, coffers=count))
-            if count is None:
-                yield from () if form is None else (form,)
-            elif form is not None and form.smallest < limits.smallest_opening:
+            if form is not None and form.smallest < limits.smallest_opening:
                 return
-            elif form is not None and form.largest <= limits.largest_opening:
+            if form is not None and form.largest <= limits.largest_opening:
                 yield form
 
 
@@ -165,10 +188,19 @@ def _along(run: RunName, ceiling: Ceiling, set_out: SetOut, center_on: Sequence[
     return _Along(placed, joists if joists and joists.on is run else None, features)
 
 
-def _counts(limits: RunLimits, task: RunTask) -> Sequence[int | None]:
-    if limits.fewest is None or limits.most is None:
-        return (None,)
-    return range(max(limits.fewest, len(task.things) + 1), limits.most + 1)
+def _counts_tried(limits: Limits) -> int:
+    """How many counts of a run are tried, so that all combinations stay within their bound."""
+    ways = max(1, len(limits.widths)) * max(1, len(limits.through))
+    for run in RunName:
+        ways *= max(1, len(limits.of(run).walls))
+    return max(2, min(COUNTS_OF_A_RUN, isqrt(COMBINATIONS // ways)))
+
+
+def _spread(some: Sequence[Kind], most: int) -> list[Kind]:
+    """At most so many of some, spread evenly from the first to the last."""
+    if len(some) <= most:
+        return list(some)
+    return [some[(len(some) - 1) * n // (most - 1)] for n in range(most)]
 
 
 @dataclass(frozen=True, slots=True)
@@ -177,6 +209,23 @@ class _Divisible:
 
     task: RunTask
     along: _Along
+
+    def counts_within(self, counts: range, limits: Limits) -> Sequence[int]:
+        """The counts that can give openings within the limits.
+
+        Where all openings of a run are alike they follow from its span, without dividing it:
+        (N + W) / n - W.
+        """
+        task, run = self.task, self.task.run
+        if task.things or run.held is not None or run.weights is not None:
+            return range(max(counts.start, len(task.things) + 1), counts.stop)
+        start, end = walls_of(task)
+        space, width = end.value - start.value, task.beam_width.value
+        return [
+            count
+            for count in counts
+            if limits.smallest_opening <= opening_of(space, count, width) <= limits.largest_opening
+        ]
 
     def form(self, choice: RunChoice) -> RunForm | None:
         """The run divided by a choice; None where that cannot be."""
@@ -216,11 +265,16 @@ class _Divisible:
         return found
 
     def _between(self, divided: DividedRun) -> int:
-        joists, span = self.along.joists, self.task.frame.span.value
+        joists = self.along.joists
         if joists is None or not joists.joists:
             return 0
-        places = [among_joists(beam.center.value, joists, span) for beam in divided.beams]
-        return sum(place.bearing is None for place in places)
+        first, last = joists.joists[0].center.value, len(joists.joists) - 1
+        found = 0
+        for beam in divided.beams:
+            beyond = beam.center.value - first
+            nearest = min(max((beyond + joists.spacing / 2) // joists.spacing, 0), last)
+            found += abs(beyond - joists.spacing * nearest) > joists.width / 2
+        return found
 
     def _off(self, feature: WallFeature, divided: DividedRun) -> Length:
         at_end = feature.wall in END_WALL.values()
@@ -232,13 +286,3 @@ class _Divisible:
 
 def _of_parity(coffers: int, parity: Parity | None) -> bool:
     return parity is None or (coffers % 2 == 1) is (parity is Parity.ODD)
-
-
-def _thinned(forms: tuple[RunForm, ...]) -> tuple[RunForm, ...]:
-    """At most so many counts, spread evenly over all there are."""
-    counts = sorted({form.coffers for form in forms})
-    if len(counts) <= COUNTS_OF_A_RUN:
-        return forms
-    last = len(counts) - 1
-    kept = {counts[last * n // (COUNTS_OF_A_RUN - 1)] for n in range(COUNTS_OF_A_RUN)}
-    return tuple(form for form in forms if form.coffers in kept)

@@ -11,8 +11,10 @@ WALL_CONDITIONS = 3
 WAYS_THROUGH = 3
 CENTERED_FEATURES = 10
 CROWN_LENGTHS = 6
-# Numbers of coffers along one run, for each width of beam and wall condition.
+# Numbers of coffers along one run, for each width of beam and wall condition; fewer where all of
+# them together would be more combinations than this.
 COUNTS_OF_A_RUN = 15
+COMBINATIONS = 6000
 # Layouts and take-offs made in full, and how many coffers all of them may have together.
 LAID_OUT = 60
 COFFERS_LAID_OUT = 2400

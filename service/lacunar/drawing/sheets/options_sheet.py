@@ -7,7 +7,16 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, ColumnSpace, fitted, paragraph_blocks, wrapped
+from lacunar.drawing.annotation import (
+    HEADING_HEIGHT,
+    HEADING_RULE,
+    Block,
+    ColumnSpace,
+    Tag,
+    fitted,
+    paragraph_blocks,
+    wrapped,
+)
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
 from lacunar.drawing.paper import PaperSize, Scale, scales
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
@@ -21,7 +30,7 @@ from lacunar.drawing.sheets.placing import (
     frame_box,
 )
 from lacunar.drawing.sheets.plan_sheet import Page, stacked
-from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
+from lacunar.drawing.sheets.scale_bar import scale_bar
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.option_plan import option_plan, plan_size
@@ -126,14 +135,28 @@ def _grids(asked: OptionPages, area: Box) -> Iterator[_Grid]:
 def _card(card: OptionCard, asked: OptionPages, scale: Scale, width: float) -> Block:
     """The plan over its title, figures and scale bar."""
     plan = option_plan(card.number, card.layout, scale)
-    lines = [part for line in card.lines for part in wrapped(line, width - INDENT, asked.typeface)]
-    name = f"OPTION {card.number}"
-    title = view_title(card.number, name, scale, tuple(lines), asked.typeface)
+    text_width = min(width, INDENT + FIGURES_WIDTH)
     bar = scale_bar(card.number, scale.ratio, asked.units, BAR_LENGTH)
     lower = Block(bar.width + INDENT, bar.height, bar.at(INDENT, 0.0))
-    figures = _figures(card.figures, min(width, INDENT + FIGURES_WIDTH), asked.typeface)
-    under = stacked((title, figures, lower), TITLE_GAP)
+    title = _title(card, width, text_width, asked.typeface)
+    under = stacked((title, _figures(card.figures, text_width, asked.typeface), lower), TITLE_GAP)
     return replace(stacked((plan, under), TITLE_GAP), width=width)
+
+
+def _title(card: OptionCard, width: float, text_width: float, typeface: Typeface) -> Block:
+    """The option's number in a ring, its name over a rule, and what it is."""
+    number = str(card.number)
+    ring = Tag("option", number, number, round=True).drawn(Pt(3.4, 3.4), typeface)
+    name = Text(Pt(INDENT, style.HEADING), f"OPTION {number}", style.HEADING, Face.SEMIBOLD)
+    rule = Polyline((Pt(INDENT, HEADING_RULE), Pt(text_width, HEADING_RULE)), style.RULE)
+    lines = [part for line in card.lines for part in wrapped(line, width - INDENT, typeface)]
+    first = HEADING_HEIGHT + style.TEXT
+    words = tuple(
+        Text(Pt(INDENT, first + style.LINE_PITCH * n), line, style.TEXT)
+        for n, line in enumerate(lines)
+    )
+    group = Group("option-title", (ring, name, rule, *words), id=f"option-title-{number}")
+    return Block(width, HEADING_HEIGHT + style.LINE_PITCH * len(lines), (group,))
 
 
 def _figures(figures: Sequence[CardFigure], width: float, typeface: Typeface) -> Block:
