@@ -6,7 +6,6 @@ from lacunar.choosing.asked import RunLimits
 from lacunar.measure.length import Length
 from lacunar.model.beams import Through
 from lacunar.model.grid import WallCondition
-from lacunar.model.room import RunName
 from lacunar.model.spec import BeamsSpec, BoxSpec, CeilingSpec, GridSpec, RunSpec
 from lacunar.model.wall_kind import WallKind
 
@@ -82,8 +81,3 @@ def wall_choices(limits: RunLimits) -> tuple[RunChoice, ...]:
     """What is tried at the walls of a run, its count left as it is."""
     walls: tuple[WallKind | None, ...] = limits.walls or (None,)
     return tuple(RunChoice(None, wall, limits.told_too) for wall in walls)
-
-
-def choice_of(choices: Candidate, run: RunName) -> RunChoice:
-    """What a candidate has along a run."""
-    return choices.length if run is RunName.LENGTH else choices.width

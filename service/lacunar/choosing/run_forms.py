@@ -124,9 +124,11 @@ class FormBook:
         if run.fewest is None or run.most is None:
             form = task.form(choice)
             return ([] if form is None else [form]), False
-        counts = task.counts_within(range(run.fewest, run.most + 1), limits)
-        forms = list(self._within(task, choice, _spread(counts, most)))
-        return _spread(forms, most), len(counts) > most or len(forms) > most
+        every = range(run.fewest, run.most + 1)
+        counts = task.counts_within(every, limits) if task.alike else every
+        tried = _spread(counts, most) if task.alike else counts
+        forms = list(self._within(task, choice, tried))
+        return _spread(forms, most), len(tried) < len(counts) or len(forms) > most
 
     def _within(
         self, task: "_Divisible", choice: RunChoice, counts: Sequence[int]
@@ -210,22 +212,21 @@ class _Divisible:
     task: RunTask
     along: _Along
 
-    def counts_within(self, counts: range, limits: Limits) -> Sequence[int]:
-        """The counts that can give openings within the limits.
+    @property
+    def alike(self) -> bool:
+        """Whether all openings of the run are alike, whatever their number."""
+        run = self.task.run
+        return not self.task.things and run.held is None and run.weights is None
 
-        Where all openings of a run are alike they follow from its span, without dividing it:
-        (N + W) / n - W.
+    def counts_within(self, counts: range, limits: Limits) -> list[int]:
+        """The counts of a run of like openings that give such as are within the limits.
+
+        They follow from its span, without dividing it: (N + W) / n - W.
         """
-        task, run = self.task, self.task.run
-        if task.things or run.held is not None or run.weights is not None:
-            return range(max(counts.start, len(task.things) + 1), counts.stop)
-        start, end = walls_of(task)
-        space, width = end.value - start.value, task.beam_width.value
-        return [
-            count
-            for count in counts
-            if limits.smallest_opening <= opening_of(space, count, width) <= limits.largest_opening
-        ]
+        start, end = walls_of(self.task)
+        space, width = end.value - start.value, self.task.beam_width.value
+        least, most = limits.smallest_opening, limits.largest_opening
+        return [count for count in counts if least <= opening_of(space, count, width) <= most]
 
     def form(self, choice: RunChoice) -> RunForm | None:
         """The run divided by a choice; None where that cannot be."""
