@@ -46,7 +46,7 @@ class Measured:
 
 
 def measured(ceiling: dict[str, Any]) -> Measured:
-    """One ceiling's search, measured; the layout is the ceiling's as it is sent back by option 1."""
+    """One ceiling, measured; the layout is that of option 1, as it is sent back."""
     document = json.dumps({"ceiling": ceiling}).encode()
     found = prepare_options(document)
     search = least(lambda: prepare_options(document))

@@ -18,8 +18,8 @@ from lacunar.choosing.search import FoundOptions
 from lacunar.model.choosing_limits import COMBINATIONS
 from lacunar.model.faults import SpecRefused
 from lacunar.workflow.options import begin_options
-from tests.layout.laying_out import figures_in
 from tests.laws.random_specs import random_specs
+from tests.layout.laying_out import figures_in
 from tests.rule_evaluation import contradictions
 
 COUNT = 40

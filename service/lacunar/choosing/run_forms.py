@@ -30,6 +30,7 @@ from lacunar.model.choosing_limits import COMBINATIONS, COUNTS_OF_A_RUN
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.grid import CoffersInAll, Parity
 from lacunar.model.item_rules import run_along
+from lacunar.model.limits import OPENING
 from lacunar.model.room import END_WALL, RunName
 from lacunar.model.rules import check
 from lacunar.model.spec import CeilingSpec
@@ -107,7 +108,7 @@ class FormBook:
             try:
                 set_out, along = _ready(spec, self._asked.limits.center_on)
             except SpecRefused as refused:
-                self.faults += [fault for fault in refused.faults if fault not in self.faults]
+                keep_faults(self.faults, refused)
                 continue
             yield {
                 run: (_Divisible(set_out.tasks[run], along[run]), choice)
@@ -143,6 +144,12 @@ class FormBook:
                 yield form
 
 
+def keep_faults(kept: list[Fault], refused: SpecRefused) -> None:
+    """Keep faults that are not kept yet; of those that differ in their figures alone, the first."""
+    known = {(fault.code, fault.pointer) for fault in kept}
+    kept += [fault for fault in refused.faults if (fault.code, fault.pointer) not in known]
+
+
 def spec_of_walls(
     spec: CeilingSpec, length: RunChoice, across: RunChoice, width: Length | None
 ) -> CeilingSpec:
@@ -151,7 +158,7 @@ def spec_of_walls(
 
 
 def _uncounted(asked: Asked, spec: CeilingSpec) -> CeilingSpec:
-    """Where counts are tried, the run with as few coffers as can be: one for each zone."""
+    """Where counts are tried, the run with as few coffers as can be, which always fit."""
     grid = spec.grid
     for run in RunName:
         if asked.limits.of(run).fewest is not None:
@@ -159,7 +166,7 @@ def _uncounted(asked: Asked, spec: CeilingSpec) -> CeilingSpec:
                 grid.run(run),
                 coffers=None,
                 largest_opening=None,
-                wished_opening=None,
+                wished_opening=grid.run(run).held or OPENING.most,
             )
             grid = replace(grid, **{str(run): bare})
     return replace(spec, grid=grid)

@@ -14,7 +14,7 @@ from lacunar.choosing.nudging import Trial, nudged, trials
 from lacunar.choosing.options import Compared, Placed, worth_considering
 from lacunar.choosing.pairing import Chosen, chosen
 from lacunar.choosing.records import Found, Nudge, Nudges, SearchCounts
-from lacunar.choosing.run_forms import FormBook, Forms
+from lacunar.choosing.run_forms import FormBook, Forms, keep_faults
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.takeoff.cutting.task import Guard
@@ -100,7 +100,7 @@ class Search:
             laid = self._layer.laid_out(spec_of(self._asked.spec, candidate))
         except SpecRefused as refused:
             self._cannot += 1
-            self._faults += [fault for fault in refused.faults if fault not in self._faults]
+            keep_faults(self._faults, refused)
         except CrownTooLong:
             self._too_long += 1
         else:

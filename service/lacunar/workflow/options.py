@@ -97,10 +97,11 @@ def options_pdf(prepared: PreparedOptions) -> bytes:
         subject=f"Options, input digest {prepared.digest}",
         date=ceiling.drawing.date,
     )
-    return paint_pdf(compose_options(_set(prepared), typeface), typeface, record)
+    return paint_pdf(compose_options(option_set(prepared), typeface), typeface, record)
 
 
-def _set(prepared: PreparedOptions) -> OptionSet:
+def option_set(prepared: PreparedOptions) -> OptionSet:
+    """What sheets of options are composed from: their layouts, and figures in words."""
     found, step = prepared.options, prepared.step
     options = found.found.options
     cards = tuple(
