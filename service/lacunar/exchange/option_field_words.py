@@ -11,7 +11,7 @@ OPTION_WORDS: Mapping[str, Mapping[str, str]] = {
         " along the joists that lie on none; conflicts of ceiling items, and of beams with wall"
         " features; off_center, how far the middle of what is over a feature lies off its center."
         " Less is better, but for headroom. What says nothing of a ceiling is left out.",
-        "figure": "What it comes to: a length, a count or a ratio.",
+        "figure": "What it comes to: a length [length], a count or a ratio.",
     },
     "OptionRun": {
         "run": "Which run it is.",
@@ -37,7 +37,7 @@ OPTION_WORDS: Mapping[str, Mapping[str, str]] = {
         "criterion": "The criterion in which it is furthest from the best, on the way from the best"
         " option to the worst.",
         "option": "Number of the option that is best in it.",
-        "than": "What that one comes to.",
+        "than": "What that one comes to, a length [length], a count or a ratio.",
     },
     "Option": {
         "number": "Its number, from 1; with weights the best first, else by the criteria in their"
@@ -75,8 +75,8 @@ OPTION_WORDS: Mapping[str, Mapping[str, str]] = {
     },
     "NudgeChange": {
         "criterion": "What changes.",
-        "before": "What the option comes to.",
-        "after": "What it comes to after the change.",
+        "before": "What the option comes to, a length [length], a count or a ratio.",
+        "after": "What it comes to after the change, of the same kind [length].",
         "better": "Whether that is better.",
     },
     "Nudge": {

@@ -60,7 +60,7 @@ class ChoicesSchema(SpecSchema):
     )
     beam_widths = fields.ListOf(
         fields.Distance("Finished width between side faces."),
-        "Widths of all beams that are tried, whatever the ceiling tells.",
+        "Widths of all beams that are tried, whatever the ceiling tells [length].",
         limits.BEAM_WIDTHS,
     )
     through = fields.ListOf(
@@ -75,7 +75,7 @@ class ChoicesSchema(SpecSchema):
     )
     crown_lengths = fields.ListOf(
         fields.Distance("How long a stick of crown is."),
-        "Lengths crown is sold in; left out, that of the longest board.",
+        "Lengths crown is sold in [length]; left out, that of the longest board.",
         limits.CROWN_LENGTHS,
     )
     weights = fields.ObjectOf(OptionWeightsSchema, "How much each criterion counts.")
