@@ -44,6 +44,12 @@ CONFIG = SchemathesisConfig.from_dict(
                 "phases": {"coverage": {"enabled": False}},
                 "generation": {"max-examples": 10},
             },
+            # The same document once more, with few values of its own beside it.
+            {
+                "include-operation-id": "createOptions",
+                "phases": {"coverage": {"enabled": False}, "examples": {"enabled": False}},
+                "generation": {"max-examples": 5},
+            },
             # Six lists of objects have more boundary cases than are worth their time.
             {
                 "include-operation-id": "createCuttingPlan",
