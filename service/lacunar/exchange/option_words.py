@@ -85,21 +85,26 @@ def beams_text(option: Option, step: Step) -> str:
     return f"beams {_length(crosswise, step)} crosswise, {_length(lengthwise, step)} lengthwise"
 
 
-def walls_text(option: Option) -> str:
-    """What stands at the walls: `half beams at all walls`, or at which of them what."""
+def walls_text(option: Option, *, short: bool = False) -> str:
+    """What stands at the walls: `half beams at all walls`, or at which of them what.
+
+    `short` leaves the word `beams` out.
+    """
     length, width = option.length, option.width
-    told = {"W1": length.start, "W2": width.end, "W3": length.end, "W4": width.start}
+    walls = {"W1": length.start, "W2": width.end, "W3": length.end, "W4": width.start}
     at: dict[str, list[str]] = {}
-    for wall, kind in told.items():
-        at.setdefault(_STANDING.get(kind, kind), []).append(wall)
+    for wall, kind in walls.items():
+        told = _STANDING.get(kind, kind)
+        at.setdefault(told.removesuffix(" beams") if short else told, []).append(wall)
     if len(at) == 1:
-        return f"{next(iter(at))} at all walls"
-    return "; ".join(f"{kind} at {', '.join(walls)}" for kind, walls in at.items())
+        (kind,) = at
+        return f"{kind} at the walls" if kind == _STANDING["none"] else f"{kind} at all walls"
+    return "; ".join(f"{kind} at {', '.join(where)}" for kind, where in at.items())
 
 
 def sheet_lines(option: Option, step: Step) -> tuple[str, ...]:
     """What stands under an option's plan on a sheet: what it is."""
-    lines = (grid_text(option, step), beams_text(option, step), walls_text(option))
+    lines = (grid_text(option, step), beams_text(option, step), walls_text(option, short=True))
     return tuple(line[:1].upper() + line[1:] for line in lines)
 
 

@@ -1,6 +1,7 @@
 """Sheet Z-111: the options of a ceiling as small plans beside each other, with their figures.
 
-All plans have one scale, the largest at which they stand on the fewest sheets.
+All plans have one scale: of those at which they are large enough to be read, the one that takes the
+fewest sheets, and of these the largest.
 """
 
 from collections.abc import Iterator, Sequence
@@ -46,6 +47,8 @@ SMALLEST_PLAN = 200
 # The figures stand to the right of the ring with the option's number.
 INDENT = 9.0
 LEAST_TEXT = 52.0
+READABLE = 40.0
+"""How wide a plan must be, its bars included [mm]."""
 FIGURES_WIDTH = 56.0
 LEAST_BETWEEN = 2.0
 
@@ -83,9 +86,13 @@ class OptionPages:
 
 @dataclass(frozen=True, slots=True)
 class _Grid:
-    """Cards in columns and rows, all of one size [mm], at one scale."""
+    """Cards in columns and rows, all of one size [mm], at one scale.
+
+    `readable` says that plans are as large as a client can make something out on.
+    """
 
     scale: Scale
+    readable: bool
     columns: int
     rows: int
     cards: tuple[Block, ...]
@@ -101,8 +108,7 @@ def option_pages(asked: OptionPages) -> tuple[Page, ...]:
     grids = list(_grids(asked, area))
     if not grids:
         raise PaperTooSmall("An option's plan with its figures is larger than the paper.")
-    # The first of those that are equally good has the largest plans.
-    grid = min(grids, key=lambda each: (each.pages, each.scale.ratio))
+    grid = min(grids, key=lambda each: (not each.readable, each.pages, each.scale.ratio))
     size = grid.columns * grid.rows
     parts = [grid.cards[first : first + size] for first in range(0, len(grid.cards), size)]
     return tuple(_page(asked, grid, part, number) for number, part in enumerate(parts, start=1))
@@ -129,7 +135,7 @@ def _grids(asked: OptionPages, area: Box) -> Iterator[_Grid]:
             height = max(card.height for card in cards)
             rows = int((area.height + CARD_GAP) // (height + CARD_GAP))
             if rows:
-                yield _Grid(scale, columns, rows, cards)
+                yield _Grid(scale, widest >= READABLE, columns, rows, cards)
 
 
 def _card(card: OptionCard, asked: OptionPages, scale: Scale, width: float) -> Block:
