@@ -16,6 +16,7 @@ from lacunar.api.resources import (
     drawings,
     layouts,
     material_lists,
+    options,
     saw_settings,
     service,
     stock,
@@ -27,6 +28,7 @@ from lacunar.model.limits import DOCUMENT_BYTES
 
 _RESOURCES = (
     layouts,
+    options,
     drawings,
     take_offs,
     material_lists,

@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, take-off, material-list, check, and the others its help lists.
+"""`lacunar`: draw, layout, options, take-off, material-list, check, and the others its help lists.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -18,6 +18,7 @@ from lacunar.cli import (
     draw,
     layout,
     material_list,
+    options,
     saw_settings,
     serve,
     take_off,
@@ -70,6 +71,7 @@ def parser() -> argparse.ArgumentParser:
     for command in (
         draw,
         layout,
+        options,
         take_off,
         material_list,
         check,
@@ -85,9 +87,9 @@ def parser() -> argparse.ArgumentParser:
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run the command; its exit code."""
     _speak_utf8()
-    options = parser().parse_args(arguments)
+    asked = parser().parse_args(arguments)
     try:
-        code: int = options.run(options)
+        code: int = asked.run(asked)
         sys.stdout.flush()
     except DrawingUnavailable as unavailable:
         tell(str(unavailable))

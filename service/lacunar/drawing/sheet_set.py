@@ -16,6 +16,7 @@ from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.units import Units
+from lacunar.model.ceiling import Ceiling
 from lacunar.model.drawing import Paper
 from lacunar.model.faults import Fault, SpecRefused
 
@@ -60,8 +61,12 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
         raise SpecRefused([fault]) from None
     size = PAPER_SIZES[paper]
     total = len(pages)
-    counted = [_counted(page, number, total) for number, page in enumerate(pages, start=1)]
-    sheets = tuple(_sheet(layout, digest, size, typeface, page) for page in counted)
+    counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
+    words = _description(layout, SheetWording.of(layout.ceiling))
+    sheets = tuple(
+        finished_sheet(page, size, typeface, SheetOf(layout.ceiling, digest, words))
+        for page in counted
+    )
     index = tuple(
         SheetEntry(
             number=page.fields.sheet,
@@ -72,11 +77,11 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
         )
         for page in counted
     )
-    return SheetSet(sheets, index, _letters_not_drawn(sheets, typeface))
+    return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
 def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
-    fields = title_fields(layout, digest, PAPER_SIZES[paper])
+    fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
     return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
 
 
@@ -109,9 +114,8 @@ def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -
     )
 
 
-def title_fields(layout: Layout, digest: str, size: PaperSize) -> TitleFields:
+def title_fields(ceiling: Ceiling, digest: str, size: PaperSize) -> TitleFields:
     """What the title block says of a ceiling; scale and page are filled in by page."""
-    ceiling = layout.ceiling
     drawing = ceiling.drawing
     return TitleFields(
         owner=drawing.owner,
@@ -132,11 +136,21 @@ def title_fields(layout: Layout, digest: str, size: PaperSize) -> TitleFields:
     )
 
 
-def _counted(page: Page, number: int, total: int) -> Page:
+def counted_page(page: Page, number: int, total: int) -> Page:
+    """The page with which of how many it is."""
     return replace(page, fields=replace(page.fields, page=f"{number} / {total}"))
 
 
-def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, page: Page) -> Sheet:
+@dataclass(frozen=True, slots=True)
+class SheetOf:
+    """What a sheet is of: the ceiling, the digest of its spec, and the sheet in a sentence."""
+
+    ceiling: Ceiling
+    digest: str
+    words: str
+
+
+def finished_sheet(page: Page, size: PaperSize, typeface: Typeface, of: SheetOf) -> Sheet:
     """A page with its frame and title block as a finished sheet."""
     box = frame_box(size)
     corners = (
@@ -147,13 +161,12 @@ def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, pag
     )
     frame = Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
     title = title_block(page.fields, column_width(size), typeface)
-    wording = SheetWording.of(layout.ceiling)
+    wording = SheetWording.of(of.ceiling)
     children: tuple[Element, ...] = (frame, *page.children, *title.at(*page.title_at))
-    name = layout.ceiling.name
     return Sheet(
         id=page.fields.sheet,
-        title=f"{page.fields.sheet} {page.fields.drawing}: {name}",
-        description=_description(layout, wording),
+        title=f"{page.fields.sheet} {page.fields.drawing}: {of.ceiling.name}",
+        description=of.words,
         width=size.width,
         height=size.height,
         children=children,
@@ -162,7 +175,7 @@ def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, pag
             "paper": size.paper.value,
             "units": wording.units.value,
             "step": wording.step.text,
-            "digest": digest,
+            "digest": of.digest,
         },
     )
 
@@ -181,7 +194,7 @@ def _description(layout: Layout, wording: SheetWording) -> str:
     )
 
 
-def _letters_not_drawn(sheets: tuple[Sheet, ...], typeface: Typeface) -> tuple[Caution, ...]:
+def letters_not_drawn(sheets: tuple[Sheet, ...], typeface: Typeface) -> tuple[Caution, ...]:
     """A caution for each letter the typeface lacks: it prints as an empty box."""
     texts = [e.text for sheet in sheets for e in walk(sheet.children) if isinstance(e, Text)]
     missing = dict.fromkeys(letter for text in texts for letter in typeface.missing(text))

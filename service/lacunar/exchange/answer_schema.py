@@ -7,6 +7,7 @@ from fractions import Fraction
 from types import NoneType, UnionType
 from typing import Any, Literal, Union, get_args, get_origin, get_type_hints
 
+from lacunar.choosing import records as option_records
 from lacunar.drawing import sheet_set
 from lacunar.exchange import sheet_index
 from lacunar.exchange.answer_words import ALL_WORDS
@@ -198,6 +199,17 @@ RECORDS: tuple[type, ...] = (
     material_records.MaterialLine,
     material_records.BoardDirection,
     material_records.MaterialList,
+    option_records.Judged,
+    option_records.OptionRun,
+    option_records.SticksBought,
+    option_records.CrownStock,
+    option_records.Behind,
+    option_records.Option,
+    option_records.SearchCounts,
+    option_records.NotSearched,
+    option_records.NudgeChange,
+    option_records.Nudge,
+    option_records.Nudges,
     sheet_set.SheetEntry,
     sheet_index.SetIndex,
     Stock,

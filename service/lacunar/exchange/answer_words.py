@@ -14,6 +14,7 @@ from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
 from lacunar.exchange.material_words import MATERIAL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
+from lacunar.exchange.option_field_words import OPTION_WORDS
 from lacunar.exchange.outline_answer_words import OUTLINE_WORDS
 from lacunar.exchange.sheet_index import SHEET_WORDS
 from lacunar.exchange.survey_answer_words import SURVEY_WORDS
@@ -337,4 +338,5 @@ ALL_WORDS: Words = {
     **OPENING_WORDS,
     **SHEET_WORDS,
     **TAKE_OFF_WORDS,
+    **OPTION_WORDS,
 }

@@ -10,6 +10,7 @@ from lacunar.exchange import (
     cutting_schema,
     fields,
     item_schema,
+    option_schema,
     panel_fields,
     query_reading,
     shaped_fields,
@@ -21,6 +22,7 @@ from lacunar.exchange import (
     take_off_schema,
 )
 from lacunar.exchange.answer_schema import Json, reference
+from lacunar.exchange.options_schema import options_asked_schema
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -126,6 +128,8 @@ def given_schemas() -> dict[str, Json]:
         "description": "A bare problem of pieces and stock; or ceilings, with stock or without.",
         "oneOf": [cutting, *found["StockedCeilings"]["oneOf"]],
     }
+    choices = _add_object(option_schema.ChoicesSchema(), found)
+    found["OptionsAsked"] = options_asked_schema(ceiling, choices)
     return found
 
 

@@ -50,6 +50,13 @@ class BookMedia(StrEnum):
     XLSX = "xlsx"
 
 
+class OptionMedia(StrEnum):
+    """What options can be sent as: JSON, or small plans of them on sheets."""
+
+    JSON = "json"
+    PDF = "pdf"
+
+
 class NumberForm(StrEnum):
     """How one bare value is written."""
 
@@ -136,6 +143,13 @@ class MaterialQuery(SpecSchema):
     table = fields.OneOf("Which table is sent as CSV; the order if left out.", MaterialTable)
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
     units = fields.OneOf(_UNITS_TOLD, Units)
+
+
+class OptionsQuery(SpecSchema):
+    """How options are told."""
+
+    format = fields.OneOf("What they are sent as, before what Accept says.", OptionMedia)
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
 
 
 class DrawingQuery(SpecSchema):

@@ -1,6 +1,7 @@
 """The answers that are put together from records, and what lengths and figures are written as."""
 
 from lacunar.exchange.answer_schema import Json, record_schemas, reference
+from lacunar.exchange.options_schema import options_schema
 from lacunar.measure.rounding import STEPS
 from lacunar.measure.units import Units
 from lacunar.model.panel import PanelKind
@@ -114,6 +115,7 @@ def answer_schemas() -> dict[str, Json]:
         "CuttingAnswer": _cutting(),
         "TakeOff": _take_off(ceilings),
         "MaterialListAnswer": materials,
+        "Options": options_schema(records.pop("Option"), _engine()),
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,

@@ -7,6 +7,7 @@ test holds that every code raised anywhere is here, and that every one here is r
 from collections.abc import Mapping
 from types import MappingProxyType
 
+from lacunar.model.choosing_fault_meanings import CHOOSING_FAULTS
 from lacunar.model.column_fault_meanings import COLUMN_FAULTS
 from lacunar.model.cutting_fault_meanings import CUTTING_FAULTS
 from lacunar.model.fault_meaning import FaultMeaning
@@ -364,6 +365,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **_ROOM,
         **_BEAMS,
         **_GRID,
+        **CHOOSING_FAULTS,
         **CUTTING_FAULTS,
         **FIXING_FAULTS,
         **ITEM_FAULTS,

@@ -1,0 +1,69 @@
+"""`lacunar options` as a shell meets it."""
+
+import json
+import os
+import signal
+import subprocess
+import sys
+from pathlib import Path
+
+import pypdfium2
+
+from tests.cli.command import lacunar
+
+EXAMPLE = Path(__file__).parents[2] / "examples" / "options" / "family_room.json"
+DEN = b'{"room": {"length": "15 ft", "width": "12 ft", "height": "9 ft"}}'
+
+
+def test_options_as_json_alone():
+    outcome = lacunar("options", EXAMPLE, "--quiet")
+    assert (outcome.code, outcome.err) == (0, "")
+    told = json.loads(outcome.out)
+    assert told["counts"]["worth_considering"] == len(told["options"]) > 1
+    assert told["nudges"]["option"] == 1
+
+
+def test_options_in_words_and_on_a_sheet(tmp_path):
+    out = tmp_path / "options.pdf"
+    outcome = lacunar("options", "-", "--explain", "--draw", out, document=DEN)
+    assert outcome.code == 0, outcome.err
+    assert "Option 1: " in outcome.out
+    assert "Not searched: " in outcome.out
+    assert str(out) in outcome.err
+    assert "OPTION 1" in pypdfium2.PdfDocument(out)[0].get_textpage().get_text_range()
+
+
+def test_nudges_of_an_option():
+    outcome = lacunar("options", "-", "--explain", "--nudges-of", "1", document=DEN)
+    assert outcome.code == 0, outcome.err
+    assert "Small changes of option 1: 14 tried." in outcome.out
+
+
+def test_faults_are_told_and_nothing_else():
+    outcome = lacunar("options", "-", "--nudges-of", "99", document=DEN)
+    assert (outcome.code, outcome.out) == (1, "")
+    assert "[choice_out_of_bounds]" in outcome.err
+    assert lacunar("options", "no such file").code == 1
+
+
+def test_a_search_that_is_interrupted_tells_what_it_has(tmp_path):
+    document = tmp_path / "hall.json"
+    document.write_text(
+        json.dumps(
+            {
+                "ceiling": {"room": {"length": "24 ft", "width": "18 ft", "height": "10 ft"}},
+                "choices": {"most_laid_out": 60},
+            }
+        )
+    )
+    command = [sys.executable, "-m", "lacunar.cli.main", "options", str(document)]
+    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as running:
+        assert running.stderr is not None
+        assert b"10 of 60 options laid out" in running.stderr.readline()
+        os.kill(running.pid, signal.SIGINT)
+        out, err = running.communicate(timeout=60)
+    assert running.returncode == 0
+    assert b"Stopped" in err
+    counts = json.loads(out)["counts"]
+    assert counts["stopped"]
+    assert 10 <= counts["laid_out"] < counts["to_lay_out"] == 60
