@@ -9,8 +9,10 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
+from lacunar.drawing.sheets.pages import ROLL, FullSizePage, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
-from lacunar.drawing.sheets.plan_sheet import Page, PlanSheets, plan_pages
+from lacunar.drawing.sheets.plan_sheet import plan_pages
+from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
@@ -21,19 +23,22 @@ from lacunar.model.faults import Fault, SpecRefused
 
 PLAN_SHEET = "Z-101"
 PLAN_TITLE = "Reflected ceiling plan"
+POLE_SHEET = "Z-701"
+POLE_TITLE = "Story poles"
 
 
 @dataclass(frozen=True, slots=True)
 class SheetEntry:
     """A sheet as an index of the set lists it: number, title, page in the set, paper and scale.
 
-    `scale` is that of the plan as it is written on the sheet, or `AS NOTED` where there is none.
+    `paper` is None for a page of a roll, which is as long as what is on it; `scale` is that of the
+    drawing as it is written on the sheet, or `AS NOTED` where there is none.
     """
 
     number: str
     title: str
     page: str
-    paper: Paper
+    paper: Paper | None
     scale: str
 
 
@@ -61,13 +66,14 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     size = PAPER_SIZES[paper]
     total = len(pages)
     counted = [_counted(page, number, total) for number, page in enumerate(pages, start=1)]
-    sheets = tuple(_sheet(layout, digest, size, typeface, page) for page in counted)
+    issue = _Issue(layout, digest, size, typeface)
+    sheets = tuple(_sheet(issue, page) for page in counted)
     index = tuple(
         SheetEntry(
             number=page.fields.sheet,
             title=page.fields.drawing,
             page=page.fields.page,
-            paper=paper,
+            paper=page.paper if isinstance(page, FullSizePage) else paper,
             scale=page.fields.scale,
         )
         for page in counted
@@ -75,9 +81,13 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     return SheetSet(sheets, index, _letters_not_drawn(sheets, typeface))
 
 
-def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
+def _pages(
+    layout: Layout, digest: str, typeface: Typeface, paper: Paper
+) -> tuple[Page | FullSizePage, ...]:
     fields = title_fields(layout, digest, PAPER_SIZES[paper])
-    return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
+    plan = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
+    of_poles = replace(fields, drawing=POLE_TITLE, sheet=POLE_SHEET)
+    return (*plan_pages(plan), *pole_sheets(replace(plan, fields=of_poles)))
 
 
 def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
@@ -132,12 +142,49 @@ def title_fields(layout: Layout, digest: str, size: PaperSize) -> TitleFields:
     )
 
 
-def _counted(page: Page, number: int, total: int) -> Page:
+def _counted(page: Page | FullSizePage, number: int, total: int) -> Page | FullSizePage:
     return replace(page, fields=replace(page.fields, page=f"{number} / {total}"))
 
 
-def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, page: Page) -> Sheet:
-    """A page with its frame and title block as a finished sheet."""
+@dataclass(frozen=True, slots=True)
+class _Issue:
+    """What all sheets of a set have in common."""
+
+    layout: Layout
+    digest: str
+    size: PaperSize
+    typeface: Typeface
+
+
+def _sheet(issue: _Issue, page: Page | FullSizePage) -> Sheet:
+    """A page as a finished sheet: with frame and title block, or with a line at its foot."""
+    typeface, wording = issue.typeface, SheetWording.of(issue.layout.ceiling)
+    width, height, paper = issue.size.width, issue.size.height, issue.size.paper.value
+    children: tuple[Element, ...]
+    if isinstance(page, FullSizePage):
+        width, height, paper = page.width, page.height, page.paper.value if page.paper else ROLL
+        children = (*page.children, page_foot(page, typeface))
+    else:
+        title = title_block(page.fields, column_width(issue.size), typeface)
+        children = (_frame(issue.size), *page.children, *title.at(*page.title_at))
+    return Sheet(
+        id=page.fields.sheet,
+        title=f"{page.fields.sheet} {page.fields.drawing}: {issue.layout.ceiling.name}",
+        description=_description(issue.layout, page.fields.drawing, wording),
+        width=width,
+        height=height,
+        children=children,
+        data={
+            "sheet": page.fields.sheet,
+            "paper": paper,
+            "units": wording.units.value,
+            "step": wording.step.text,
+            "digest": issue.digest,
+        },
+    )
+
+
+def _frame(size: PaperSize) -> Group:
     box = frame_box(size)
     corners = (
         Pt(box.left, box.top),
@@ -145,29 +192,10 @@ def _sheet(layout: Layout, digest: str, size: PaperSize, typeface: Typeface, pag
         Pt(box.right, box.bottom),
         Pt(box.left, box.bottom),
     )
-    frame = Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
-    title = title_block(page.fields, column_width(size), typeface)
-    wording = SheetWording.of(layout.ceiling)
-    children: tuple[Element, ...] = (frame, *page.children, *title.at(*page.title_at))
-    name = layout.ceiling.name
-    return Sheet(
-        id=page.fields.sheet,
-        title=f"{page.fields.sheet} {page.fields.drawing}: {name}",
-        description=_description(layout, wording),
-        width=size.width,
-        height=size.height,
-        children=children,
-        data={
-            "sheet": page.fields.sheet,
-            "paper": size.paper.value,
-            "units": wording.units.value,
-            "step": wording.step.text,
-            "digest": digest,
-        },
-    )
+    return Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
 
 
-def _description(layout: Layout, wording: SheetWording) -> str:
+def _description(layout: Layout, drawing: str, wording: SheetWording) -> str:
     """The sheet in a sentence, for readers that cannot see it."""
     room = layout.ceiling.room
     coffers = [(coffer.row, coffer.column) for coffer in layout.coffers]
@@ -175,7 +203,7 @@ def _description(layout: Layout, wording: SheetWording) -> str:
         coffers += [(coffer.row, coffer.column) for coffer in layout.outlined.partial_coffers]
     rows, columns = (max(numbers) for numbers in zip(*coffers, strict=True))
     return (
-        f"Reflected ceiling plan of a room {wording.length(room.length)} by "
+        f"{drawing} of a room {wording.length(room.length)} by "
         f"{wording.length(room.width)}: {columns} by {rows} coffers, "
         f"{len(layout.beams)} beams, {len(layout.wall_beams)} wall beams."
     )

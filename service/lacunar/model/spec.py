@@ -21,7 +21,7 @@ from lacunar.model.boards import (
     Moisture,
 )
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
-from lacunar.model.drawing import Paper
+from lacunar.model.drawing import Paper, StoryPoles
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
@@ -245,6 +245,7 @@ class DrawingSpec:
     """Paper and title-block fields; see `model.drawing.Drawing`."""
 
     paper: Paper | None = None
+    story_poles: StoryPoles | None = None
     number: str | None = None
     revision: str | None = None
     date: str | None = None

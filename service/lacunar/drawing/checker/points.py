@@ -21,6 +21,7 @@ from lacunar.drawing.checker import (
     legibility,
     openings_table,
     placement,
+    poles,
     scales,
     tables,
     title_blocks,
@@ -99,6 +100,8 @@ SET_POINTS = (
     SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
     SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
     SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
+    SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
+    SetPoint(27, "Strips of poles are whole, at full size and as marked", poles.strips_as_marked),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 
