@@ -366,4 +366,6 @@ class _Draw:
         drawing: Spec = {"paper": papers[size]}
         if self._chance(0.5):
             drawing.update(revision="A", date="2026-03-02", status="For approval")
+        if self._chance(0.1):
+            drawing["story_poles"] = self._random.choice(("table", "roll", "tiles"))
         return drawing

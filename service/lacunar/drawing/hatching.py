@@ -1,5 +1,6 @@
 """Hatching as explicit lines, each clipped exactly: pattern fills blur and print badly."""
 
+from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from lacunar.drawing.elements import Pt
@@ -43,3 +44,39 @@ def box_corners(left: float, top: float, width: float, height: float) -> tuple[P
     """The corners of an upright rectangle [mm]."""
     right, bottom = left + width, top + height
     return (Pt(left, top), Pt(right, top), Pt(right, bottom), Pt(left, bottom))
+
+
+def outside_box(
+    lines: Iterable[tuple[Pt, Pt]], corners: tuple[Pt, ...]
+) -> tuple[tuple[Pt, Pt], ...]:
+    """What is left of lines outside an upright rectangle, told by its corners.
+
+    >>> outside_box([(Pt(0, 1), Pt(9, 1))], box_corners(3, 0, 2, 2))
+    ((Pt(x=0, y=1), Pt(x=3.0, y=1.0)), (Pt(x=5.0, y=1.0), Pt(x=9, y=1)))
+    """
+    xs, ys = [at.x for at in corners], [at.y for at in corners]
+    box = (min(xs), max(xs)), (min(ys), max(ys))
+    return tuple(part for line in lines for part in _parts_outside(line, box))
+
+
+def _parts_outside(
+    line: tuple[Pt, Pt], box: tuple[tuple[float, float], tuple[float, float]]
+) -> Iterator[tuple[Pt, Pt]]:
+    """A line clipped the other way about (Liang and Barsky's way): what is within is left out."""
+    start, end = line
+    enters, leaves = 0.0, 1.0
+    ways = ((start.x, end.x - start.x, box[0]), (start.y, end.y - start.y, box[1]))
+    for at, way, (low, high) in ways:
+        if way:
+            first, last = sorted(((low - at) / way, (high - at) / way))
+            enters, leaves = max(enters, first), min(leaves, last)
+        elif not low < at < high:
+            enters, leaves = 1.0, 0.0
+    if enters >= leaves:
+        yield line
+        return
+    dx, dy = end.x - start.x, end.y - start.y
+    if enters > 0.0:
+        yield start, start.moved(dx * enters, dy * enters)
+    if leaves < 1.0:
+        yield start.moved(dx * leaves, dy * leaves), end

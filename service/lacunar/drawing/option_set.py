@@ -7,7 +7,7 @@ from lacunar.drawing.paper import PAPER_SIZES, larger_papers
 from lacunar.drawing.sheet_set import SheetOf, counted_page, finished_sheet, title_fields
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.options_sheet import OptionCard, OptionPages, option_pages
-from lacunar.drawing.sheets.plan_sheet import Page
+from lacunar.drawing.sheets.pages import Page
 from lacunar.drawing.typeface import Typeface
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.drawing import Paper

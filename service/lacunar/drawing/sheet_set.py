@@ -9,8 +9,10 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
+from lacunar.drawing.sheets.pages import ROLL, FullSizePage, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
-from lacunar.drawing.sheets.plan_sheet import Page, PlanSheets, plan_pages
+from lacunar.drawing.sheets.plan_sheet import plan_pages
+from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
@@ -22,19 +24,22 @@ from lacunar.model.faults import Fault, SpecRefused
 
 PLAN_SHEET = "Z-101"
 PLAN_TITLE = "Reflected ceiling plan"
+POLE_SHEET = "Z-701"
+POLE_TITLE = "Story poles"
 
 
 @dataclass(frozen=True, slots=True)
 class SheetEntry:
     """A sheet as an index of the set lists it: number, title, page in the set, paper and scale.
 
-    `scale` is that of the plan as it is written on the sheet, or `AS NOTED` where there is none.
+    `paper` is None for a page of a roll, which is as long as what is on it; `scale` is that of the
+    drawing as it is written on the sheet, or `AS NOTED` where there is none.
     """
 
     number: str
     title: str
     page: str
-    paper: Paper
+    paper: Paper | None
     scale: str
 
 
@@ -62,17 +67,15 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     size = PAPER_SIZES[paper]
     total = len(pages)
     counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
-    words = _description(layout, SheetWording.of(layout.ceiling))
     sheets = tuple(
-        finished_sheet(page, size, typeface, SheetOf(layout.ceiling, digest, words))
-        for page in counted
+        finished_sheet(page, size, typeface, _sheet_of(layout, digest, page)) for page in counted
     )
     index = tuple(
         SheetEntry(
             number=page.fields.sheet,
             title=page.fields.drawing,
             page=page.fields.page,
-            paper=paper,
+            paper=page.paper if isinstance(page, FullSizePage) else paper,
             scale=page.fields.scale,
         )
         for page in counted
@@ -80,9 +83,13 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
-def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
+def _pages(
+    layout: Layout, digest: str, typeface: Typeface, paper: Paper
+) -> tuple[Page | FullSizePage, ...]:
     fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
-    return plan_pages(PlanSheets(layout, PAPER_SIZES[paper], fields, typeface))
+    plan = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
+    of_poles = replace(fields, drawing=POLE_TITLE, sheet=POLE_SHEET)
+    return (*plan_pages(plan), *pole_sheets(replace(plan, fields=of_poles)))
 
 
 def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
@@ -136,7 +143,7 @@ def title_fields(ceiling: Ceiling, digest: str, size: PaperSize) -> TitleFields:
     )
 
 
-def counted_page(page: Page, number: int, total: int) -> Page:
+def counted_page(page: Page | FullSizePage, number: int, total: int) -> Page | FullSizePage:
     """The page with which of how many it is."""
     return replace(page, fields=replace(page.fields, page=f"{number} / {total}"))
 
@@ -150,29 +157,34 @@ class SheetOf:
     words: str
 
 
-def finished_sheet(page: Page, size: PaperSize, typeface: Typeface, of: SheetOf) -> Sheet:
-    """A page with its frame and title block as a finished sheet."""
-    box = frame_box(size)
-    corners = (
-        Pt(box.left, box.top),
-        Pt(box.right, box.top),
-        Pt(box.right, box.bottom),
-        Pt(box.left, box.bottom),
-    )
-    frame = Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
-    title = title_block(page.fields, column_width(size), typeface)
+def _sheet_of(layout: Layout, digest: str, page: Page | FullSizePage) -> SheetOf:
+    words = _description(layout, page.fields.drawing, SheetWording.of(layout.ceiling))
+    return SheetOf(layout.ceiling, digest, words)
+
+
+def finished_sheet(
+    page: Page | FullSizePage, size: PaperSize, typeface: Typeface, of: SheetOf
+) -> Sheet:
+    """A page as a finished sheet: with frame and title block, or with a line at its foot."""
     wording = SheetWording.of(of.ceiling)
-    children: tuple[Element, ...] = (frame, *page.children, *title.at(*page.title_at))
+    width, height, paper = size.width, size.height, size.paper.value
+    children: tuple[Element, ...]
+    if isinstance(page, FullSizePage):
+        width, height, paper = page.width, page.height, page.paper.value if page.paper else ROLL
+        children = (*page.children, page_foot(page, typeface))
+    else:
+        title = title_block(page.fields, column_width(size), typeface)
+        children = (_frame(size), *page.children, *title.at(*page.title_at))
     return Sheet(
         id=page.fields.sheet,
         title=f"{page.fields.sheet} {page.fields.drawing}: {of.ceiling.name}",
         description=of.words,
-        width=size.width,
-        height=size.height,
+        width=width,
+        height=height,
         children=children,
         data={
             "sheet": page.fields.sheet,
-            "paper": size.paper.value,
+            "paper": paper,
             "units": wording.units.value,
             "step": wording.step.text,
             "digest": of.digest,
@@ -180,7 +192,18 @@ def finished_sheet(page: Page, size: PaperSize, typeface: Typeface, of: SheetOf)
     )
 
 
-def _description(layout: Layout, wording: SheetWording) -> str:
+def _frame(size: PaperSize) -> Group:
+    box = frame_box(size)
+    corners = (
+        Pt(box.left, box.top),
+        Pt(box.right, box.top),
+        Pt(box.right, box.bottom),
+        Pt(box.left, box.bottom),
+    )
+    return Group("frame", (Polyline(corners, style.FRAME, closed=True),), id="frame")
+
+
+def _description(layout: Layout, drawing: str, wording: SheetWording) -> str:
     """The sheet in a sentence, for readers that cannot see it."""
     room = layout.ceiling.room
     coffers = [(coffer.row, coffer.column) for coffer in layout.coffers]
@@ -188,7 +211,7 @@ def _description(layout: Layout, wording: SheetWording) -> str:
         coffers += [(coffer.row, coffer.column) for coffer in layout.outlined.partial_coffers]
     rows, columns = (max(numbers) for numbers in zip(*coffers, strict=True))
     return (
-        f"Reflected ceiling plan of a room {wording.length(room.length)} by "
+        f"{drawing} of a room {wording.length(room.length)} by "
         f"{wording.length(room.width)}: {columns} by {rows} coffers, "
         f"{len(layout.beams)} beams, {len(layout.wall_beams)} wall beams."
     )

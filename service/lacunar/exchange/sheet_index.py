@@ -16,8 +16,8 @@ SHEET_WORDS: Words = {
         "number": "The sheet's number, by which it can be asked for.",
         "title": "What is drawn on it.",
         "page": "Its page and how many there are in the set.",
-        "paper": "The paper it is drawn on.",
-        "scale": "The plan's scale as it stands in the title block; AS NOTED where no plan is.",
+        "paper": "The paper it is drawn on; null for a page of a roll, as long as what is on it.",
+        "scale": "Its scale, as the sheet says it; AS NOTED for tables, FULL SIZE for strips.",
     },
     "SetIndex": {
         "sheets": "The sheets that are sent, in order.",

@@ -12,7 +12,7 @@ from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
-from lacunar.model.drawing import Paper
+from lacunar.model.drawing import Paper, StoryPoles
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
@@ -363,6 +363,7 @@ class DrawingSchema(SpecSchema):
     """Paper, and the fields of the title block."""
 
     paper = fields.OneOf("The paper all sheets are laid out on.", Paper)
+    story_poles = fields.OneOf("Story poles: a table alone, or at full size too.", StoryPoles)
     number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
     revision = fields.Text("Revision index.", limits.REVISION)
     date = fields.IsoDate("Date of issue, like 2026-03-02.")

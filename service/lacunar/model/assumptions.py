@@ -9,7 +9,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
-from lacunar.model.drawing import Drawing
+from lacunar.model.drawing import Drawing, StoryPoles
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
@@ -269,11 +269,17 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
     texts = {
         field.name: getattr(drawing, field.name) or ""
         for field in fields(DrawingSpec)
-        if field.name not in ("paper", "revision")
+        if field.name not in ("paper", "story_poles", "revision")
     }
     return Drawing(
         paper=assuming.settle(
             drawing.paper, "/drawing/paper", usual.paper, "a sheet any office can print"
+        ),
+        story_poles=assuming.settle(
+            drawing.story_poles,
+            "/drawing/story_poles",
+            StoryPoles.TABLE,
+            "strips at full size take much paper: ask for a roll or for tiles",
         ),
         revision=assuming.settle(
             drawing.revision, "/drawing/revision", REVISION, "not revised yet"

@@ -19,6 +19,18 @@ class Paper(StrEnum):
     A1 = "a1"
 
 
+class StoryPoles(StrEnum):
+    """How story poles are drawn: as a table alone, or at full size too.
+
+    `roll` is for a plotter: each pole on one long page, or on a few. `tiles` are pieces on paper
+    that any office prints, cut out and taped together.
+    """
+
+    TABLE = "table"
+    ROLL = "roll"
+    TILES = "tiles"
+
+
 @dataclass(frozen=True, slots=True)
 class Drawing:
     """What is printed on and what the title block says. Empty text is left blank on the sheet.
@@ -27,6 +39,7 @@ class Drawing:
     """
 
     paper: Paper
+    story_poles: StoryPoles
     number: str
     revision: str
     date: str

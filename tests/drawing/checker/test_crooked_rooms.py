@@ -38,11 +38,11 @@ def drawn() -> Drawn:
 
 
 def found(drawn: Drawn, spoil: Callable[[Spoiled], object]) -> set[int]:
-    """The points that are not kept once the one sheet is spoiled."""
-    (svg,), answer = drawn
+    """The points that are not kept once the first sheet, with the plan, is spoiled."""
+    (svg, *others), answer = drawn
     sheet = Spoiled(svg)
     spoil(sheet)
-    return points(check_set((sheet.svg,), answer, load_typeface()))
+    return points(check_set((sheet.svg, *others), answer, load_typeface()))
 
 
 def cell(sheet: Spoiled, table: str, name: str, number: int = 0) -> tuple[Element, Element]:

@@ -15,6 +15,8 @@ from lacunar.drawing.checker.subject import Subject
 
 LINES_APART = 6.0
 FIRST_LINE_OUT = 10.0
+UNPRINTED = 6.0
+"""What printers leave blank at the edges of paper (common practice, no source) [mm]."""
 # A figure stands just above its line. Farther off, a leader must tell whose it is, and come close.
 FIGURE_OFF_LINE = 2.0
 LEADER_TO_FIGURE = 1.5
@@ -25,6 +27,10 @@ MEETING = 0.01
 def everything_in_its_place(subject: Subject) -> Iterator[Finding]:
     """Point 35: the frame on the page, all else in the frame, the title block to itself."""
     sheet = subject.sheet
+    if any(sheet.of_kind("pole-strip")):
+        # Strips to be cut out stand on bare paper, clear of where no printer prints.
+        yield from _outside_frame(subject, None, sheet.page.grown(-UNPRINTED))
+        return
     frame = _outline(subject, "frame")
     title_block = _outline(subject, "title-block")
     for name, outline in (("frame", frame), ("title block", title_block)):
@@ -46,11 +52,11 @@ def _outline(subject: Subject, kind: str) -> tuple[GroupRead, Box] | None:
     return (groups[0], paths[0].around) if paths and paths[0].closed else None
 
 
-def _outside_frame(subject: Subject, frame: GroupRead, box: Box) -> Iterator[Finding]:
+def _outside_frame(subject: Subject, frame: GroupRead | None, box: Box) -> Iterator[Finding]:
     sheet = subject.sheet
     for mark in sheet.everything():
-        if mark.group != frame.number and not box.holds(mark.around):
-            message = f"{_named(mark)} runs out of the frame"
+        if (not frame or mark.group != frame.number) and not box.holds(mark.around):
+            message = f"{_named(mark)} runs out of {'the frame' if frame else 'what is printed'}"
             yield sheet.finding(35, sheet.place(mark.group), message)
 
 

@@ -23,6 +23,7 @@ from lacunar.drawing.checker import (
     odd_rooms,
     openings_table,
     placement,
+    poles,
     scales,
     tables,
     title_blocks,
@@ -105,6 +106,8 @@ SET_POINTS = (
     SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
     SetPoint(85, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
     SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
+    SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
+    SetPoint(27, "Strips of poles are whole, at full size and as marked", poles.strips_as_marked),
     SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
 )
 

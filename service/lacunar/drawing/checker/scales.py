@@ -33,6 +33,7 @@ PAPERS = {
     "a2": (594.0, 420.0),
     "a1": (841.0, 594.0),
 }
+ROLL = "roll"
 PAGE_TOLERANCE = 0.1
 _MILLIMETERS = re.compile(r"(\d+(?:\.\d+)?)mm")
 _METRIC_SCALE = re.compile(r"1:(\d+)")
@@ -187,13 +188,17 @@ def page_of_named_size(subject: Subject) -> Iterator[Finding]:
     """Point 20: the page is as large as the paper it names, one unit to the millimeter."""
     sheet = subject.sheet
     paper = sheet.data.get("paper", "")
-    if paper not in PAPERS:
+    if paper == ROLL:
+        # A roll has the width of its plotter and is cut off where a page ends.
+        named = [sheet.page.right, sheet.page.bottom]
+    elif paper in PAPERS:
+        named = list(PAPERS[paper])
+    else:
         yield sheet.finding(20, sheet.id, f"names no known paper: “{paper}”")
         return
     stated = [_MILLIMETERS.fullmatch(text) for text in (sheet.stated_width, sheet.stated_height)]
     sizes = [float(match[1]) if match else 0.0 for match in stated]
     drawn = [sheet.page.right, sheet.page.bottom]
-    named = list(PAPERS[paper])
     origin_off = any((sheet.page.left, sheet.page.top))
     for size in (sizes, drawn):
         off = max(abs(one - other) for one, other in zip(size, named, strict=True))

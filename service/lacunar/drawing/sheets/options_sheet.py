@@ -21,6 +21,7 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
 from lacunar.drawing.paper import PaperSize, Scale, scales
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
+from lacunar.drawing.sheets.pages import Page, stacked
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
@@ -30,7 +31,6 @@ from lacunar.drawing.sheets.placing import (
     flow,
     frame_box,
 )
-from lacunar.drawing.sheets.plan_sheet import Page, stacked
 from lacunar.drawing.sheets.scale_bar import scale_bar
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface

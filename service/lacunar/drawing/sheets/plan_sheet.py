@@ -6,14 +6,14 @@ hold the plan itself, a fault names a paper that would.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from fractions import Fraction
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
-from lacunar.drawing.paper import PaperSize, scales
+from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
@@ -27,25 +27,22 @@ from lacunar.drawing.sheets.opening_tables import (
     openings_tables,
 )
 from lacunar.drawing.sheets.outline_tables import outline_tables
+from lacunar.drawing.sheets.pages import Page, SheetSource, stacked, table_pages
 from lacunar.drawing.sheets.placing import (
-    BLOCK_GAP,
     COLUMN_GAP,
     FRAME_PAD,
     Arrangement,
-    Box,
     band_below,
     below,
     beside,
     column_width,
-    flow,
     frame_box,
 )
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.survey_tables import survey_tables
 from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
-from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.word_tables import TableSpace
-from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
 from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
 from lacunar.drawing.views.reflected_ceiling_plan import (
@@ -54,7 +51,6 @@ from lacunar.drawing.views.reflected_ceiling_plan import (
     measured_plan,
     reflected_ceiling_plan,
 )
-from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Beam, BeamProfile, Layout
 from lacunar.layout.tapering import crown_out_of_square
 from lacunar.measure.length import Length
@@ -71,41 +67,7 @@ WHOLE_WORTH = Fraction(3, 2)
 """How many times smaller a plan may be so that everything stands on one sheet: a standard step."""
 
 
-@dataclass(frozen=True, slots=True)
-class PlanSheets:
-    """What the pages of one plan are composed from."""
-
-    layout: Layout
-    size: PaperSize
-    fields: TitleFields
-    typeface: Typeface
-
-    @property
-    def wording(self) -> SheetWording:
-        """How lengths are written on them."""
-        return SheetWording.of(self.layout.ceiling)
-
-
-@dataclass(frozen=True, slots=True)
-class Page:
-    """One composed page: its title fields (its page count still to come), and what stands on it."""
-
-    fields: TitleFields
-    children: tuple[Element, ...]
-    title_at: tuple[float, float]
-
-
-def stacked(blocks: Sequence[Block], gap: float) -> Block:
-    """Blocks one under the other as one block."""
-    children: list[Element] = []
-    y = 0.0
-    for block in blocks:
-        children.extend(block.at(0, y))
-        y += block.height + gap
-    return Block(max(b.width for b in blocks), y - gap, tuple(children))
-
-
-def plan_pages(sheets: PlanSheets) -> tuple[Page, ...]:
+def plan_pages(sheets: SheetSource) -> tuple[Page, ...]:
     """The pages of the reflected ceiling plan: one, or one and its continuations.
 
     Errors: `PaperTooSmall` where no standard scale makes the plan fit and stay legible.
@@ -129,7 +91,7 @@ class PlanScales:
     however many arrangements it is tried in.
     """
 
-    def __init__(self, sheets: PlanSheets) -> None:
+    def __init__(self, sheets: SheetSource) -> None:
         self.sheets = sheets
         self.obstacles = Obstacles()
         self.measured = tuple(_measured(sheets, self.obstacles))
@@ -182,7 +144,7 @@ def _largest(
     return plans.first(arrangements, continued=continued)
 
 
-def _measured(sheets: PlanSheets, obstacles: Obstacles) -> Iterator[MeasuredPlan]:
+def _measured(sheets: SheetSource, obstacles: Obstacles) -> Iterator[MeasuredPlan]:
     """The plan's size at every standard scale at which its figures are legible, largest first.
 
     Notes in `obstacles` which figure is not.
@@ -198,7 +160,7 @@ def _measured(sheets: PlanSheets, obstacles: Obstacles) -> Iterator[MeasuredPlan
             yield plan
 
 
-def _under(sheets: PlanSheets, plan: MeasuredPlan, *, continued: bool) -> Block:
+def _under(sheets: SheetSource, plan: MeasuredPlan, *, continued: bool) -> Block:
     """The plan's title and scale bar; `continued` tells where to look for the rest."""
     notes = [sheets.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR"]
     if continued:
@@ -244,7 +206,7 @@ def _side_by_side(left: Block, right: Block, width: float) -> Block | None:
 
 
 def _arrangements(
-    sheets: PlanSheets, blocks: Sequence[Block], allow_left_over: bool
+    sheets: SheetSource, blocks: Sequence[Block], allow_left_over: bool
 ) -> Iterator[Arrangement]:
     """Ways to stand blocks on the page, those that leave the plan most room first."""
     frame = frame_box(sheets.size)
@@ -262,7 +224,7 @@ def _arrangements(
                 yield arrangement
 
 
-def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
+def _blocks(sheets: SheetSource) -> tuple[Block, ...]:
     """Everything that stands beside the plan, in the order a reader needs it."""
     layout, wording, typeface = sheets.layout, sheets.wording, sheets.typeface
     width = column_width(sheets.size) - FRAME_PAD
@@ -286,7 +248,7 @@ def _blocks(sheets: PlanSheets) -> tuple[Block, ...]:
     )
 
 
-def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
+def _openings(sheets: SheetSource, width: float, most: int) -> tuple[Block, ...]:
     """Tables of openings as measured, and of corners that crown is mitred to."""
     found = sheets.layout.measured_openings
     rows = (*opening_rows(found.openings), *cut_rows(sheets.layout.outlined)) if found else ()
@@ -296,7 +258,7 @@ def _openings(sheets: PlanSheets, width: float, most: int) -> tuple[Block, ...]:
     )
 
 
-def _sections(sheets: PlanSheets, width: float) -> Iterator[Block]:
+def _sections(sheets: SheetSource, width: float) -> Iterator[Block]:
     """A titled section of each box or cased profile, numbered on from the plan."""
     number = 2
     trim = SectionTrim(sheets.layout.mouldings.crown, sheets.layout.ceiling.flat_mouldings)
@@ -320,7 +282,7 @@ def _cut_alike(layout: Layout, profile: BeamProfile) -> tuple[tuple[Beam, ...], 
     return tuple(tuple(beams) for beams in alike.values())
 
 
-def _section(sheets: PlanSheets, of: SectionOf, width: float) -> Block:
+def _section(sheets: SheetSource, of: SectionOf, width: float) -> Block:
     """One section at the largest standard scale that fits the column, over its title and bar."""
     wording, typeface = sheets.wording, sheets.typeface
     tallest = frame_box(sheets.size).height * MOST_SECTION
@@ -344,7 +306,7 @@ def _beams_of(of: SectionOf) -> tuple[str, ...]:
     return (f"BEAM{'S' if len(ids) > 1 else ''} {side_blocks.listed(ids).upper()}",)
 
 
-def _pages(sheets: PlanSheets, view: PlanView, arrangement: Arrangement) -> tuple[Page, ...]:
+def _pages(sheets: SheetSource, view: PlanView, arrangement: Arrangement) -> tuple[Page, ...]:
     """The plan's page, then continuation pages for what was left over."""
     area = arrangement.plan_area
     x = area.left + (area.width - view.block.width) / 2
@@ -352,12 +314,8 @@ def _pages(sheets: PlanSheets, view: PlanView, arrangement: Arrangement) -> tupl
     fields = replace(sheets.fields, scale=view.scale.text)
     children = (*view.block.at(x, y), *_placed(arrangement))
     corner = arrangement.placed[-1]
-    pages = [Page(fields, children, (corner.x, corner.y))]
-    waiting = arrangement.left_over
-    while waiting:
-        page, waiting = _continuation(sheets, waiting, len(pages) + 1)
-        pages.append(page)
-    return tuple(pages)
+    page = Page(fields, children, (corner.x, corner.y))
+    return (page, *table_pages(sheets, arrangement.left_over, 2))
 
 
 def _placed(arrangement: Arrangement) -> tuple[Element, ...]:
@@ -368,26 +326,3 @@ def _placed(arrangement: Arrangement) -> tuple[Element, ...]:
         ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
         elements.append(Group("divider", (Polyline(ends, style.RULE),)))
     return tuple(elements)
-
-
-def _continuation(
-    sheets: PlanSheets, blocks: Sequence[Block], number: int
-) -> tuple[Page, tuple[Block, ...]]:
-    """A page of columns for blocks that had no room, and those that still have none."""
-    frame = frame_box(sheets.size)
-    width = column_width(sheets.size)
-    fields = replace(sheets.fields, scale="AS NOTED", sheet=f"{sheets.fields.sheet}-{number}")
-    title = title_block(fields, width, sheets.typeface)
-    count = int((frame.width - FRAME_PAD + COLUMN_GAP) // (width + COLUMN_GAP))
-    corner = (frame.right - width, frame.bottom - title.height)
-    columns = []
-    for n in range(count):
-        left = frame.left + FRAME_PAD + n * (width + COLUMN_GAP)
-        meets_title = left + width > corner[0] - COLUMN_GAP / 2
-        bottom = corner[1] - BLOCK_GAP if meets_title else frame.bottom - FRAME_PAD
-        columns.append(Box(left, frame.top + FRAME_PAD, left + width, bottom))
-    placed, left_over = flow(blocks, columns)
-    if not placed:
-        raise PaperTooSmall("A table or a list is higher than the paper.")
-    children = tuple(e for p in placed for e in p.block.at(p.x, p.y))
-    return Page(fields, children, corner), left_over

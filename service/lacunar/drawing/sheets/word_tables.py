@@ -59,7 +59,9 @@ def in_blocks(
 
 
 def _cut(column: WordColumn, space: TableSpace) -> WordColumn:
-    """A column whose words are cut to a bearable length; figures are never so long."""
+    """A column whose words are cut to a bearable length; figures, which have values, never are."""
+    if column.values:
+        return column
     cells = tuple(
         fitted(cell, LONGEST_NAME, style.TEXT, space.typeface, Face.SEMIBOLD)
         for cell in column.cells
