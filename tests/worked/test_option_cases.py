@@ -133,7 +133,7 @@ def test_a_fireplace_is_centered_on():
     """
 
     def hearth(center):
-        feature = {"kind": "fireplace", "name": "H", "wall": "W2", "center": center, "width": 60}
+        feature = {"kind": "fireplace", "wall": "W2", "center": center, "width": 60}
         return {"room": room("16 ft", "12 ft", wall_features=[feature])}
 
     kept = {"length_coffers": {"fewest": 4, "most": 5}, "width_coffers": {"fewest": 3, "most": 3}}

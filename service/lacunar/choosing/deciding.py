@@ -15,6 +15,7 @@ from lacunar.model.ceiling_items import FeatureKind
 from lacunar.model.choosing_limits import USUALLY_LAID_OUT
 from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import SpecRefused
+from lacunar.model.item_assumptions import decide_wall_features
 from lacunar.model.limits import COFFERS_PER_RUN
 from lacunar.model.room import RunName
 from lacunar.model.spec import CeilingSpec, RunSpec
@@ -154,8 +155,8 @@ def _through(said: ChoicesSpec, assuming: Assuming) -> tuple[Through, ...]:
 def _centers(spec: CeilingSpec, said: ChoicesSpec, assuming: Assuming) -> tuple[str, ...]:
     if said.center_on is not None:
         return said.center_on
-    names = [each.name for each in spec.room.wall_features if each.kind is FeatureKind.FIREPLACE]
-    found = tuple(name for name in names if name)
+    features = decide_wall_features(spec.room.wall_features, Assuming())
+    found = tuple(each.name for each in features if each.kind is FeatureKind.FIREPLACE)
     for place, name in enumerate(found):
         assuming.note(f"/choices/center_on/{place}", name, "a fireplace is what a room is about")
     return found

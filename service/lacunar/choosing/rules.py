@@ -5,7 +5,9 @@ from collections.abc import Iterator
 from lacunar.choosing.asked import ChoicesSpec
 from lacunar.measure.length import Length
 from lacunar.model import choosing_limits, limits
+from lacunar.model.assuming import Assuming
 from lacunar.model.faults import Fault
+from lacunar.model.item_assumptions import decide_wall_features
 from lacunar.model.limits import Bounds
 from lacunar.model.room import RunName
 from lacunar.model.rules import length_out_of_bounds
@@ -88,15 +90,14 @@ def _crossed(pointer: str, least: Length | int, most: Length | int) -> Fault:
 
 
 def _features(spec: CeilingSpec, said: ChoicesSpec) -> Iterator[Fault]:
-    known = [feature.name or "" for feature in spec.room.wall_features]
+    known = [each.name for each in decide_wall_features(spec.room.wall_features, Assuming())]
     for place, name in enumerate(said.center_on or ()):
         if name not in known:
-            named = ", ".join(each for each in known if each)
             yield Fault(
                 code="feature_not_there",
                 pointer=f"/choices/center_on/{place}",
                 message="The room has no wall feature of that name.",
-                remedy=f"Name one of {named}." if named else "Give the wall feature a name first.",
+                remedy=f"Name one of {', '.join(known)}." if known else "Tell the room's features.",
                 figures={"name": name},
             )
 
