@@ -27,7 +27,7 @@ def read_pool(document: bytes) -> tuple[tuple[str, CeilingSpec], ...]:
     """
     read: list[tuple[str, CeilingSpec]] = []
     faults: list[Fault] = []
-    for path, value in _specs(read_json(document)):
+    for path, value in specs_in(read_json(document)):
         pointer = pointer_to(path)
         try:
             read.append((pointer, spec_from(value)))
@@ -44,8 +44,8 @@ def within(pointer: str, refused: SpecRefused) -> Iterator[Fault]:
         yield replace(fault, pointer=f"{pointer}{fault.pointer}")
 
 
-def _specs(document: JsonValue) -> list[tuple[Path, JsonValue]]:
-    """The specs of a document, each with its path."""
+def specs_in(document: JsonValue) -> list[tuple[Path, JsonValue]]:
+    """Turn a document into the specs in it, each with its path; raises `SpecRefused`."""
     path: Path = ()
     if isinstance(document, dict) and len(document) == 1:
         if ONE in document:

@@ -137,13 +137,6 @@ def needed(item: Item, need: NumberFigure, share: Fraction) -> Quantity:
 def with_waste(item: Item, need: NumberFigure, waste: NumberFigure) -> Quantity:
     """Turn a need and its waste, both in the item's unit, into a quantity."""
     both = _gives(WITH_WASTE, need)(need.value + waste.value, need=need.value, waste=waste.value)
-    metric, each = _METRIC.get(item.unit, (None, Fraction(0)))
-    in_metric = [
-        None
-        if metric is None
-        else _gives(METRIC, need)(amount.value * each, amount=amount.value, metric_each=each)
-        for amount in (need, both)
-    ]
     return Quantity(
         kind=item.kind,
         of=item.of,
@@ -153,10 +146,18 @@ def with_waste(item: Item, need: NumberFigure, waste: NumberFigure) -> Quantity:
         need=need,
         waste=waste,
         with_waste=both,
-        metric_unit=metric,
-        metric_need=in_metric[0],
-        metric_with_waste=in_metric[1],
+        metric_unit=_METRIC[item.unit][0] if item.unit in _METRIC else None,
+        metric_need=in_metric(need, item.unit),
+        metric_with_waste=in_metric(both, item.unit),
     )
+
+
+def in_metric(amount: NumberFigure, unit: QuantityUnit) -> NumberFigure | None:
+    """Turn an amount in a unit into the same in the metric one; None where it has none."""
+    if unit not in _METRIC:
+        return None
+    _, each = _METRIC[unit]
+    return _gives(METRIC, amount)(amount.value * each, amount=amount.value, metric_each=each)
 
 
 _NAME = re.compile(r"\b[a-z]+(?:_[a-z]+)*\b(?!\()")
