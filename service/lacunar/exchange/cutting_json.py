@@ -1,16 +1,17 @@
 """The bytes of a cutting problem to a `CuttingSpec`, or every fault in them at once."""
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from typing import Any
 
 from marshmallow import ValidationError
 
 from lacunar.exchange.cutting_schema import CuttingSchema
-from lacunar.exchange.fields import reading_in, wrong_type
-from lacunar.exchange.needed_names import missing_names
+from lacunar.exchange.fields import ListOf, ObjectOf, reading_in, wrong_type
+from lacunar.exchange.json_pointer import pointer_to
+from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_json import faults_from, units_told
-from lacunar.exchange.strict_json import read_json
-from lacunar.model.faults import SpecRefused
+from lacunar.exchange.strict_json import JsonValue, read_json
+from lacunar.model.faults import Fault, SpecRefused
 from lacunar.takeoff.cutting.said import (
     CutPanelSpec,
     CutPieceSpec,
@@ -45,7 +46,7 @@ def read_cutting(document: bytes) -> CuttingSpec:
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
     parts: Mapping[str, Any] = {}
-    faults = list(missing_names(_SCHEMA, value))
+    faults = list(_missing(value))
     with reading_in(units_told(value)):
         try:
             parts = _SCHEMA.load(value)
@@ -63,3 +64,24 @@ def _spec(parts: Mapping[str, Any]) -> CuttingSpec:
         if name in parts
     }
     return CuttingSpec(**{**parts, **rows})
+
+
+def _missing(value: Mapping[str, JsonValue]) -> Iterator[Fault]:
+    """What must be told of each row and is not."""
+    for name, field in _SCHEMA.fields.items():
+        rows = value.get(name)
+        if not isinstance(field, ListOf) or not isinstance(rows, list):
+            continue
+        assert isinstance(field.inner, ObjectOf)
+        schema = field.inner.schema
+        needed = schema.needed if isinstance(schema, SpecSchema) else ()
+        for place, row in enumerate(rows):
+            if isinstance(row, dict):
+                for each in needed:
+                    if each not in row:
+                        yield Fault(
+                            code="name_missing",
+                            pointer=pointer_to((name, place, each)),
+                            message=f"{each} is not given, and cannot be assumed.",
+                            remedy=f"Give {each}.",
+                        )

@@ -39,3 +39,6 @@ CUT_SHEET_EDGE = _inches("3", "480", "sheets are from 3 in to 40 ft long")
 MITER = AngleBounds(
     Angle.of_degrees(0), Angle.of_degrees(75), "ends are mitred up to 75 degrees from square"
 )
+# A pack holds something, and no more than is sold in one.
+PACK_HOLDS = (Fraction(1, 100), Fraction(1_000_000))
+PACK_ENTRIES = 60

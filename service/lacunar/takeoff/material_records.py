@@ -14,7 +14,7 @@ from lacunar.measure.length import Length
 from lacunar.takeoff.cutting.asked import Proof
 from lacunar.takeoff.cutting.plan_records import OneLength
 from lacunar.takeoff.part_records import Material
-from lacunar.takeoff.quantities.quantity_records import QuantityUnit, UsedFor
+from lacunar.takeoff.quantities.quantity_records import MetricUnit, QuantityUnit, UsedFor
 
 
 class LineKind(StrEnum):
@@ -86,7 +86,8 @@ class MaterialLine:
     ends and short offcuts, or a share that the spec states; `left_over` what can be used again:
     longer offcuts, or the rest of a pack. `amount` is what is bought, `on_hand` what is taken from
     offcuts that are there. `parts` are the parts behind the line, empty where a line is for the
-    room as a whole. `plan` is None where nothing is cut.
+    room as a whole. `plan` is None where nothing is cut. The metric amounts are `need` and `amount`
+    in `metric_unit`, where the unit has one.
     """
 
     number: int
@@ -104,6 +105,9 @@ class MaterialLine:
     bought: tuple[Bought, ...]
     parts: tuple[PartOnLine, ...]
     plan: LinePlan | None
+    metric_unit: MetricUnit | None
+    metric_need: NumberFigure | None
+    metric_amount: NumberFigure | None
 
 
 @dataclass(frozen=True, slots=True)

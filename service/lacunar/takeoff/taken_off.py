@@ -17,6 +17,8 @@ from lacunar.takeoff.quantities.ceiling_quantities import (
 )
 from lacunar.takeoff.quantities.quantity_records import Quantity
 
+PARTS_LONGER = "parts_longer_than_stock"
+
 
 @dataclass(frozen=True, slots=True)
 class TakenCeiling:
@@ -67,7 +69,7 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
         if too_long:
             longest = max(too_long, key=lambda part: part.cut_length.value)
             yield Caution(
-                code="parts_longer_than_stock",
+                code=PARTS_LONGER,
                 text="Parts are longer than their stock, and nothing says where they may be parted."
                 " Get longer stock, or choose where they are joined.",
                 figures={

@@ -31,7 +31,7 @@ from lacunar.takeoff.cutting.rules import RULES
 from lacunar.takeoff.cutting.said import CuttingSpec, MaterialSpec
 from lacunar.takeoff.cutting.sheet_fit import sheet_faults
 
-_USABLE = {Units.INCH: Length.of_inches(24), Units.MILLIMETER: Length.of_millimeters(600)}
+USABLE = {Units.INCH: Length.of_inches(24), Units.MILLIMETER: Length.of_millimeters(600)}
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +56,7 @@ def decide(said: CuttingSpec) -> Decided:
     usual = DEFAULTS[said.units]
     kerf = assuming.settle(said.kerf, "/kerf", usual.kerf, "a usual saw blade")
     usable = assuming.settle(
-        said.usable_offcut, "/usable_offcut", _USABLE[said.units], "shorter ones are seldom kept"
+        said.usable_offcut, "/usable_offcut", USABLE[said.units], "shorter ones are seldom kept"
     )
     effort = said.effort or EffortWord.USUAL
     lengths = sheets = None
@@ -144,7 +144,7 @@ def _length_faults(asked: LengthsAsked) -> Iterator[Fault]:
         left = length - asked.terms.end_trim * 2
         longest[material] = max(left, longest.get(material, ZERO))
         if left.inches <= 0:
-            yield _used_up(f"{pointer}/length", length, asked.terms.end_trim)
+            yield used_up(f"{pointer}/length", length, asked.terms.end_trim)
     for place, piece in enumerate(asked.pieces):
         pointer = f"/pieces/{place}"
         if piece.material not in {row.material for row in asked.stock}:
@@ -156,7 +156,8 @@ def _length_faults(asked: LengthsAsked) -> Iterator[Fault]:
             yield _too_short(pointer, piece.length, shared * 2)
 
 
-def _used_up(pointer: str, length: Length, trim: Length) -> Fault:
+def used_up(pointer: str, length: Length, trim: Length) -> Fault:
+    """The fault for a stick of which trimming leaves nothing."""
     return Fault(
         code="stock_used_up_by_trim",
         pointer=pointer,

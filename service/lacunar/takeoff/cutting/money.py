@@ -18,3 +18,12 @@ def total_text(amounts: Iterable[int | None]) -> str | None:
     known = list(amounts)
     parts = [amount for amount in known if amount is not None]
     return money_text(sum(parts)) if len(parts) == len(known) else None
+
+
+def cents_of(text: str | None) -> int | None:
+    """The cents of an amount told as text; None where it is not known.
+
+    >>> cents_of("11.49")
+    1149
+    """
+    return None if text is None else int(text.replace(".", ""))

@@ -44,7 +44,7 @@ def _parts(parts: Sequence[Part]) -> Iterator[LaborCount]:
             work, marks = Work(kind.value), _marks(group)
             feet = _feet(group)
             yield LaborCount(LaborPer.FOOT, work, feet, marks)
-            meters = in_metric(feet, QuantityUnit.FOOT)
+            meters = in_metric(QuantityUnit.FOOT, feet)
             if meters is not None:
                 yield LaborCount(LaborPer.METER, work, meters, marks)
             yield LaborCount(LaborPer.PIECE, work, _pieces(group), marks)

@@ -96,7 +96,7 @@ def _both_ways(
 ) -> Iterator[tuple[MaterialPer, NumberFigure]]:
     own, metric = _PER[unit]
     yield own, amount
-    told = in_metric(amount, unit)
+    told = in_metric(unit, amount)
     if metric is not None and told is not None:
         yield metric, told
 

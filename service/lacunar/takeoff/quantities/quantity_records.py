@@ -146,17 +146,22 @@ def with_waste(item: Item, need: NumberFigure, waste: NumberFigure) -> Quantity:
         need=need,
         waste=waste,
         with_waste=both,
-        metric_unit=_METRIC[item.unit][0] if item.unit in _METRIC else None,
-        metric_need=in_metric(need, item.unit),
-        metric_with_waste=in_metric(both, item.unit),
+        metric_unit=metric_unit(item.unit),
+        metric_need=in_metric(item.unit, need),
+        metric_with_waste=in_metric(item.unit, both),
     )
 
 
-def in_metric(amount: NumberFigure, unit: QuantityUnit) -> NumberFigure | None:
-    """Turn an amount in a unit into the same in the metric one; None where it has none."""
+def metric_unit(unit: QuantityUnit) -> MetricUnit | None:
+    """The metric unit that is told beside a unit; None where there is none."""
+    return _METRIC[unit][0] if unit in _METRIC else None
+
+
+def in_metric(unit: QuantityUnit, amount: NumberFigure) -> NumberFigure | None:
+    """An amount in the metric unit that is told beside its own; None where there is none."""
     if unit not in _METRIC:
         return None
-    _, each = _METRIC[unit]
+    each = _METRIC[unit][1]
     return _gives(METRIC, amount)(amount.value * each, amount=amount.value, metric_each=each)
 
 
