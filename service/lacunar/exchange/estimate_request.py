@@ -1,6 +1,6 @@
-"""What an estimate is asked for with: ceilings, a price list, and alternates to both."""
+"""What an estimate is asked for with: ceilings, stock, a price list, and alternates to these."""
 
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from marshmallow import ValidationError
@@ -12,20 +12,24 @@ from lacunar.exchange.merge_patch import landed, merged
 from lacunar.exchange.needed_names import missing_names
 from lacunar.exchange.price_json import prices_from
 from lacunar.exchange.price_schema import AlternateSchema
-from lacunar.exchange.spec_json import faults_from, spec_from
+from lacunar.exchange.spec_json import faults_from, spec_from, units_told
+from lacunar.exchange.stock_json import STOCK, stock_from
 from lacunar.exchange.strict_json import JsonValue, read_json
-from lacunar.exchange.take_off_request import ONE, SEVERAL, specs_in, within
+from lacunar.exchange.take_off_request import ONE, SEVERAL, Pool, specs_in, within
+from lacunar.measure.units import Units
 from lacunar.model import price_limits as limits
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.spec import CeilingSpec
+from lacunar.takeoff.buying.said import StockSaid
 from lacunar.takeoff.estimate.said import PriceListSpec
 
 PRICES, ALTERNATES, CHANGES = "prices", "alternates", "changes"
-NAMES = (ONE, SEVERAL, PRICES, ALTERNATES)
-
-Pool = tuple[tuple[str, CeilingSpec], ...]
+NAMES = (ONE, SEVERAL, STOCK, PRICES, ALTERNATES)
 
 _ALTERNATE = AlternateSchema()
+_STOCK_AT = f"/{STOCK}"
+
+Row = Mapping[str, JsonValue]
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,34 +41,47 @@ class Told:
 
 
 @dataclass(frozen=True, slots=True)
+class EstimateParts:
+    """The values that an estimate is asked for with, before anything is read from them.
+
+    `ceilings` are documents of one ceiling or several each.
+    """
+
+    ceilings: tuple[Told, ...]
+    stock: Told
+    prices: Told
+    alternates: Told
+
+
+@dataclass(frozen=True, slots=True)
+class Asked:
+    """Ceilings with their pointers, what is said of stock, and prices."""
+
+    pool: Pool
+    stock: StockSaid
+    prices: PriceListSpec
+
+
+@dataclass(frozen=True, slots=True)
 class AskedAlternate:
-    """An alternate: changed ceilings and prices, and what was changed, to find faults by."""
+    """An alternate with its changes in place, and what was changed, to find faults by."""
 
     name: str
     pointer: str
-    changes: JsonValue
-    price_changes: JsonValue
-    pool: Pool
-    prices: PriceListSpec
+    row: Row
+    asked: Asked
 
-    def changed(self, refused: SpecRefused) -> Iterator[Fault]:
-        """Faults of the changed ceilings, with pointers into what was changed."""
-        place = f"{self.pointer}/{CHANGES}"
-        return (_moved(fault, place, self.changes, self.name) for fault in refused.faults)
-
-    def repriced(self, refused: SpecRefused) -> Iterator[Fault]:
-        """Faults of the changed price list, with pointers into what was changed."""
-        place = f"{self.pointer}/{PRICES}"
-        return (_moved(fault, place, self.price_changes, self.name) for fault in refused.faults)
+    def moved(self, part: str, refused: SpecRefused) -> Iterator[Fault]:
+        """Faults of a changed part, with pointers into what was changed of it."""
+        return _moved(self.pointer, self.row, part, refused)
 
 
 @dataclass(frozen=True, slots=True)
 class EstimateAsked:
-    """Ceilings with their pointers, the price list with its own, and alternates."""
+    """What is to be estimated, where its prices stand, and alternates."""
 
-    pool: Pool
+    base: Asked
     prices_at: str
-    prices: PriceListSpec
     alternates: tuple[AskedAlternate, ...]
 
 
@@ -72,21 +89,26 @@ def read_estimate(document: bytes) -> EstimateAsked:
     """Turn a document into what is to be estimated.
 
     It is an object with `ceiling`, one spec, or `ceilings`, a list of them; `prices`; and maybe
-    `alternates`. Raises `SpecRefused` with the faults of all of them.
+    `stock` and `alternates`. Raises `SpecRefused` with the faults of all of them.
     """
     value = read_json(document)
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
     faults = list(_names(value))
-    asked: dict[str, JsonValue] = {name: value[name] for name in (ONE, SEVERAL) if name in value}
-    prices = Told(f"/{PRICES}", value.get(PRICES))
-    alternates = Told(f"/{ALTERNATES}", value.get(ALTERNATES, []))
     if faults:
         raise SpecRefused(faults)
-    return asked_from([Told("", asked)], prices, alternates)
+    pool: JsonValue = {name: value[name] for name in (ONE, SEVERAL) if name in value}
+    return asked_from(
+        EstimateParts(
+            ceilings=(Told("", pool),),
+            stock=Told(_STOCK_AT, value.get(STOCK, {})),
+            prices=Told(f"/{PRICES}", value[PRICES]),
+            alternates=Told(f"/{ALTERNATES}", value.get(ALTERNATES, [])),
+        )
+    )
 
 
-def _names(value: Mapping[str, JsonValue]) -> Iterator[Fault]:
+def _names(value: Row) -> Iterator[Fault]:
     """Names that are not known, missing, or one too many."""
     for name in value:
         if name not in NAMES:
@@ -113,34 +135,34 @@ def _missing(name: str) -> Fault:
     )
 
 
-def asked_from(ceilings: Sequence[Told], prices: Told, alternates: Told) -> EstimateAsked:
-    """Turn values that were read into what is to be estimated; raises as `read_estimate` does.
-
-    Parameters: `ceilings`, documents of one or several each; `prices`; a list of `alternates`.
-    """
+def asked_from(parts: EstimateParts) -> EstimateAsked:
+    """Turn values that were read into what is to be estimated; raises as `read_estimate` does."""
     faults: list[Fault] = []
     specs: list[Told] = []
-    pool: list[tuple[str, CeilingSpec]] = []
-    said: PriceListSpec | None = None
-    for told in ceilings:
+    for told in parts.ceilings:
         try:
             specs.extend(_each(told))
         except SpecRefused as refused:
             faults.extend(within(told.pointer, refused))
-    for each in specs:
-        try:
-            pool.append((each.pointer, spec_from(each.value)))
-        except SpecRefused as refused:
-            faults.extend(within(each.pointer, refused))
-    try:
-        said = prices_from(prices.value)
-    except SpecRefused as refused:
-        faults.extend(within(prices.pointer, refused))
-    rows, misfits = _rows(alternates)
-    faults.extend(misfits)
-    if faults or said is None:
+    rows = list(_rows(parts.alternates, faults))
+    reading = _Reading(faults)
+    pool = tuple((each.pointer, spec) for each in specs for spec in reading.spec(each))
+    stock = reading.stock(parts.stock, _units(specs))
+    prices = reading.prices(parts.prices)
+    if faults or stock is None or prices is None:
         raise SpecRefused(faults)
-    return EstimateAsked(tuple(pool), prices.pointer, said, _alternates(rows, specs, prices.value))
+    alternates = tuple(
+        AskedAlternate(_name(row), pointer, row, asked)
+        for pointer, row in rows
+        for asked in _changed(pointer, row, specs, parts, faults)
+    )
+    if faults:
+        raise SpecRefused(faults)
+    return EstimateAsked(Asked(pool, stock, prices), parts.prices.pointer, alternates)
+
+
+def _name(row: Row) -> str:
+    return str(row["name"]).strip(" ")
 
 
 def _each(told: Told) -> Iterator[Told]:
@@ -148,77 +170,100 @@ def _each(told: Told) -> Iterator[Told]:
         yield Told(f"{told.pointer}{pointer_to(path)}", value)
 
 
-def _rows(alternates: Told) -> tuple[list[tuple[str, Mapping[str, JsonValue]]], list[Fault]]:
-    """Alternates as told, each with its pointer, and what does not fit of them."""
+def _units(specs: Sequence[Told]) -> Units:
+    """Those of the first ceiling, which stock is told in unless it says otherwise."""
+    first = specs[0].value if specs else None
+    return units_told(first) if isinstance(first, dict) else Units.INCH
+
+
+@dataclass(frozen=True, slots=True)
+class _Reading:
+    """Reads parts, and keeps the faults of those that cannot be read."""
+
+    faults: list[Fault]
+
+    def spec(self, told: Told) -> Iterator[CeilingSpec]:
+        try:
+            yield spec_from(told.value)
+        except SpecRefused as refused:
+            self.faults.extend(within(told.pointer, refused))
+
+    def stock(self, told: Told, units: Units) -> StockSaid | None:
+        try:
+            return stock_from(told.value, units, ())
+        except SpecRefused as refused:
+            self.faults.extend(within(told.pointer, refused))
+            return None
+
+    def prices(self, told: Told) -> PriceListSpec | None:
+        try:
+            return prices_from(told.value)
+        except SpecRefused as refused:
+            self.faults.extend(within(told.pointer, refused))
+            return None
+
+
+def _rows(alternates: Told, faults: list[Fault]) -> Iterator[tuple[str, Row]]:
+    """Alternates as told, each with its pointer; what does not fit of them is a fault."""
     rows = alternates.value
-    faults: list[Fault] = []
     if not isinstance(rows, list):
-        refused = SpecRefused(faults_from(wrong_type(rows, "a list").messages))
-        return [], list(within(alternates.pointer, refused))
+        faults.extend(_misfits(wrong_type(rows, "a list"), alternates.pointer))
+        return
     if len(rows) > limits.ALTERNATES:
-        refused = SpecRefused(faults_from(too_many(len(rows), limits.ALTERNATES).messages))
-        return [], list(within(alternates.pointer, refused))
-    found: list[tuple[str, Mapping[str, JsonValue]]] = []
+        faults.extend(_misfits(too_many(len(rows), limits.ALTERNATES), alternates.pointer))
+        return
     for place, row in enumerate(rows):
         pointer = f"{alternates.pointer}/{place}"
-        refused = SpecRefused(_row_faults(row))
-        faults.extend(within(pointer, refused))
-        if isinstance(row, dict):
-            found.append((pointer, row))
-    return found, faults
-
-
-def _row_faults(row: JsonValue) -> Iterator[Fault]:
-    if not isinstance(row, dict):
-        yield from faults_from(wrong_type(row, "an object").messages)
-        return
-    yield from missing_names(_ALTERNATE, row)
-    try:
-        _ALTERNATE.load(row)
-    except ValidationError as error:
-        yield from faults_from(error.messages)
-
-
-def _alternates(
-    rows: Iterable[tuple[str, Mapping[str, JsonValue]]], specs: Sequence[Told], prices: JsonValue
-) -> tuple[AskedAlternate, ...]:
-    """Ceilings and prices with each alternate's changes; raises with the faults of all of them."""
-    found: list[AskedAlternate] = []
-    faults: list[Fault] = []
-    for pointer, row in rows:
-        name, changes = str(row["name"]).strip(" "), row.get(CHANGES, {})
-        price_changes = row.get(PRICES, {})
-        pool: list[tuple[str, CeilingSpec]] = []
-        for each in specs:
-            try:
-                pool.append(("", spec_from(merged(each.value, changes))))
-            except SpecRefused as refused:
-                faults.extend(_unfit(refused, f"{pointer}/{CHANGES}", changes, name))
+        if not isinstance(row, dict):
+            faults.extend(_misfits(wrong_type(row, "an object"), pointer))
+            continue
+        faults.extend(within(pointer, SpecRefused(missing_names(_ALTERNATE, row))))
         try:
-            said = prices_from(merged(prices, price_changes))
-        except SpecRefused as refused:
-            faults.extend(_unfit(refused, f"{pointer}/{PRICES}", price_changes, name))
-        else:
-            found.append(AskedAlternate(name, pointer, changes, price_changes, tuple(pool), said))
-    if faults:
-        raise SpecRefused(faults)
-    return tuple(found)
+            _ALTERNATE.load(row)
+        except ValidationError as error:
+            faults.extend(_misfits(error, pointer))
+        yield pointer, row
 
 
-def _moved(fault: Fault, place: str, changes: JsonValue, name: str) -> Fault:
-    """A fault of a changed document as one of what was changed."""
-    figures = {**fault.figures, "alternate": name, "place": fault.pointer}
-    return replace(fault, pointer=f"{place}{landed(changes, fault.pointer)}", figures=figures)
+def _misfits(error: ValidationError, pointer: str) -> Iterator[Fault]:
+    return within(pointer, SpecRefused(faults_from(error.messages)))
 
 
-def _unfit(refused: SpecRefused, place: str, changes: JsonValue, name: str) -> Iterator[Fault]:
-    """What no longer fits with the changes; told under a code of its own, as they fit theirs."""
+def _changed(
+    pointer: str, row: Row, specs: Sequence[Told], parts: EstimateParts, faults: list[Fault]
+) -> Iterator[Asked]:
+    """Everything with the changes of one alternate; none where it no longer fits."""
+    before = len(faults)
+    found: list[Fault] = []
+    reading = _Reading(found)
+    changed = [Told("", merged(each.value, row.get(CHANGES, {}))) for each in specs]
+    pool = tuple(("", spec) for each in changed for spec in reading.spec(each))
+    faults.extend(_unfit(pointer, row, CHANGES, found))
+    stock = reading.stock(Told("", merged(parts.stock.value, row.get(STOCK, {}))), _units(changed))
+    faults.extend(_unfit(pointer, row, STOCK, found))
+    prices = reading.prices(Told("", merged(parts.prices.value, row.get(PRICES, {}))))
+    faults.extend(_unfit(pointer, row, PRICES, found))
+    if len(faults) == before and stock is not None and prices is not None:
+        yield Asked(pool, stock, prices)
+
+
+def _moved(pointer: str, row: Row, part: str, refused: SpecRefused) -> Iterator[Fault]:
+    """Faults of a changed document as faults of what was changed in it."""
     for fault in refused.faults:
-        moved = _moved(fault, place, changes, name)
+        place = fault.pointer.removeprefix(_STOCK_AT) if part == STOCK else fault.pointer
+        at = landed(row.get(part, {}), place)
+        figures = {**fault.figures, "alternate": _name(row), "place": place}
+        yield replace(fault, pointer=f"{pointer}/{part}{at}", figures=figures)
+
+
+def _unfit(pointer: str, row: Row, part: str, found: list[Fault]) -> Iterator[Fault]:
+    """What no longer fits, under a code of its own: the changes fit what they are told to be."""
+    for moved in _moved(pointer, row, part, SpecRefused(found)):
         yield Fault(
             code="alternate_misfit",
             pointer=moved.pointer,
-            message=fault.message,
-            remedy=fault.remedy,
-            figures={**moved.figures, "fault": fault.code},
+            message=moved.message,
+            remedy=moved.remedy,
+            figures={**moved.figures, "fault": moved.code},
         )
+    found.clear()

@@ -173,7 +173,7 @@ class PriceListSchema(SpecSchema):
 
 
 class AlternateSchema(SpecSchema):
-    """Another way to do or to buy it: changes to every ceiling, to the price list, or to both."""
+    """Another way to do or to buy it: changes to every ceiling, to stock, to the price list."""
 
     needed = ("name",)
 
@@ -182,4 +182,5 @@ class AlternateSchema(SpecSchema):
         "Laid over each ceiling's spec as a JSON Merge Patch (RFC 7396): objects name by name, all"
         " else whole; null takes a name out."
     )
+    stock = Changes("Laid over what is said of stock in the same way.")
     prices = Changes("Laid over the price list in the same way.")

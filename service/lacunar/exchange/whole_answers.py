@@ -43,7 +43,7 @@ _REASON = {
         "type": "object",
         "description": "With trace=1: what stood for each name in the formula.",
         "additionalProperties": {
-            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio", "Angle")]
+            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio", "Angle", "MoneyFigure")]
         },
     },
 }
@@ -53,6 +53,13 @@ _COUNT = {"count": {"type": "integer", "description": "A number of things, witho
 _RATIO = {
     "exact": {"type": "string", "description": "A fraction without a unit."},
     "decimal": {"type": "number", "description": "The same, rounded to 6 decimals."},
+}
+
+_MONEY = {
+    "type": "string",
+    "pattern": r"^-?[0-9]+\.[0-9]{2,4}$",
+    "description": "Money as text, with its decimals; never a number, which would lose some.",
+    "examples": ["1234.50"],
 }
 
 _GRID_ID = {
@@ -135,6 +142,12 @@ def _values() -> dict[str, Json]:
             {**_RATIO, **_REASON},
             list(_RATIO),
             "A number that was computed, with its reason; its unit stands where it is told.",
+        ),
+        "Money": _MONEY,
+        "MoneyFigure": _object(
+            {"amount": reference("Money"), **_REASON},
+            ["amount"],
+            "An amount of money that was computed, with its reason.",
         ),
         "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
     }

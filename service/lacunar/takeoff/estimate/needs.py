@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 from fractions import Fraction
 
-from lacunar.measure.figure import NumberFigure, given
+from lacunar.measure.figure import NumberFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.takeoff.estimate.words import MaterialPer
 from lacunar.takeoff.material_records import Bought, LineKind, MaterialLine, MaterialList
@@ -16,6 +16,8 @@ from lacunar.takeoff.quantities.quantity_records import (
     QuantityUnit,
     in_metric,
 )
+
+BOUGHT = Rule("sticks, sheets or packs of one size, as they are planned", "bought")
 
 # What the amounts of a line are told in: by its unit, and in metric units where there are any.
 _PER: Mapping[QuantityUnit, tuple[MaterialPer, MaterialPer | None]] = {
@@ -102,11 +104,12 @@ def _both_ways(
 
 
 def _size(line: MaterialLine, bought: Bought) -> BoughtSize:
+    count = Fraction(bought.quantity)
     cost = None if bought.cost is None else Decimal(bought.cost) / bought.quantity
     return BoughtSize(
         name=bought.name,
         per=_SIZES.get(line.kind, MaterialPer.PACK),
         length=bought.length,
-        quantity=given(Fraction(bought.quantity)),
+        quantity=BOUGHT.gives(count, bought=count),
         price=cost,
     )
