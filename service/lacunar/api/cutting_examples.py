@@ -3,6 +3,10 @@
 from collections.abc import Mapping
 from typing import Any
 
+from lacunar.api import ceiling_examples
+
+_DEN = ceiling_examples.EXAMPLES["three_numbers"]["value"]
+
 EXAMPLES: Mapping[str, Mapping[str, Any]] = {
     "priced_lengths": {
         "summary": "Two products, five and two priced lengths, an offcut on the rack",
@@ -57,6 +61,13 @@ EXAMPLES: Mapping[str, Mapping[str, Any]] = {
                     "grain": "length",
                 },
             ],
+        },
+    },
+    "ceiling": {
+        "summary": "A ceiling, its parts cut from one priced length of each board",
+        "value": {
+            "ceiling": _DEN,
+            "stock": {"lengths": [{"material": "1x6", "length": "16 ft", "price": 23.49}]},
         },
     },
     "nested_miters": {

@@ -18,8 +18,9 @@ be at most.
 
   lacunar cutting-plan problem.json --explain
 
-A problem is a JSON file with "stock" and "pieces", or with "sheets" and "panels"; bare lengths are
-in its "units", in or mm:
+Of a ceiling's spec, or several as {"ceilings": [...], "stock": {...}}, the parts are planned;
+material-list tells what stock can say. A problem by itself is a JSON file with "stock" and
+"pieces", or with "sheets" and "panels"; bare lengths are in its "units", in or mm:
 
   {"kerf": "1/8",
    "stock": [{"length": "8 ft", "price": 11.49}, {"length": "12 ft", "price": 17.49}],
@@ -36,7 +37,9 @@ def add_to(commands: Any) -> None:
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     command.add_argument(
-        "problem", metavar="PROBLEM.json", help="pieces and stock; - reads standard input"
+        "problem",
+        metavar="PROBLEM.json",
+        help="pieces and stock, or ceilings; - reads standard input",
     )
     command.add_argument("--explain", action="store_true", help="tell the plan in words")
     command.set_defaults(run=run)

@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, take-off, check, boards, cutting-plan, saw-settings, serve.
+"""`lacunar`: draw, layout, take-off, material-list, estimate, check, and the others its help lists.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -16,7 +16,9 @@ from lacunar.cli import (
     check,
     cutting_plan,
     draw,
+    estimate,
     layout,
+    material_list,
     saw_settings,
     serve,
     take_off,
@@ -70,6 +72,8 @@ def parser() -> argparse.ArgumentParser:
         draw,
         layout,
         take_off,
+        material_list,
+        estimate,
         check,
         boards,
         cutting_plan,

@@ -35,7 +35,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import FigureValue
 from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
-from lacunar.takeoff import part_records, taken_off
+from lacunar.takeoff import material_records, part_records, taken_off
 from lacunar.takeoff.cutting import plan_records, sheet_records
 from lacunar.takeoff.estimate import estimate_records
 from lacunar.takeoff.quantities import quantity_records
@@ -189,6 +189,12 @@ RECORDS: tuple[type, ...] = (
     estimate_records.Estimate,
     estimate_records.LineDifference,
     estimate_records.Comparison,
+    material_records.Bought,
+    material_records.PartOnLine,
+    material_records.LinePlan,
+    material_records.MaterialLine,
+    material_records.BoardDirection,
+    material_records.MaterialList,
     sheet_set.SheetEntry,
     sheet_index.SetIndex,
     Stock,

@@ -12,6 +12,7 @@ from lacunar.exchange.estimate_words import ESTIMATE_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
 from lacunar.exchange.level_words import LEVEL_WORDS
+from lacunar.exchange.material_words import MATERIAL_WORDS
 from lacunar.exchange.opening_words import OPENING_WORDS
 from lacunar.exchange.outline_answer_words import OUTLINE_WORDS
 from lacunar.exchange.sheet_index import SHEET_WORDS
@@ -329,6 +330,7 @@ ALL_WORDS: Words = {
     **FITTING_WORDS,
     **ITEM_WORDS,
     **LEVEL_WORDS,
+    **MATERIAL_WORDS,
     **DIVISION_WORDS,
     **STOCK_WORDS,
     **OPENING_WORDS,

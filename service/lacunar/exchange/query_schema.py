@@ -4,6 +4,8 @@ from enum import StrEnum
 from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
+from lacunar.exchange.estimate_tables import EstimateTable
+from lacunar.exchange.material_tables import MaterialTable
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.take_off_tables import TakeOffTable
 from lacunar.layout.moulding_records import Rake
@@ -124,6 +126,24 @@ class TakeOffQuery(SpecSchema):
 
     format = fields.OneOf("What it is sent as, before what Accept says.", BookMedia)
     table = fields.OneOf("Which table is sent as CSV; parts if left out.", TakeOffTable)
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    units = fields.OneOf(_UNITS_TOLD, Units)
+
+
+class MaterialQuery(SpecSchema):
+    """How a material list is told."""
+
+    format = fields.OneOf("What it is sent as, before what Accept says.", BookMedia)
+    table = fields.OneOf("Which table is sent as CSV; the order if left out.", MaterialTable)
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    units = fields.OneOf(_UNITS_TOLD, Units)
+
+
+class EstimateQuery(SpecSchema):
+    """How an estimate is told."""
+
+    format = fields.OneOf("What it is sent as, before what Accept says.", BookMedia)
+    table = fields.OneOf("Which table is sent as CSV; lines if left out.", EstimateTable)
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
     units = fields.OneOf(_UNITS_TOLD, Units)
 

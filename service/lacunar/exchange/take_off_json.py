@@ -34,19 +34,23 @@ class PooledTakeOff:
 
 def take_off_to_json(pooled: PooledTakeOff, *, trace: bool) -> Json:
     """Turn a take-off into JSON values; with `trace`, each figure with its reason."""
-    taken, pool, step = pooled.taken, pooled.pool, pooled.step
+    taken, step = pooled.taken, pooled.step
     write = RecordWriter(step, trace)
-    ceilings = [
-        {**write.record(ceiling), **_asked(asked, write)}
-        for ceiling, asked in zip(taken.ceilings, pool, strict=True)
-    ]
     return {
         "units": str(step.units),
-        "ceilings": ceilings,
+        "ceilings": ceilings_to_json(pooled, write),
         "parts": write.value(taken.parts),
         "quantities": write.value(taken.quantities),
         "cautions": write.value(taken.cautions),
     }
+
+
+def ceilings_to_json(pooled: PooledTakeOff, write: RecordWriter) -> list[Json]:
+    """Turn the ceilings of a take-off into JSON values, with what each was taken off by."""
+    return [
+        {**write.record(ceiling), **_asked(asked, write)}
+        for ceiling, asked in zip(pooled.taken.ceilings, pooled.pool, strict=True)
+    ]
 
 
 def _asked(asked: PooledCeiling, write: RecordWriter) -> Mapping[str, Any]:

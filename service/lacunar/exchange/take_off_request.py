@@ -13,9 +13,11 @@ from lacunar.model.spec import CeilingSpec
 ONE, SEVERAL = "ceiling", "ceilings"
 
 Path = tuple[str | int, ...]
+Pool = tuple[tuple[str, CeilingSpec], ...]
+"""Ceilings, each with the JSON pointer it stands at."""
 
 
-def read_pool(document: bytes) -> tuple[tuple[str, CeilingSpec], ...]:
+def read_pool(document: bytes) -> Pool:
     """Turn a document into the ceilings in it, each with the JSON pointer it stands at.
 
     The document is one bare spec; or an object with `ceiling`, one spec, or `ceilings`, a list of
@@ -25,9 +27,14 @@ def read_pool(document: bytes) -> tuple[tuple[str, CeilingSpec], ...]:
     >>> [pointer for pointer, _ in read_pool(b"[%s, %s]" % (den, den))]
     ['/0', '/1']
     """
+    return pool_from(read_json(document))
+
+
+def pool_from(document: JsonValue) -> Pool:
+    """The same of an already read JSON value."""
     read: list[tuple[str, CeilingSpec]] = []
     faults: list[Fault] = []
-    for path, value in specs_in(read_json(document)):
+    for path, value in specs_in(document):
         pointer = pointer_to(path)
         try:
             read.append((pointer, spec_from(value)))

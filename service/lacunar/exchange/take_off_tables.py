@@ -1,12 +1,13 @@
 """A take-off as tables: for a spreadsheet, a saw's list, or an estimate."""
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from enum import StrEnum
 
 from lacunar.exchange.csv_table import Cell, Table, length_cells, mark_cells
 from lacunar.exchange.length_json import decimal_number
 from lacunar.exchange.take_off_json import PooledTakeOff
 from lacunar.layout.names import first_few
+from lacunar.layout.records import Caution
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import LengthFigure, NumberFigure
 from lacunar.measure.length import Length
@@ -25,7 +26,8 @@ class TakeOffTable(StrEnum):
     CAUTIONS = "cautions"
 
 
-def _sized(*names: str) -> tuple[str, ...]:
+def sized_names(*names: str) -> tuple[str, ...]:
+    """Three columns for each length: as a tape reads it, in inches, in millimeters."""
     return tuple(f"{name}{unit}" for name in names for unit in ("", "_in", "_mm"))
 
 
@@ -35,14 +37,14 @@ _ENDS = tuple(
 HEADERS = {
     TakeOffTable.PARTS: (
         *("mark", "kind", "name", "quantity", "material"),
-        *_sized("thickness", "width", "length", "short_length", "cut_width", "cut_length"),
+        *sized_names("thickness", "width", "length", "short_length", "cut_width", "cut_length"),
         *_ENDS,
-        *_sized("left_notch_along", "left_notch_up", "right_notch_along", "right_notch_up"),
+        *sized_names("left_notch_along", "left_notch_up", "right_notch_along", "right_notch_up"),
         *("mitred_edges", "face", "grain", "tapered", "where"),
     ),
     TakeOffTable.PLACES: (
         *("mark", "ceiling", "ceiling_name", "of", "at", "quantity"),
-        *_sized("start", "end"),
+        *sized_names("start", "end"),
     ),
     TakeOffTable.QUANTITIES: (
         *("kind", "of", "used_for", "unit", "need", "waste", "with_waste"),
@@ -60,14 +62,14 @@ def take_off_table(pooled: PooledTakeOff, which: TakeOffTable) -> Table:
         TakeOffTable.PARTS: _parts,
         TakeOffTable.PLACES: _places,
         TakeOffTable.QUANTITIES: _quantities,
-        TakeOffTable.CEILINGS: _ceilings,
+        TakeOffTable.CEILINGS: ceiling_rows,
         TakeOffTable.ASSUMPTIONS: _assumptions,
         TakeOffTable.CAUTIONS: _cautions,
     }
     return Table(which.value.capitalize(), HEADERS[which], tuple(rows[which](pooled)))
 
 
-def _size(length: LengthFigure | Length | None, step: Step) -> tuple[Cell, Cell, Cell]:
+def size_cells(length: LengthFigure | Length | None, step: Step) -> tuple[Cell, Cell, Cell]:
     """A length as a tape reads it, then in decimals without that rounding."""
     if length is None:
         return None, None, None
@@ -91,9 +93,9 @@ def _parts(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
         )
         yield (
             *(part.mark, part.kind.value, part.name, part.quantity, part.material.name),
-            *(cell for size in sizes for cell in _size(size, step)),
+            *(cell for size in sizes for cell in size_cells(size, step)),
             *(cell for end in (part.left, part.right) for cell in _end(end)),
-            *(cell for size in notches for cell in _size(size, step)),
+            *(cell for size in notches for cell in size_cells(size, step)),
             *(part.mitred_edges, part.face and part.face.value, part.grain.value),
             "yes" if part.tapered else "no",
             _where(part, several=several),
@@ -125,8 +127,8 @@ def _places(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
             yield (
                 *(part.mark, place.ceiling, names[place.ceiling]),
                 *(" ".join(place.of), place.at, place.quantity),
-                *_size(place.start, pooled.step),
-                *_size(place.end, pooled.step),
+                *size_cells(place.start, pooled.step),
+                *size_cells(place.end, pooled.step),
             )
 
 
@@ -134,18 +136,20 @@ def _quantities(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
     for each in pooled.taken.quantities:
         yield (
             *(each.kind.value, each.of, each.used_for.value, each.unit.value),
-            *(_number(figure) for figure in (each.need, each.waste, each.with_waste)),
+            *(number_cell(figure) for figure in (each.need, each.waste, each.with_waste)),
             each.metric_unit and each.metric_unit.value,
-            *(_number(figure) for figure in (each.metric_need, each.metric_with_waste)),
+            *(number_cell(figure) for figure in (each.metric_need, each.metric_with_waste)),
             each.need.rule.name,
         )
 
 
-def _number(figure: NumberFigure | None) -> Cell:
+def number_cell(figure: NumberFigure | None) -> Cell:
+    """A number in decimals."""
     return None if figure is None else decimal_number(figure.value)
 
 
-def _ceilings(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
+def ceiling_rows(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
+    """Ceilings, a row to each."""
     for taken, asked in zip(pooled.taken.ceilings, pooled.pool, strict=True):
         yield taken.number, taken.name, taken.coffers, asked.digest
 
@@ -153,14 +157,20 @@ def _ceilings(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
 def _assumptions(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
     for taken, asked in zip(pooled.taken.ceilings, pooled.pool, strict=True):
         for each in asked.assumptions:
-            yield taken.number, each.pointer, _told(each.value, pooled.step), each.reason
+            yield taken.number, each.pointer, told_cell(each.value, pooled.step), each.reason
 
 
 def _cautions(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
-    for caution in pooled.taken.cautions:
-        told = (f"{name} {_told(each, pooled.step)}" for name, each in caution.figures.items())
+    return caution_rows(pooled.taken.cautions, pooled.step)
+
+
+def caution_rows(cautions: Iterable[Caution], step: Step) -> Iterator[tuple[Cell, ...]]:
+    """Cautions, a row to each."""
+    for caution in cautions:
+        told = (f"{name} {told_cell(each, step)}" for name, each in caution.figures.items())
         yield caution.code, caution.text, "; ".join(told)
 
 
-def _told(value: Length | int | str, step: Step) -> str:
-    return str(_size(value, step)[0]) if isinstance(value, Length) else str(value)
+def told_cell(value: Length | int | str, step: Step) -> str:
+    """A value as text, lengths as a tape reads them."""
+    return str(size_cells(value, step)[0]) if isinstance(value, Length) else str(value)

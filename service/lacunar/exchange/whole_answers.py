@@ -1,6 +1,7 @@
 """The answers that are put together from records, and what lengths and figures are written as."""
 
 from lacunar.exchange.answer_schema import Json, record_schemas, reference
+from lacunar.exchange.estimate_answers import estimate_answer
 from lacunar.measure.rounding import STEPS
 from lacunar.measure.units import Units
 from lacunar.model.panel import PanelKind
@@ -43,7 +44,10 @@ _REASON = {
         "type": "object",
         "description": "With trace=1: what stood for each name in the formula.",
         "additionalProperties": {
-            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio", "Angle", "MoneyFigure")]
+            "anyOf": [
+                reference(name)
+                for name in ("Length", "CountFigure", "Ratio", "Angle", "MoneyFigure")
+            ]
         },
     },
 }
@@ -81,6 +85,8 @@ _MEASURED = {
     " where nothing was measured.",
 }
 
+_SOLVER = {"solver": {"type": "string", "description": "What solved the linear programs."}}
+
 _ENGINE = {
     "type": "object",
     "description": "Names and versions of what computed and drew: the bytes of an answer depend on"
@@ -103,6 +109,7 @@ def answer_schemas() -> dict[str, Json]:
     saw = _told_in(records.pop("SawSheet"), cautions)
     boards = _told_in(records.pop("LoneBoards"), {})
     index = records.pop("SetIndex")
+    ceilings = _ceilings(records.pop("TakenCeiling"))
     return {
         **_values(),
         "Engine": _ENGINE,
@@ -115,7 +122,9 @@ def answer_schemas() -> dict[str, Json]:
         ),
         "Boards": boards,
         "CuttingAnswer": _cutting(),
-        "TakeOff": _take_off(records.pop("TakenCeiling")),
+        "TakeOff": _take_off(ceilings),
+        "MaterialListAnswer": _materials(records.pop("MaterialList"), ceilings),
+        "EstimateAnswer": estimate_answer(records.pop("Estimate"), ceilings, _engine()),
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -241,13 +250,12 @@ def _cutting() -> Json:
             "description": "The plans of panels; null where none were asked for.",
         },
     }
-    solver = {"solver": {"type": "string", "description": "What solved the linear programs."}}
     words = "How pieces are cut from stock."
     told = _told_in({"properties": members, "description": words}, {})
     return {
         **told,
-        "required": [*told["required"], *solver],
-        "properties": told["properties"] | solver,
+        "required": [*told["required"], *_SOLVER],
+        "properties": told["properties"] | _SOLVER,
     }
 
 
@@ -289,9 +297,9 @@ def _told_in(record: Json, more: Json) -> Json:
     )
 
 
-def _take_off(ceiling: Json) -> Json:
-    """A take-off: its ceilings with what they were taken off by, and what they are made of."""
-    ceilings = _object(
+def _ceilings(ceiling: Json) -> Json:
+    """The ceilings of a take-off with what they were taken off by."""
+    each = _object(
         {
             **ceiling["properties"],
             "digest": _DIGEST,
@@ -304,6 +312,26 @@ def _take_off(ceiling: Json) -> Json:
         None,
         ceiling["description"],
     )
+    return {
+        "type": "array",
+        "items": each,
+        "description": "The ceilings, in the order in which they were sent.",
+    }
+
+
+def _materials(record: Json, ceilings: Json) -> Json:
+    """A material list with the ceilings it is for."""
+    told = _told_in(record, {})
+    more = {"ceilings": ceilings, **_SOLVER}
+    return {
+        **told,
+        "required": [*told["required"], *more],
+        "properties": told["properties"] | more,
+    }
+
+
+def _take_off(ceilings: Json) -> Json:
+    """A take-off: its ceilings, and what they are made of."""
     return _object(
         {
             "units": {
@@ -311,11 +339,7 @@ def _take_off(ceiling: Json) -> Json:
                 "enum": list(Units),
                 "description": "The units texts and exact values are told in.",
             },
-            "ceilings": {
-                "type": "array",
-                "items": ceilings,
-                "description": "The ceilings, in the order in which they were sent.",
-            },
+            "ceilings": ceilings,
             "parts": _list("Part", "Every part, under a mark that all ceilings share."),
             "quantities": _list("Quantity", "What is needed of everything, waste apart."),
             "cautions": _list("Caution", "Advice about parts, and what is not counted."),

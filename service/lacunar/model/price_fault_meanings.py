@@ -53,6 +53,11 @@ PRICE_FAULTS = {
         "Work is paid by something that does not count what is named.",
         "Name parts by the foot and piece, joints by the joint, settings of a saw by the set-up.",
     ),
+    "ceiling_and_ceilings": FaultMeaning(
+        "One ceiling and a list",
+        "Both one ceiling and a list of ceilings are sent.",
+        "Put all of them into the list.",
+    ),
     "alternate_misfit": FaultMeaning(
         "Alternate not readable",
         "With an alternate's changes, its ceiling or its prices no longer fit.",

@@ -23,6 +23,16 @@ TAKE_OFF_FAULTS = {
         "The ceilings pooled in one take-off have more coffers than are taken off at once.",
         "Take them off in several parts.",
     ),
+    "pack_out_of_bounds": FaultMeaning(
+        "Pack out of bounds",
+        "A pack is said to hold nothing, or more than is sold in one.",
+        "Check the figure and its unit.",
+    ),
+    "pack_unit_unlike": FaultMeaning(
+        "Pack in another unit",
+        "A pack is said to hold so much of a unit in which what it is of is not told.",
+        "Say how much it holds in the unit that the material list has, or its metric one.",
+    ),
     "pool_empty": FaultMeaning(
         "No ceiling in a take-off",
         "A take-off was asked for with an empty list of ceilings.",

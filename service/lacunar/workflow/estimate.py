@@ -2,7 +2,7 @@
 
 from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, TypeVar
 
 from lacunar.drawing.painters.engine import engine
 from lacunar.exchange.csv_table import csv_bytes
@@ -33,13 +33,13 @@ from lacunar.model import limits
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.spec import CeilingSpec
 from lacunar.takeoff.buying.material_list import Listed
-from lacunar.takeoff.buying.said import StockSaid
 from lacunar.takeoff.estimate.comparing import compare
 from lacunar.takeoff.estimate.deciding import DecidedPrices, decide_prices
 from lacunar.takeoff.estimate.estimated import estimate
-from lacunar.takeoff.estimate.needs import needs_of
 from lacunar.workflow.material_list import materials_of
 from lacunar.workflow.take_off import take_off_of
+
+Made = TypeVar("Made")
 
 Document = tuple[str, bytes]
 """The name of a document, and its bytes."""
@@ -145,9 +145,7 @@ class _Bench:
             return None
         return _estimated(pooled, listed, decided)
 
-    def _tried[Made](
-        self, part: str, moved: Moved, make: Callable[[], Made]
-    ) -> Made | None:
+    def _tried(self, part: str, moved: Moved, make: Callable[[], Made]) -> Made | None:
         try:
             return make()
         except SpecRefused as refused:
@@ -177,8 +175,7 @@ def _specs(asked: Asked) -> tuple[CeilingSpec, ...]:
 
 def _estimated(pooled: PooledTakeOff, listed: Listed, decided: DecidedPrices) -> PricedTakeOff:
     layouts = [each.layout for each in pooled.pool]
-    needs = needs_of(listed.materials, pooled.taken.quantities)
-    made = estimate(layouts, pooled.taken, needs, decided.prices)
+    made = estimate(layouts, pooled.taken, listed.materials, decided.prices)
     return PricedTakeOff(pooled, made, listed.assumptions, decided.assumptions)
 
 

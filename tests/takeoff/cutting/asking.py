@@ -2,8 +2,9 @@
 
 from fractions import Fraction
 
-from lacunar.exchange.cutting_json import read_cutting
+from lacunar.exchange.cutting_json import cutting_from
 from lacunar.exchange.json_bytes import json_bytes
+from lacunar.exchange.strict_json import read_json
 from lacunar.measure.length import Length
 from lacunar.takeoff.cutting.deciding import decide
 from lacunar.takeoff.cutting.lengths import plan_lengths
@@ -24,7 +25,7 @@ def inches(amount):
 
 def planned(**document):
     """The plans of lengths for a document."""
-    decided = decide(read_cutting(json_bytes(document)))
+    decided = decide(cutting_from(read_json(json_bytes(document))))
     return plan_lengths(decided.lengths, patient())
 
 
@@ -36,7 +37,7 @@ def plan(**document):
 
 def sheet_plan(**document):
     """The only plan of sheets for a document with one material."""
-    decided = decide(read_cutting(json_bytes(document)))
+    decided = decide(cutting_from(read_json(json_bytes(document))))
     (only,) = plan_sheets(decided.sheets, patient()).plans
     return only
 

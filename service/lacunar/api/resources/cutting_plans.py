@@ -22,7 +22,9 @@ OPERATIONS = (
         tag="Calculator",
         summary="Plan how pieces are cut from stock",
         description=(
-            "Takes pieces and the priced lengths they may be cut from, or panels and sheets, and"
+            "Takes pieces and the priced lengths they may be cut from, or panels and sheets; or"
+            " ceilings, with what is sold and on hand beside them, whose parts are then the pieces"
+            " and panels, by their part marks; and"
             " answers with plans of least cost: what to buy, how each stick is cut, and each sheet"
             " from edge to edge in a stated order, what is left. Each plan states the"
             " least that any plan can cost, whether it is proven best, and whole numbers by which"
@@ -33,7 +35,7 @@ OPERATIONS = (
         media=(Media(JSON, {"$ref": "#/components/schemas/CuttingAnswer"}, "The plans."),),
         statuses=(400, 406, 413, 415, 422),
         answer=plan,
-        document="CuttingSpec",
+        document="CuttingAsked",
         examples=cutting_examples.EXAMPLES,
     ),
 )

@@ -22,7 +22,7 @@ from lacunar.takeoff.estimate.said import (
     TaxedOn,
     WorkSpec,
 )
-from lacunar.takeoff.estimate.words import COUNTED, PAID_WITH, LaborPer, Work
+from lacunar.takeoff.estimate.words import COUNTED, PAID_WITH, PARTS, LaborPer, Work
 
 # A practitioner's figure, common practice, no source: crown made up as frames on the bench takes
 # about half the time of coping it piece by piece in its place.
@@ -108,7 +108,7 @@ def _all_counted(per: LaborPer) -> tuple[Work, ...]:
 def _pays_for(of: tuple[Work, ...]) -> tuple[Work, ...]:
     """Kinds of parts; settings of a saw pay for none."""
     paid = (part for each in of for part in PAID_WITH.get(each, (each,)))
-    return tuple(dict.fromkeys(paid))
+    return tuple(part for part in dict.fromkeys(paid) if part in PARTS)
 
 
 def _usual_name(row: WorkSpec) -> str:

@@ -13,32 +13,33 @@ from lacunar.takeoff.estimate.estimate_records import (
 from lacunar.takeoff.estimate.labor_counts import labor_counts
 from lacunar.takeoff.estimate.labor_lines import labor_lines, other_lines
 from lacunar.takeoff.estimate.material_lines import STOCK, material_lines
-from lacunar.takeoff.estimate.needs import Need
+from lacunar.takeoff.estimate.needs import Need, needs_of
 from lacunar.takeoff.estimate.price_list import PriceList
 from lacunar.takeoff.estimate.totals import totals
+from lacunar.takeoff.material_records import MaterialList
 from lacunar.takeoff.taken_off import TakenOff
 
-# Cautions of a take-off that tell of something that is built and not counted.
+# Cautions of take-offs that tell of something that is built and not counted.
 NOT_COUNTED = frozenset(
     {"cut_coffers_not_taken_off", "tapers_not_taken_off", "fasteners_not_counted"}
 )
 
 
 def estimate(
-    layouts: Sequence[Layout], taken: TakenOff, needs: Sequence[Need], prices: PriceList
+    layouts: Sequence[Layout], taken: TakenOff, materials: MaterialList, prices: PriceList
 ) -> Estimate:
     """Turn ceilings, their take-off and what is bought for it into an estimate.
 
-    Parameters: `layouts` and `taken` of the same ceilings; `needs`, the materials that are paid
-    for; `prices`.
+    Parameters: `layouts`, `taken` and `materials` of the same ceilings; `prices`.
     """
-    counts = labor_counts(layouts, taken)
+    counts = labor_counts(layouts, taken, materials)
+    needs = needs_of(materials, taken.quantities)
     found = list(_priced(counts, len(layouts), needs, prices))
     lines = tuple(each for each in found if isinstance(each, EstimateLine))
     unpriced = tuple(each for each in found if isinstance(each, Unpriced))
     by_stock = [line.name for line in lines if line.priced_at == STOCK]
     used = {line.priced_at for line in lines}
-    left_out = [caution for caution in taken.cautions if caution.code in NOT_COUNTED]
+    left_out = [caution for caution in materials.cautions if caution.code in NOT_COUNTED]
     return Estimate(
         currency=prices.currency,
         lines=lines,
@@ -46,7 +47,7 @@ def estimate(
         counts=counts,
         totals=totals(lines, prices.added, complete=not unpriced and not left_out),
         unused_prices=tuple(pointer for pointer in _pointers(prices) if pointer not in used),
-        cautions=(*taken.cautions, *_cautions(prices, by_stock)),
+        cautions=(*materials.cautions, *_cautions(prices, by_stock)),
     )
 
 

@@ -10,6 +10,7 @@ from lacunar.measure.length import ZERO
 from lacunar.takeoff.estimate.estimate_records import LaborCount
 from lacunar.takeoff.estimate.set_ups import set_ups
 from lacunar.takeoff.estimate.words import LaborPer, Work
+from lacunar.takeoff.material_records import MaterialList
 from lacunar.takeoff.part_records import EndCut, Part, PartKind
 from lacunar.takeoff.quantities.quantity_records import FOOT, QuantityUnit, Terms, in_metric
 from lacunar.takeoff.taken_off import TakenOff
@@ -22,8 +23,10 @@ _CORNERS: Mapping[Work, tuple[PartKind, EndCut, int]] = {
 }
 
 
-def labor_counts(layouts: Sequence[Layout], taken: TakenOff) -> tuple[LaborCount, ...]:
-    """Turn ceilings and their take-off into everything that labor can be counted by.
+def labor_counts(
+    layouts: Sequence[Layout], taken: TakenOff, materials: MaterialList
+) -> tuple[LaborCount, ...]:
+    """Turn ceilings, their take-off and what is bought into all that labor can be counted by.
 
     Feet are net. Settings of a saw are counted once for all ceilings, as parts are made together.
     """
@@ -31,6 +34,7 @@ def labor_counts(layouts: Sequence[Layout], taken: TakenOff) -> tuple[LaborCount
         *_parts(taken.parts),
         *_crossings(layouts),
         *_splices(layouts),
+        *_joined(materials),
         *_corners(taken.parts),
         *set_ups(taken.parts),
         _coffers(taken),
@@ -109,6 +113,21 @@ def _splices(layouts: Sequence[Layout]) -> Iterator[LaborCount]:
         count = sum((_product(row) for row in rows), Fraction(0)) / 2
         figure = Terms("pieces * ends", rows).figure("splices: two ends at each", " / 2", count)
         yield LaborCount(LaborPer.JOINT, Work.SPLICE, figure, tuple(beams))
+
+
+def _joined(materials: MaterialList) -> Iterator[LaborCount]:
+    """Joints in parts that are longer than all stock: one less than pieces in each."""
+    parts = [part for line in materials.lines for part in line.parts if part.pieces_each > 1]
+    if parts:
+        rows: list[Mapping[str, Operand]] = [
+            {"quantity": part.quantity, "pieces": part.pieces_each} for part in parts
+        ]
+        count = Fraction(sum(part.quantity * (part.pieces_each - 1) for part in parts))
+        figure = Terms("quantity * (pieces - 1)", rows).figure(
+            "joints of parts longer than stock", "", count
+        )
+        marks = tuple(part.mark for part in parts)
+        yield LaborCount(LaborPer.JOINT, Work.JOINED_PART, figure, marks)
 
 
 def _product(row: Mapping[str, Operand]) -> Fraction:

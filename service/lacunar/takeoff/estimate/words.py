@@ -48,7 +48,11 @@ class OtherPer(StrEnum):
 
 
 class Work(StrEnum):
-    """What labor is counted of: kinds of parts, of joints, and of settings of a saw."""
+    """What labor is counted of: kinds of parts, of joints, and of settings of a saw.
+
+    A `splice` is a joint that the layout places within a board; a `joined_part` one in a part that
+    is longer than all stock.
+    """
 
     SIDE = PartKind.SIDE.value
     BOTTOM = PartKind.BOTTOM.value
@@ -71,6 +75,7 @@ class Work(StrEnum):
     ANGLED_CORNER = "angled_corner"
     END_AT_ANGLED_WALL = "end_at_angled_wall"
     SPLICE = "splice"
+    JOINED_PART = "joined_part"
     CROWN_MITER = "crown_miter"
     CROWN_COPE = "crown_cope"
     FLAT_MITER = "flat_miter"
@@ -91,7 +96,14 @@ CROSSINGS = (
     Work.ANGLED_CORNER,
     Work.END_AT_ANGLED_WALL,
 )
-JOINTS = (*CROSSINGS, Work.SPLICE, Work.CROWN_MITER, Work.CROWN_COPE, Work.FLAT_MITER)
+JOINTS = (
+    *CROSSINGS,
+    Work.SPLICE,
+    Work.JOINED_PART,
+    Work.CROWN_MITER,
+    Work.CROWN_COPE,
+    Work.FLAT_MITER,
+)
 SET_UPS = (Work.LENGTH_STOP, Work.END_ANGLE, Work.RIP_WIDTH, Work.EDGE_BEVEL)
 
 # What is counted by each; by the coffer and the hour `of` says what is paid for with it.
@@ -106,9 +118,10 @@ COUNTED = {
 }
 
 _BEAM_BOARDS = (Work.SIDE, Work.BOTTOM, Work.UPPER_BOARD)
-# Whose work is paid for with a joint of each kind.
+# Whose work is paid for with a joint of each kind; parts of any kind may be joined.
 PAID_WITH = {
     **dict.fromkeys((*CROSSINGS, Work.SPLICE), _BEAM_BOARDS),
+    Work.JOINED_PART: (),
     Work.CROWN_MITER: (Work.CROWN,),
     Work.CROWN_COPE: (Work.CROWN,),
     Work.FLAT_MITER: (Work.FLAT_MOULDING,),

@@ -1,0 +1,69 @@
+"""The shapes of documents with one ceiling or several, as JSON Schema."""
+
+from lacunar.exchange.answer_schema import Json
+from lacunar.exchange.estimate_request import ALTERNATES, PRICES
+from lacunar.exchange.stock_json import STOCK
+from lacunar.exchange.take_off_request import ONE, SEVERAL
+from lacunar.model import limits, price_limits
+
+
+def ceiling_pool(ceiling: Json, beside: Json | None = None) -> Json:
+    """One ceiling or several, as a take-off is asked for with; what may stand beside them."""
+    several = _several(ceiling)
+    one = {**ceiling, "description": "One ceiling."}
+    named = ({ONE: one}, {SEVERAL: several})
+    objects = [
+        {
+            "type": "object",
+            "additionalProperties": False,
+            "required": list(properties),
+            "properties": {**properties, **(beside or {})},
+        }
+        for properties in named
+    ]
+    return {
+        "description": "A bare spec; or an object with one ceiling or several; or a bare list.",
+        "oneOf": [ceiling, *objects, several],
+    }
+
+
+def _several(ceiling: Json) -> Json:
+    return {
+        "type": "array",
+        "items": ceiling,
+        "minItems": 1,
+        "maxItems": limits.POOLED_CEILINGS,
+        "description": "Ceilings that are pooled.",
+    }
+
+
+def estimate_asked(ceiling: Json, stock: Json, beside: tuple[Json, Json]) -> Json:
+    """One ceiling or several, stock if any is told, a price list, and alternates.
+
+    Parameters: schemas of one `ceiling` and of `stock`; `beside`, of a price list and of an
+    alternate.
+    """
+    prices, alternate = beside
+    shared = {
+        STOCK: {**stock, "description": "What is sold and on hand; left out, usual stock."},
+        PRICES: {**prices, "description": "The price list, with labor rates."},
+        ALTERNATES: {
+            "type": "array",
+            "items": alternate,
+            "maxItems": price_limits.ALTERNATES,
+            "description": f"Other ways to do or to buy it. At most {price_limits.ALTERNATES}.",
+        },
+    }
+    named = ({ONE: {**ceiling, "description": "One ceiling."}}, {SEVERAL: _several(ceiling)})
+    return {
+        "description": "One ceiling or several that are pooled, with prices.",
+        "oneOf": [
+            {
+                "type": "object",
+                "additionalProperties": False,
+                "required": [*properties, PRICES],
+                "properties": {**properties, **shared},
+            }
+            for properties in named
+        ],
+    }
