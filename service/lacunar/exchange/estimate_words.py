@@ -58,6 +58,8 @@ ESTIMATE_WORDS: Mapping[str, Mapping[str, str]] = {
         "unpriced": "What no price was found for; nothing is ever priced by a default.",
         "counts": "All that labor can be paid by, whether or not it is.",
         "totals": "From the lines to the total.",
+        "not_counted": "Codes of cautions about what is built and not in the take-off, so that the"
+        " total is incomplete.",
         "unused_prices": "Places in the price list of prices that nothing was priced by.",
         "cautions": "Advice, and what is built and not counted.",
     },

@@ -16,10 +16,11 @@ from lacunar.takeoff.estimate.estimate_records import (
     EstimateLine,
     EstimateSection,
     LaborCount,
+    Per,
     Unpriced,
     UnpricedReason,
 )
-from lacunar.takeoff.estimate.words import LaborPer
+from lacunar.takeoff.estimate.words import LaborPer, MaterialPer, OtherPer
 
 _REASONS = {
     UnpricedReason.NO_PRICE: "no price is given",
@@ -65,7 +66,7 @@ def _told(priced: PricedTakeOff, units: Units) -> Iterator[str]:
 
 
 def _line(line: EstimateLine, currency: str, units: Units) -> Iterator[str]:
-    yield figure_in_words(f"{line.name}, by the {_words(line.per)}", line.quantity, units)
+    yield figure_in_words(f"{line.name}, {_by(line.per)}", line.quantity, units)
     if line.hours is not None and line.per is not LaborPer.HOUR:
         yield figure_in_words(f"{line.name}, hours", line.hours, units)
     yield figure_in_words(f"{line.name}, {currency}", line.amount, units)
@@ -75,7 +76,7 @@ def _line(line: EstimateLine, currency: str, units: Units) -> Iterator[str]:
 
 def _count(count: LaborCount, units: Units) -> str:
     of = "" if count.of is None else f" of {_words(count.of)}"
-    return figure_in_words(f"By the {_words(count.per)}{of}", count.count, units)
+    return figure_in_words(f"{_by(count.per).capitalize()}{of}", count.count, units)
 
 
 def _totals(estimate: Estimate, units: Units) -> Iterator[str]:
@@ -84,7 +85,9 @@ def _totals(estimate: Estimate, units: Units) -> Iterator[str]:
         if isinstance(figure, Figure):
             yield figure_in_words(_words(field.name).capitalize(), figure, units)
     if not estimate.totals.complete:
-        yield f"The total of {_total(estimate)} is incomplete: it will be more."
+        why = [f"{len(estimate.unpriced)} without a price"] if estimate.unpriced else []
+        why += [_words(code) for code in estimate.not_counted]
+        yield f"The total of {_total(estimate)} is incomplete ({', '.join(why)}): it will be more."
 
 
 def _total(estimate: Estimate) -> str:
@@ -108,7 +111,7 @@ def _alternate(alternate: PricedAlternate, units: Units) -> Iterator[str]:
     yield f"Direct cost {_more(compared.direct)}, selling price {_more(compared.selling_price)}."
     yield f"Total {_total(alternate.priced.estimate)}, {_more(compared.total)}."
     if not compared.comparable:
-        yield "One of the two is incomplete, so that they cannot be compared as they stand."
+        yield "One of the two is incomplete, or both: what is left out is not compared."
     yield from (_unpriced(each) for each in alternate.priced.estimate.unpriced)
     for assumption in alternate.priced.price_assumptions:
         yield f"Assumed {assumption_line(assumption, units)}"
@@ -118,6 +121,10 @@ def _more(difference: Decimal) -> str:
     if not difference:
         return "the same"
     return f"{money_text(abs(difference))} {'more' if difference > 0 else 'less'}"
+
+
+def _by(per: Per) -> str:
+    return per.value if per in (MaterialPer.EACH, OtherPer.EACH) else f"by the {_words(per)}"
 
 
 def _words(word: str) -> str:

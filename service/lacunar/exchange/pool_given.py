@@ -45,7 +45,7 @@ def estimate_asked(ceiling: Json, stock: Json, beside: tuple[Json, Json]) -> Jso
     """
     prices, alternate = beside
     shared = {
-        STOCK: {**stock, "description": "What is sold and on hand; left out, usual stock."},
+        STOCK: stock,
         PRICES: {**prices, "description": "The price list, with labor rates."},
         ALTERNATES: {
             "type": "array",

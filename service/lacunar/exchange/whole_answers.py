@@ -109,7 +109,8 @@ def answer_schemas() -> dict[str, Json]:
     saw = _told_in(records.pop("SawSheet"), cautions)
     boards = _told_in(records.pop("LoneBoards"), {})
     index = records.pop("SetIndex")
-    ceilings = _ceilings(records.pop("TakenCeiling"))
+    ceilings = _ceilings(records["TakenCeiling"])
+    priced = estimate_answer(records.pop("Estimate"), ceilings, _engine())
     return {
         **_values(),
         "Engine": _ENGINE,
@@ -124,7 +125,7 @@ def answer_schemas() -> dict[str, Json]:
         "CuttingAnswer": _cutting(),
         "TakeOff": _take_off(ceilings),
         "MaterialListAnswer": _materials(records.pop("MaterialList"), ceilings),
-        "EstimateAnswer": estimate_answer(records.pop("Estimate"), ceilings, _engine()),
+        "EstimateAnswer": priced,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -154,7 +155,10 @@ def _values() -> dict[str, Json]:
         ),
         "Money": _MONEY,
         "MoneyFigure": _object(
-            {"amount": reference("Money"), **_REASON},
+            {
+                "amount": {**reference("Money"), "description": "The amount [currency]."},
+                **_REASON,
+            },
             ["amount"],
             "An amount of money that was computed, with its reason.",
         ),

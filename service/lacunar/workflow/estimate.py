@@ -32,10 +32,12 @@ from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.spec import CeilingSpec
+from lacunar.takeoff.buying.cut_materials import cut_materials
 from lacunar.takeoff.buying.material_list import Listed
 from lacunar.takeoff.estimate.comparing import compare
 from lacunar.takeoff.estimate.deciding import DecidedPrices, decide_prices
 from lacunar.takeoff.estimate.estimated import estimate
+from lacunar.takeoff.estimate.sold import sold_at
 from lacunar.workflow.material_list import materials_of
 from lacunar.workflow.take_off import take_off_of
 
@@ -140,7 +142,7 @@ class _Bench:
         pooled = self._tried(CHANGES, moved, lambda: self._pooled(asked))
         if decided is None or pooled is None:
             return None
-        listed = self._tried(STOCK, moved, lambda: self._materials(asked, pooled))
+        listed = self._tried(STOCK, moved, lambda: self._materials(asked, pooled, decided))
         if listed is None or self.faults:
             return None
         return _estimated(pooled, listed, decided)
@@ -162,10 +164,12 @@ class _Bench:
             self.taken[specs] = pooled
         return self.taken[specs]
 
-    def _materials(self, asked: Asked, pooled: PooledTakeOff) -> Listed:
-        key = _specs(asked), asked.stock
+    def _materials(self, asked: Asked, pooled: PooledTakeOff, decided: DecidedPrices) -> Listed:
+        materials = cut_materials(pooled.taken.parts, pooled.step.units)
+        stock = sold_at(asked.stock, materials, decided.prices.materials)
+        key = _specs(asked), stock
         if key not in self.listed:
-            self.listed[key] = materials_of(pooled, asked.stock).listed
+            self.listed[key] = materials_of(pooled, stock).listed
         return self.listed[key]
 
 

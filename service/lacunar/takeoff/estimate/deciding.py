@@ -10,6 +10,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import SpecRefused
 from lacunar.takeoff.estimate.price_list import (
     Added,
+    FrameShare,
     LaborRate,
     MaterialPrice,
     OtherPrice,
@@ -132,17 +133,17 @@ def _beside(
         "frames made on the bench take about half the time of coping in place",
     )
     if coped is not None:
-        yield replace(
-            _only(coped, Work.CROWN_MITER), name=f"{coped.name}, as bench frames", times=settled
-        )
+        yield _following(coped, Work.CROWN_MITER, FrameShare(settled, of_coping=True))
     elif mitred is not None:
-        yield replace(
-            _only(mitred, Work.CROWN_COPE), name=f"{mitred.name}, coped in place", parted_by=settled
-        )
+        yield _following(mitred, Work.CROWN_COPE, FrameShare(settled, of_coping=False))
 
 
-def _only(rate: LaborRate, work: Work) -> LaborRate:
-    return replace(rate, of=(work,), pays_for=_pays_for((work,)))
+def _following(rate: LaborRate, work: Work, beside: FrameShare) -> LaborRate:
+    """The rate of other work that follows from one that is given."""
+    how = "as bench frames" if beside.of_coping else "coped in place"
+    return replace(
+        rate, name=f"{rate.name}, {how}", of=(work,), pays_for=_pays_for((work,)), beside=beside
+    )
 
 
 def _added(said: PriceListSpec, assuming: Assuming) -> Added:

@@ -107,7 +107,8 @@ class Totals:
 class Estimate:
     """What ceilings cost: lines, what has no price, all that labor is counted by, and totals.
 
-    `unused_prices` are the places in the price list of prices that nothing was priced by.
+    `not_counted` are codes of cautions about what is built and not in the take-off;
+    `unused_prices` the places in the price list of prices that nothing was priced by.
     """
 
     currency: str
@@ -115,6 +116,7 @@ class Estimate:
     unpriced: tuple[Unpriced, ...]
     counts: tuple[LaborCount, ...]
     totals: Totals
+    not_counted: tuple[str, ...]
     unused_prices: tuple[str, ...]
     cautions: tuple[Caution, ...]
 

@@ -39,13 +39,15 @@ def estimate(
     unpriced = tuple(each for each in found if isinstance(each, Unpriced))
     by_stock = [line.name for line in lines if line.priced_at == STOCK]
     used = {line.priced_at for line in lines}
-    left_out = [caution for caution in materials.cautions if caution.code in NOT_COUNTED]
+    codes = [each.code for each in materials.cautions if each.code in NOT_COUNTED]
+    not_counted = tuple(dict.fromkeys(codes))
     return Estimate(
         currency=prices.currency,
         lines=lines,
         unpriced=unpriced,
         counts=counts,
-        totals=totals(lines, prices.added, complete=not unpriced and not left_out),
+        totals=totals(lines, prices.added, complete=not unpriced and not not_counted),
+        not_counted=not_counted,
         unused_prices=tuple(pointer for pointer in _pointers(prices) if pointer not in used),
         cautions=(*materials.cautions, *_cautions(prices, by_stock)),
     )

@@ -17,14 +17,15 @@ from lacunar.takeoff.estimate.price_list import LaborRate, OtherPrice
 from lacunar.takeoff.estimate.words import LaborPer, OtherPer
 
 HOURS = Rule("hours: what is counted, by what one takes", "count * hours_each")
-HOURS_SHARED = Rule(
-    "hours: what is counted, by what one takes, by the share that frames take of coping",
-    "count * hours_each * times / parted_by",
-)
 BY_THE_HOUR = Rule("hours by the rate, to the hundredth", "cents(hours * price)")
-PRICE_SHARED = Rule(
-    "count by price, by the share that frames take of coping, to the hundredth",
-    "cents(quantity * price * times / parted_by)",
+# Frames by what coping takes, and coping by what frames take: hours, then money.
+OF_COPING = (
+    Rule("hours of frames: their share of coping's", "count * hours_each * frame_share"),
+    Rule("frames at their share of coping's price", "cents(quantity * price * frame_share)"),
+)
+OF_FRAMES = (
+    Rule("hours of coping, of which frames take a share", "count * hours_each / frame_share"),
+    Rule("coping, of whose price frames take a share", "cents(quantity * price / frame_share)"),
 )
 
 
@@ -107,29 +108,32 @@ def _coffers(
 def _hours(rate: LaborRate, counted: NumberFigure) -> NumberFigure | None:
     if rate.hours is None:
         return None
-    worked = counted.value * rate.hours * rate.times / rate.parted_by
-    told: dict[str, Operand] = {"count": counted.value, "hours_each": rate.hours}
-    rule = HOURS
-    if _shared(rate):
-        rule = HOURS_SHARED
-        told |= {"times": rate.times, "parted_by": rate.parted_by}
+    rule, told = HOURS, _with_share(rate, {"count": counted.value, "hours_each": rate.hours})
+    if rate.beside is not None:
+        rule = (OF_COPING if rate.beside.of_coping else OF_FRAMES)[0]
     gives = rule.approximates if counted.approximate else rule.gives
-    return gives(worked, **told)
+    return gives(counted.value * rate.hours * _factor(rate), **told)
 
 
-def _shared(rate: LaborRate) -> bool:
-    return rate.times != 1 or rate.parted_by != 1
+def _factor(rate: LaborRate) -> Fraction:
+    beside = rate.beside
+    if beside is None:
+        return Fraction(1)
+    return beside.share if beside.of_coping else 1 / beside.share
+
+
+def _with_share(rate: LaborRate, told: dict[str, Operand]) -> dict[str, Operand]:
+    return told if rate.beside is None else told | {"frame_share": rate.beside.share}
 
 
 def _amount(rate: LaborRate, counted: NumberFigure, hours: NumberFigure | None) -> MoneyFigure:
     price = Fraction(rate.price)
     if hours is not None:
         return rounded(BY_THE_HOUR, hours.value * price, hours=hours.value, price=rate.price)
-    exact = counted.value * price * rate.times / rate.parted_by
-    told: dict[str, Operand] = {"quantity": counted.value, "price": rate.price}
-    if not _shared(rate):
-        return rounded(BY_PRICE, exact, **told)
-    return rounded(PRICE_SHARED, exact, **told, times=rate.times, parted_by=rate.parted_by)
+    rule, told = BY_PRICE, _with_share(rate, {"quantity": counted.value, "price": rate.price})
+    if rate.beside is not None:
+        rule = (OF_COPING if rate.beside.of_coping else OF_FRAMES)[1]
+    return rounded(rule, counted.value * price * _factor(rate), **told)
 
 
 def other_lines(

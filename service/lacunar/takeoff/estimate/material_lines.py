@@ -11,8 +11,9 @@ from lacunar.takeoff.estimate.estimate_records import (
     Unpriced,
     UnpricedReason,
 )
+from lacunar.takeoff.estimate.finding import most_particular
 from lacunar.takeoff.estimate.needs import BoughtSize, Need
-from lacunar.takeoff.estimate.price_list import MaterialPrice, named
+from lacunar.takeoff.estimate.price_list import MaterialPrice
 from lacunar.takeoff.estimate.words import MaterialPer
 
 BY_PRICE = Rule("amount by price, to the hundredth", "cents(quantity * price)")
@@ -28,33 +29,17 @@ def material_lines(
 ) -> Iterator[EstimateLine | Unpriced]:
     """Turn materials into lines, or into what has no price.
 
-    A price by name goes before one by kind, one by both before either; where it is by the piece or
-    sheet, one for the size goes before one for any. Where there is none, that of the stock counts.
+    Of prices by the piece or sheet, one for the size goes before one for any. Where there is none,
+    that of the stock counts.
     """
     for need in needs:
-        rows = _most_particular(need, prices)
+        rows = most_particular(need.name, need.material, prices)
         if not rows:
             yield from _by_stock(need)
         elif rows[0].per in _BY_SIZE:
             yield from _by_size(need, rows)
         else:
             yield _by_amount(need, rows[0])
-
-
-def _most_particular(need: Need, prices: Sequence[MaterialPrice]) -> list[MaterialPrice]:
-    """All sizes of the price that says most of what this is."""
-    fitting = [price for price in prices if _fits(need, price)]
-    told = max((_told(price) for price in fitting), default=0)
-    return [price for price in fitting if _told(price) == told]
-
-
-def _fits(need: Need, price: MaterialPrice) -> bool:
-    by_name = price.of is None or named(price.of) == named(need.name)
-    return by_name and price.kind in (None, need.kind)
-
-
-def _told(price: MaterialPrice) -> int:
-    return 2 * (price.of is not None) + (price.kind is not None)
 
 
 def _by_amount(need: Need, price: MaterialPrice) -> EstimateLine | Unpriced:

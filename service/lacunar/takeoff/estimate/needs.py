@@ -9,7 +9,7 @@ from lacunar.measure.figure import NumberFigure, Rule
 from lacunar.measure.length import Length
 from lacunar.takeoff.estimate.words import MaterialPer
 from lacunar.takeoff.material_records import Bought, LineKind, MaterialLine, MaterialList
-from lacunar.takeoff.part_records import MaterialKind
+from lacunar.takeoff.part_records import Material
 from lacunar.takeoff.quantities.quantity_records import (
     Quantity,
     QuantityKind,
@@ -50,13 +50,13 @@ class BoughtSize:
 
 @dataclass(frozen=True, slots=True)
 class Need:
-    """One material: its name, kind (None of what no part is cut from), and the marks behind it.
+    """One material (None of what no part is cut from), its name, and the marks behind it.
 
     `amounts` are what is bought by each measure; `sizes` the same piece by piece.
     """
 
     name: str
-    kind: MaterialKind | None
+    material: Material | None
     amounts: Mapping[MaterialPer, NumberFigure]
     sizes: tuple[BoughtSize, ...]
     source: tuple[str, ...]
@@ -74,7 +74,7 @@ def needs_of(materials: MaterialList, quantities: Sequence[Quantity]) -> tuple[N
     return tuple(
         Need(
             name=line.name,
-            kind=None if line.material is None else line.material.kind,
+            material=line.material,
             amounts=dict(_amounts(line, area)),
             sizes=tuple(_size(line, bought) for bought in line.bought),
             source=tuple(part.mark for part in line.parts),

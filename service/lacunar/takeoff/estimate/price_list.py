@@ -22,11 +22,6 @@ class MaterialPrice:
     price: Decimal
     taxed: bool
 
-    @property
-    def thing(self) -> tuple[str | None, MaterialKind | None]:
-        """What it is a price of, in whatever sizes."""
-        return named(self.of), self.kind
-
 
 def named(of: str | None) -> str | None:
     """A name as it is looked for: however it is spaced and capitalized.
@@ -38,12 +33,20 @@ def named(of: str | None) -> str | None:
 
 
 @dataclass(frozen=True, slots=True)
+class FrameShare:
+    """What bench frames take of coping: `of_coping` tells frames by it, else coping by frames."""
+
+    share: Fraction
+    of_coping: bool
+
+
+@dataclass(frozen=True, slots=True)
 class LaborRate:
     """What one of some work costs.
 
     `hours` is what one takes at `price` an hour, None where `price` is for one; `quantity` is how
-    many hours are given, None where they are counted. `times` and `parted_by` are what frames take
-    beside coping, 1 where it does not matter. `pays_for` is what is no longer without a price.
+    many hours are given, None where they are counted. `beside` is how it follows from what another
+    rate says. `pays_for` is what is no longer without a price.
     """
 
     pointer: str
@@ -55,8 +58,7 @@ class LaborRate:
     quantity: Fraction | None
     taxed: bool
     pays_for: tuple[Work, ...]
-    times: Fraction = Fraction(1)
-    parted_by: Fraction = Fraction(1)
+    beside: FrameShare | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,6 +5,7 @@ from collections.abc import Callable, Iterator
 from fractions import Fraction
 
 from lacunar.model import price_limits as limits
+from lacunar.model.cutting_limits import LENGTHS_OF_A_MATERIAL
 from lacunar.model.faults import Fault
 from lacunar.model.rules import length_out_of_bounds
 from lacunar.takeoff.estimate.price_list import named
@@ -75,6 +76,22 @@ def materials_say_what_they_are(said: PriceListSpec) -> Iterator[Fault]:
         elif (*thing, row.length) in seen:
             yield _twice(pointer, seen[(*thing, row.length)], "The same has two prices.")
         seen.setdefault((*thing, row.length), place)
+
+
+def sizes_are_few(said: PriceListSpec) -> Iterator[Fault]:
+    """So many sizes of one thing can be planned with."""
+    sizes: dict[object, int] = {}
+    for place, row in enumerate(said.materials):
+        thing = named(row.of), row.kind
+        sizes[thing] = sizes.get(thing, 0) + (row.length is not None)
+        if sizes[thing] == LENGTHS_OF_A_MATERIAL + 1:
+            yield Fault(
+                code="too_many_stock_sizes",
+                pointer=f"/materials/{place}/length",
+                message=f"At most {LENGTHS_OF_A_MATERIAL} sizes of one thing are planned with.",
+                remedy="Leave out those that are not to be bought.",
+                figures={"most": LENGTHS_OF_A_MATERIAL},
+            )
 
 
 def _said_of(pointer: str, row: MaterialPriceSpec) -> Iterator[Fault]:
@@ -201,6 +218,7 @@ RULES: tuple[Rule, ...] = (
     shares_lie_within_bounds,
     markup_or_margin,
     materials_say_what_they_are,
+    sizes_are_few,
     work_is_priced_once,
     work_is_counted,
     others_are_counted_or_given,
