@@ -99,8 +99,10 @@ def estimate_of(asked: EstimateAsked, units: Units | None = None) -> PreparedEst
     """What is asked for, read, as its estimate; raises as `prepare_estimate`."""
     bench = _Bench(units)
     base = bench.priced(asked.base, _of_base(asked))
+    if base is None:  # alternates would only tell the same again
+        raise SpecRefused(bench.faults)
     found = [(each, bench.priced(each.asked, each.moved)) for each in asked.alternates]
-    if base is None or bench.faults:
+    if bench.faults:
         raise SpecRefused(bench.faults)
     return PreparedEstimate(
         base,
@@ -143,7 +145,7 @@ class _Bench:
         if decided is None or pooled is None:
             return None
         listed = self._tried(STOCK, moved, lambda: self._materials(asked, pooled, decided))
-        if listed is None or self.faults:
+        if listed is None:
             return None
         return _estimated(pooled, listed, decided)
 
