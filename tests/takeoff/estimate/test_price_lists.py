@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from lacunar.takeoff.estimate.words import COUNTED, JOINTS, PARTS, PAID_WITH, SET_UPS, Work
+from lacunar.takeoff.estimate.words import COUNTED, JOINTS, PAID_WITH, PARTS, SET_UPS, Work
 from lacunar.takeoff.part_records import PartKind
 from tests.takeoff.estimate.pricing import decided, faults_of
 
