@@ -90,7 +90,8 @@ def test_the_same_problem_gets_the_same_bytes():
             {("piece_longer_than_stock", "/pieces/0/length")},
         ),
         ({**LEAST, "most_length": 1}, 400, {("name_unknown", "/most_length")}),
-        ([], 400, {("wrong_type", "")}),
+        ([], 400, {("pool_empty", "")}),
+        (5, 400, {("wrong_type", "")}),
     ],
 )
 def test_what_does_not_fit_or_cannot_be_planned_is_told(document, status, told):

@@ -88,6 +88,9 @@ def problems(layouts: Sequence[Layout], parts: Sequence[Part], said: StockSaid) 
     )
     _refuse(_used_up(said, terms.end_trim))
     cuts = _cuts(materials, _room(lengths, sheets), units)
+    effort = _effort(said, cuts, assuming)
+    lengths = replace(lengths, terms=replace(terms, effort=effort))
+    sheets = replace(sheets, terms=replace(sheets.terms, effort=effort))
     lengths, sheets = _with_pieces(lengths, cuts), _with_panels(sheets, cuts, units)
     _refuse((*_too_much(cuts), *_of_sheets(sheets, rows)))
     return Asked(
@@ -243,14 +246,31 @@ def _of_sheets(sheets: SheetsAsked, rows: Sequence[SheetRow]) -> Iterator[Fault]
         yield replace(fault, pointer=pointer)
 
 
+def _kinds(each: CutFrom) -> int:
+    """Of how many different sizes a material's pieces are."""
+    return len({(cut.length, cut.width if each.of.is_sheet else None) for cut in each.cuts})
+
+
+def _effort(said: StockSaid, cuts: Sequence[CutFrom], assuming: Assuming) -> EffortWord:
+    """What was said; else little for large jobs, so that they take seconds."""
+    if said.effort is not None:
+        return said.effort
+    for each in cuts:
+        kinds = _kinds(each)
+        if kinds > (limits.MANY_PANEL_KINDS if each.of.is_sheet else limits.MANY_KINDS):
+            reason = f"{each.of.name} is cut to {kinds} different sizes"
+            assuming.note(f"{STOCK}/effort", EffortWord.QUICK, reason)
+            return EffortWord.QUICK
+    return EffortWord.USUAL
+
+
 def _too_much(cuts: Sequence[CutFrom]) -> Iterator[Fault]:
     """What is planned at once is bounded, however many ceilings it is for."""
     for each in cuts:
-        kinds = len({(cut.length, cut.width if each.of.is_sheet else None) for cut in each.cuts})
+        kinds, sheets = _kinds(each), each.of.is_sheet
         pieces = sum(cut.part.quantity * cut.pieces_each for cut in each.cuts)
-        sheets = each.of.is_sheet
-        most_kinds = limits.PANEL_KINDS_OF_A_MATERIAL if sheets else limits.KINDS_OF_A_MATERIAL
-        most = limits.PANELS_IN_ALL if sheets else limits.PIECES_IN_ALL
+        most_kinds = limits.POOLED_PANEL_KINDS if sheets else limits.POOLED_KINDS
+        most = limits.POOLED_PANELS if sheets else limits.POOLED_PIECES
         if kinds > most_kinds or pieces > most:
             yield Fault(
                 code="too_many_pieces",
