@@ -39,7 +39,7 @@ from tests.laws.random_specs import Spec, random_specs
 from tests.layout.laying_out import figures_in
 from tests.rule_evaluation import contradictions
 
-COUNT = 24
+COUNT = 18
 QUICK = StockSaid(effort=EffortWord.QUICK)
 
 
@@ -135,7 +135,7 @@ def test_an_estimate_worked_again_in_fractions_comes_to_the_same():
 
 
 def share_in_price(line: EstimateLine) -> Fraction:
-    """What a price for coping is multiplied by for frames, or the other way about; hours have it."""
+    """What frames take of a price for coping, or the other way about; hours have it in them."""
     if line.hours is None and line.name.endswith(", as bench frames"):
         return Fraction(1, 2)
     return Fraction(2 if line.hours is None and line.name.endswith(", coped in place") else 1)
