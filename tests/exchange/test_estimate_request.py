@@ -111,6 +111,19 @@ def test_a_fault_of_an_alternate_is_told_where_it_was_changed(
     assert {place[:13] for _, place in found} == {"/alternates/0"}
 
 
+def test_a_fault_of_a_changed_ceiling_tells_which_it_is():
+    document = {
+        "ceilings": [CROWNED, FLAT],
+        "prices": USD,
+        "alternates": [{"name": "A", "changes": {"grid": {"length": {"coffers": 40}}}}],
+    }
+    with pytest.raises(SpecRefused) as refused:
+        prepare_estimate(json.dumps(document).encode())
+    told = [(fault.figures["ceiling"], fault.figures["place"]) for fault in refused.value.faults]
+    assert {number for number, _ in told} == {1, 2}
+    assert {place for _, place in told} == {"/grid/length/coffers"}
+
+
 def test_a_fault_of_what_was_asked_for_is_told_once():
     document = {**alternate(), "prices": {**USD, "overhead": 12}}
     assert faults(document) == {("share_out_of_bounds", "/prices/overhead")}

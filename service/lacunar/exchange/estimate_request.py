@@ -236,8 +236,11 @@ def _changed(
     before = len(faults)
     found: list[Fault] = []
     reading = _Reading(found)
-    changed = [Told("", merged(each.value, row.get(CHANGES, {}))) for each in specs]
-    pool = tuple(("", spec) for each in changed for spec in reading.spec(each))
+    changed = [
+        Told(f"/{number}", merged(each.value, row.get(CHANGES, {})))
+        for number, each in enumerate(specs, start=1)
+    ]
+    pool = tuple((each.pointer, spec) for each in changed for spec in reading.spec(each))
     faults.extend(_unfit(pointer, row, CHANGES, found))
     stock = reading.stock(Told("", merged(parts.stock.value, row.get(STOCK, {}))), _units(changed))
     faults.extend(_unfit(pointer, row, STOCK, found))
@@ -248,11 +251,19 @@ def _changed(
 
 
 def _moved(pointer: str, row: Row, part: str, refused: SpecRefused) -> Iterator[Fault]:
-    """Faults of a changed document as faults of what was changed in it."""
+    """Faults of a changed document as faults of what was changed in it.
+
+    Which ceiling it is, pointers begin with; changes are the same for all, so it is told apart.
+    """
     for fault in refused.faults:
-        place = fault.pointer.removeprefix(_STOCK_AT) if part == STOCK else fault.pointer
+        place, told = fault.pointer, {}
+        if part == STOCK:
+            place = place.removeprefix(_STOCK_AT)
+        elif part == CHANGES and place:
+            number, _, rest = place.removeprefix("/").partition("/")
+            place, told = f"/{rest}" if rest else "", {"ceiling": int(number)}
+        figures = {**fault.figures, "alternate": _name(row), **told, "place": place}
         at = landed(row.get(part, {}), place)
-        figures = {**fault.figures, "alternate": _name(row), "place": place}
         yield replace(fault, pointer=f"{pointer}/{part}{at}", figures=figures)
 
 

@@ -20,7 +20,7 @@ from lacunar.exchange import (
     take_off_schema,
 )
 from lacunar.exchange.answer_schema import Json, reference
-from lacunar.exchange.pool_given import ceiling_pool, estimate_asked
+from lacunar.exchange.pool_given import CHANGES, ceiling_pool, changes_given, estimate_asked
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -118,7 +118,7 @@ _STOCK: Json = {
 
 def given_schemas() -> dict[str, Json]:
     """The schema of a spec and of every object in it, by name."""
-    found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
+    found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK, **changes_given()}
     ceiling = _add_object(CeilingSchema(), found)
     found["CeilingPool"] = ceiling_pool(ceiling)
     words = "What is sold and on hand; left out, usual stock."
@@ -325,7 +325,7 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     (fields.Count, _plainly(_WHOLE)),
     (cutting_schema.Money, _plainly({"oneOf": [{"type": "number"}, _MONEY_TEXT]})),
     (price_schema.UnitPrice, _plainly({"oneOf": [{"type": "number"}, _UNIT_PRICE_TEXT]})),
-    (price_schema.Changes, _plainly({"type": "object"})),
+    (price_schema.Changes, _plainly(reference(CHANGES))),
     (cutting_schema.YesNo, _plainly({"type": "boolean"})),
     (
         fields.Degrees,

@@ -1,10 +1,14 @@
 """The shapes of documents with one ceiling or several, as JSON Schema."""
 
-from lacunar.exchange.answer_schema import Json
+from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.estimate_request import ALTERNATES, PRICES
 from lacunar.exchange.stock_json import STOCK
+from lacunar.exchange.strict_json import NAME
 from lacunar.exchange.take_off_request import ONE, SEVERAL
 from lacunar.model import limits, price_limits
+
+CHANGES, VALUE = "ChangesGiven", "ChangedValue"
+"""The names of the schemas of changes, and of what they can set."""
 
 
 def ceiling_pool(ceiling: Json, beside: Json | None = None) -> Json:
@@ -24,6 +28,26 @@ def ceiling_pool(ceiling: Json, beside: Json | None = None) -> Json:
     return {
         "description": "A bare spec; or an object with one ceiling or several; or a bare list.",
         "oneOf": [ceiling, *objects, several],
+    }
+
+
+def changes_given() -> dict[str, Json]:
+    """Changes to a document, and what they can set: any JSON that is read at all, by name."""
+    plain = {"type": ["null", "boolean", "number", "string"]}
+    listed = {"type": "array", "items": reference(VALUE), "maxItems": limits.LIST_ITEMS}
+    return {
+        CHANGES: {
+            "type": "object",
+            "description": "Changes to a document as a JSON Merge Patch (RFC 7396).",
+            "propertyNames": {"pattern": f"^{NAME}$", "maxLength": limits.NAME_CHARACTERS},
+            "maxProperties": limits.OBJECT_MEMBERS,
+            "additionalProperties": reference(VALUE),
+        },
+        VALUE: {
+            "description": "What a name is set to: a list or a plain value whole, an object name by"
+            " name; null takes the name out.",
+            "anyOf": [plain, listed, reference(CHANGES)],
+        },
     }
 
 
