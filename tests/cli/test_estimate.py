@@ -46,6 +46,7 @@ def test_differences_as_csv_and_what_is_left_out_on_the_other_stream():
     rows = list(csv.DictReader(io.StringIO(outcome.out)))
     assert {row["alternate"] for row in rows} == {
         "Crown coped in place",
+        "Edges mitred",
         "Without crown",
         "Sticks of 16 ft alone",
     }

@@ -99,7 +99,8 @@ class WorkSchema(SpecSchema):
     of = fields.ListOf(
         fields.OneOf("A kind of part, of joint, or of setting.", Work),
         "What is counted: by foot, meter and piece, kinds of parts; by joint, of joints; by set_up,"
-        " of settings; left out, all of these. By coffer and hour, the parts that are paid for.",
+        " of settings; left out, all of these. Long edges that are mitred (mitred_edge) go by foot"
+        " and meter, where they are named. By coffer and hour, the parts that are paid for.",
         limits.WORK_WORDS,
     )
     price = UnitPrice("What one costs.")

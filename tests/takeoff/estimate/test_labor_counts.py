@@ -90,6 +90,16 @@ def test_one_bevel_for_boards_that_are_mitred_along_their_edges():
     assert counted({**FLAT, "beams": beams})["set_up", "edge_bevel"] == 1
 
 
+def test_feet_of_mitred_edges_are_counted_where_they_are_named():
+    """Two beams across 96 in: an edge of each side, and two of the bottom: 2 * 4 * 8 ft."""
+    beams = {"crosswise": {"sides": "1x6", "bottom": "1x6", "bottom_joint": "mitred"}}
+    edges = {"per": "foot", "of": ["mitred_edge"], "price": 2}
+    made = estimated({**FLAT, "beams": beams}, labor={"work": [edges, {"per": "foot", "price": 1}]})
+    assert counts_of(made)[LaborPer.FOOT, Work.MITRED_EDGE].count.value == 64
+    # Two sides and a bottom to each beam, and a line of backing: 2 * 4 * 8 ft, edges apart.
+    assert [line.quantity.value for line in made.lines if line.per is LaborPer.FOOT] == [64, 64]
+
+
 def test_splices_of_boards_longer_than_their_stock():
     """A beam of 40 ft from boards of 16 ft at most: three parts, two scarfs, in three boards."""
     long = {

@@ -6,7 +6,7 @@ from typing import Any
 
 import pytest
 
-from lacunar.takeoff.estimate.words import COUNTED, JOINTS, PAID_WITH, PARTS, SET_UPS, Work
+from lacunar.takeoff.estimate.words import COUNTED, EDGES, JOINTS, PAID_WITH, PARTS, SET_UPS, Work
 from lacunar.takeoff.part_records import PartKind
 from tests.takeoff.estimate.pricing import decided, faults_of
 
@@ -220,6 +220,6 @@ def test_what_is_not_said_to_be_taxed_is_told_once():
 
 def test_every_kind_of_part_can_be_worked_on_and_paid_for():
     assert [work.value for work in PARTS] == [kind.value for kind in PartKind]
-    assert set(PARTS) | set(JOINTS) | set(SET_UPS) == set(Work)
+    assert set(PARTS) | set(EDGES) | set(JOINTS) | set(SET_UPS) == set(Work)
     assert set(PAID_WITH) == set(JOINTS)
     assert {work for known in COUNTED.values() for work in known} == set(Work)

@@ -23,7 +23,7 @@ from lacunar.takeoff.estimate.said import (
     TaxedOn,
     WorkSpec,
 )
-from lacunar.takeoff.estimate.words import COUNTED, PAID_WITH, PARTS, LaborPer, Work
+from lacunar.takeoff.estimate.words import PAID_WITH, PARTS, USUALLY_COUNTED, LaborPer, Work
 
 # A practitioner's figure, common practice, no source: crown made up as frames on the bench takes
 # about half the time of coping it piece by piece in its place.
@@ -87,7 +87,7 @@ def _rate(pointer: str, row: WorkSpec, by_the_hour: Decimal | None) -> LaborRate
     hourly = row.rate if row.rate is not None else by_the_hour
     price = row.price if row.price is not None else hourly
     assert price is not None, pointer  # a rule holds it
-    of = tuple(dict.fromkeys(row.of)) if row.of is not None else _all_counted(row.per)
+    of = tuple(dict.fromkeys(row.of)) if row.of is not None else USUALLY_COUNTED[row.per]
     return LaborRate(
         pointer=pointer,
         name=row.name or _usual_name(row),
@@ -101,13 +101,8 @@ def _rate(pointer: str, row: WorkSpec, by_the_hour: Decimal | None) -> LaborRate
     )
 
 
-def _all_counted(per: LaborPer) -> tuple[Work, ...]:
-    """What is counted where nothing narrows it; by the coffer and the hour, no kind of part."""
-    return () if per in (LaborPer.COFFER, LaborPer.HOUR) else COUNTED[per]
-
-
 def _pays_for(of: tuple[Work, ...]) -> tuple[Work, ...]:
-    """Kinds of parts; settings of a saw pay for none."""
+    """Kinds of parts; edges and settings of a saw pay for none."""
     paid = (part for each in of for part in PAID_WITH.get(each, (each,)))
     return tuple(part for part in dict.fromkeys(paid) if part in PARTS)
 

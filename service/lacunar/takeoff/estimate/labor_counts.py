@@ -32,6 +32,7 @@ def labor_counts(
     """
     return (
         *_parts(taken.parts),
+        *_edges(taken.parts),
         *_crossings(layouts),
         *_splices(layouts),
         *_joined(materials),
@@ -46,12 +47,37 @@ def _parts(parts: Sequence[Part]) -> Iterator[LaborCount]:
         group = [part for part in parts if part.kind is kind]
         if group:
             work, marks = Work(kind.value), _marks(group)
-            feet = _feet(group)
-            yield LaborCount(LaborPer.FOOT, work, feet, marks)
-            meters = in_metric(QuantityUnit.FOOT, feet)
-            if meters is not None:
-                yield LaborCount(LaborPer.METER, work, meters, marks)
+            yield from _both_ways(work, _feet(group), marks)
             yield LaborCount(LaborPer.PIECE, work, _pieces(group), marks)
+
+
+def _edges(parts: Sequence[Part]) -> Iterator[LaborCount]:
+    """Long edges that are mitred along their whole length."""
+    group = [part for part in parts if part.mitred_edges]
+    if group:
+        rows: list[Mapping[str, Operand]] = [
+            {"quantity": part.quantity, "edges": part.mitred_edges, "length": part.length.value}
+            for part in group
+        ]
+        total = sum(
+            (part.length.value * (part.quantity * part.mitred_edges) for part in group), ZERO
+        )
+        feet = Terms("quantity * edges * length", rows).figure(
+            "feet of edges that are mitred: those of net lengths",
+            " / foot",
+            total / FOOT,
+            approximate=any(part.length.approximate for part in group),
+            foot=FOOT,
+        )
+        yield from _both_ways(Work.MITRED_EDGE, feet, _marks(group))
+
+
+def _both_ways(work: Work, feet: NumberFigure, marks: tuple[str, ...]) -> Iterator[LaborCount]:
+    """Feet, and the same in meters."""
+    yield LaborCount(LaborPer.FOOT, work, feet, marks)
+    meters = in_metric(QuantityUnit.FOOT, feet)
+    if meters is not None:
+        yield LaborCount(LaborPer.METER, work, meters, marks)
 
 
 def _marks(parts: Sequence[Part]) -> tuple[str, ...]:

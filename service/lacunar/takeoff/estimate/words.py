@@ -48,7 +48,7 @@ class OtherPer(StrEnum):
 
 
 class Work(StrEnum):
-    """What labor is counted of: kinds of parts, of joints, and of settings of a saw.
+    """What labor is counted of: kinds of parts, mitred long edges, joints, settings of a saw.
 
     A `splice` is a joint that the layout places within a board; a `joined_part` one in a part that
     is longer than all stock.
@@ -66,6 +66,7 @@ class Work(StrEnum):
     NAILER = PartKind.NAILER.value
     PANEL = PartKind.PANEL.value
     BOARD = PartKind.BOARD.value
+    MITRED_EDGE = "mitred_edge"
     CROSS = "cross"
     TEE = "tee"
     ELL = "ell"
@@ -86,6 +87,7 @@ class Work(StrEnum):
 
 
 PARTS = tuple(Work(kind.value) for kind in PartKind)
+EDGES = (Work.MITRED_EDGE,)
 CROSSINGS = (
     Work.CROSS,
     Work.TEE,
@@ -108,13 +110,22 @@ SET_UPS = (Work.LENGTH_STOP, Work.END_ANGLE, Work.RIP_WIDTH, Work.EDGE_BEVEL)
 
 # What is counted by each; by the coffer and the hour `of` says what is paid for with it.
 COUNTED = {
-    LaborPer.FOOT: PARTS,
-    LaborPer.METER: PARTS,
+    LaborPer.FOOT: (*PARTS, *EDGES),
+    LaborPer.METER: (*PARTS, *EDGES),
     LaborPer.PIECE: PARTS,
     LaborPer.JOINT: JOINTS,
     LaborPer.COFFER: PARTS,
     LaborPer.SET_UP: SET_UPS,
     LaborPer.HOUR: PARTS,
+}
+
+# What is counted where nothing says of what: edges only where they are named, as parts have them.
+USUALLY_COUNTED = {
+    **COUNTED,
+    LaborPer.FOOT: PARTS,
+    LaborPer.METER: PARTS,
+    LaborPer.COFFER: (),
+    LaborPer.HOUR: (),
 }
 
 _BEAM_BOARDS = (Work.SIDE, Work.BOTTOM, Work.UPPER_BOARD)
