@@ -1,6 +1,7 @@
 """Cutting lists of ceilings that are drawn at random: five priced lengths for each material."""
 
 import json
+import random
 from dataclasses import dataclass
 
 from lacunar.measure.length import Length
@@ -44,33 +45,56 @@ def lists_of(document, name):
             for inches, price in STOCK
         ),
     )
+    # A document holds sixty rows of stock; these are made without one.
     asked = asked_of(layouts, pooled.taken.parts, said)
     for problem in problems(asked.lengths) if asked.lengths else ():
         yield CeilingList(f"{name} {problem.material.name}", problem)
 
 
-def room_lists(seed, count):
-    """The lists of so many single rooms, of up to 900 pieces each; which rooms were refused."""
+def buildable(seed, count):
+    """Random specs of single rooms that can be laid out."""
     for number, spec in enumerate(random_specs(count, seed)):
-        try:
-            yield from (
-                each
-                for each in lists_of(spec, f"room {seed}:{number}")
-                if sum(quantity for _, quantity in each.problem.kinds) <= MOST_PIECES
-            )
-        except SpecRefused:
-            continue
-
-
-def pooled_lists(seed, count, rooms=6):
-    """The lists of so many jobs of several rooms."""
-    kept = []
-    for spec in random_specs(count * rooms * 2, seed + 1000):
         try:
             prepare_take_off(json.dumps(spec).encode())
         except SpecRefused:
             continue
-        kept.append(spec)
-    for number in range(count):
-        some = kept[number * rooms : (number + 1) * rooms]
-        yield from lists_of({"ceilings": some}, f"job {seed}:{number}")
+        yield f"room {seed}:{number}", spec
+
+
+def room_lists(seed, count=60):
+    """The lists of single rooms, of up to 900 pieces each."""
+    for name, spec in buildable(seed, count):
+        for each in lists_of(spec, name):
+            if sum(quantity for _, quantity in each.problem.kinds) <= MOST_PIECES:
+                yield each
+
+
+def house(seed, rooms):
+    """A house whose rooms are all built of the same boards and crown, with sizes of their own."""
+    chance = random.Random(seed)
+
+    def run(sixteenths):
+        coffers = max(2, round(sixteenths / 16 / chance.randrange(40, 70)))
+        return {"coffers": coffers, "start": "half", "end": "half"}
+
+    def room(number):
+        length, width = chance.randrange(1920, 9600), chance.randrange(1728, 6400)
+        return {
+            "name": f"Room {number}",
+            "room": {"length": length / 16, "width": width / 16, "height": 108},
+            "beams": {
+                "crosswise": {"sides": "1x8", "bottom": "1x6", "reveal": "1/4"},
+                "lengthwise": "same",
+            },
+            "grid": {"length": run(length), "width": run(width)},
+            "crown": {"face": "3 1/4", "spring_from_wall": 38},
+            "panel": {"kind": "boards", "board": "1x6", "parallel_to": "length"},
+        }
+
+    return {"ceilings": [room(number) for number in range(1, rooms + 1)]}
+
+
+def house_lists(seed, rooms=(4, 8, 16, 30)):
+    """The lists of houses of so many rooms."""
+    for number in rooms:
+        yield from lists_of(house(seed * 100 + number, number), f"house {seed} of {number}")

@@ -2,18 +2,22 @@
 
 python3 -m tests.bench.cutting_plans [SEED ...]
 
-Lists are invented (`invented_lists`) from seeds that nothing was tuned with; published instances
-are beside this file. CPU seconds of this process, everything in one run, so that ratios hold on any
-machine: the plan beside first-fit decreasing (best of all stock lengths, each stick then the
-cheapest that holds its pieces) and beside an arc-flow model in the same solver.
+Lists are those of ceilings drawn at random (`ceiling_lists`), and invented (`invented_lists`), from
+seeds that nothing was tuned with; published instances are beside this file. CPU seconds of this
+process, everything in one run, so that ratios hold on any machine: the plan beside first-fit
+decreasing (best of all stock lengths, each stick then the cheapest that holds its pieces) and
+beside an arc-flow model in the same solver.
 """
 
+import json
 import sys
 import time
 from statistics import median
 
 from lacunar.takeoff.cutting.search import Search
 from lacunar.takeoff.cutting.task import USUAL, Guard
+from lacunar.workflow.material_list import prepare_materials
+from tests.bench import ceiling_lists
 from tests.bench.invented_lists import pooled_lists, room_lists
 from tests.bench.published_instances import bin_packing
 from tests.takeoff.cutting.arc_flow import least_cost
@@ -109,9 +113,30 @@ def beside_arc_flow(rows):
     )
 
 
+def whole_lists(seed):
+    """Print what whole material lists take, from the bytes of a spec on."""
+    rooms = [spec for _, spec in ceiling_lists.buildable(seed + 1, 40)]
+    seconds = [
+        timed(lambda spec=spec: prepare_materials(json.dumps(spec).encode()))[1] for spec in rooms
+    ]
+    house = json.dumps(ceiling_lists.house(seed, 30)).encode()
+    prepared, took = timed(lambda: prepare_materials(house))
+    plans = [line.plan for line in prepared.listed.materials.lines if line.plan]
+    print(
+        f"  whole material lists of {len(rooms)} rooms: CPU median {1000 * median(seconds):.0f} ms,"
+        f" worst {max(seconds):.2f} s; of a house of 30 rooms {took:.1f} s,"
+        f" {sum(plan.proven_best for plan in plans)} of {len(plans)} plans proven"
+    )
+
+
 def main(arguments):
     """Measure everything."""
-    for seed in [int(each) for each in arguments] or SEEDS:
+    seeds = [int(each) for each in arguments] or SEEDS
+    for seed in seeds:
+        beside_first_fit(measure(f"ceilings, seed {seed}", ceiling_lists.room_lists(seed)))
+        beside_first_fit(measure(f"houses, seed {seed}", ceiling_lists.house_lists(seed)))
+        whole_lists(seed)
+    for seed in seeds:
         rows = measure(f"rooms, seed {seed}", room_lists(seed))
         beside_first_fit(rows)
         beside_arc_flow(rows)

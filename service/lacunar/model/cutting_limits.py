@@ -40,12 +40,13 @@ MITER = AngleBounds(
     Angle.of_degrees(0), Angle.of_degrees(75), "ends are mitred up to 75 degrees from square"
 )
 # What ceilings ask for of one material: whole houses, planned within seconds by counts; from so
-# many different sizes on with little effort, which costs them less than a part in a thousand.
+# many different sizes or pieces on with little effort, which costs less than a part in a thousand.
 POOLED_KINDS = 400
 POOLED_PIECES = 30_000
 POOLED_PANEL_KINDS = 120
 POOLED_PANELS = 10_000
 MANY_KINDS = 120
+MANY_PIECES = 5_000
 MANY_PANEL_KINDS = 60
 # A pack holds something, and no more than is sold in one.
 PACK_HOLDS = (Fraction(1, 100), Fraction(1_000_000))

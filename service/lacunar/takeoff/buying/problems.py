@@ -251,14 +251,20 @@ def _kinds(each: CutFrom) -> int:
     return len({(cut.length, cut.width if each.of.is_sheet else None) for cut in each.cuts})
 
 
+def _pieces(each: CutFrom) -> int:
+    """Into how many pieces a material is cut."""
+    return sum(cut.part.quantity * cut.pieces_each for cut in each.cuts)
+
+
 def _effort(said: StockSaid, cuts: Sequence[CutFrom], assuming: Assuming) -> EffortWord:
     """What was said; else little for large jobs, so that they take seconds."""
     if said.effort is not None:
         return said.effort
     for each in cuts:
-        kinds = _kinds(each)
-        if kinds > (limits.MANY_PANEL_KINDS if each.of.is_sheet else limits.MANY_KINDS):
-            reason = f"{each.of.name} is cut to {kinds} different sizes"
+        kinds, pieces = _kinds(each), _pieces(each)
+        most = limits.MANY_PANEL_KINDS if each.of.is_sheet else limits.MANY_KINDS
+        if kinds > most or pieces > limits.MANY_PIECES:
+            reason = f"{each.of.name} is cut into {pieces} pieces of {kinds} different sizes"
             assuming.note(f"{STOCK}/effort", EffortWord.QUICK, reason)
             return EffortWord.QUICK
     return EffortWord.USUAL
@@ -268,7 +274,7 @@ def _too_much(cuts: Sequence[CutFrom]) -> Iterator[Fault]:
     """What is planned at once is bounded, however many ceilings it is for."""
     for each in cuts:
         kinds, sheets = _kinds(each), each.of.is_sheet
-        pieces = sum(cut.part.quantity * cut.pieces_each for cut in each.cuts)
+        pieces = _pieces(each)
         most_kinds = limits.POOLED_PANEL_KINDS if sheets else limits.POOLED_KINDS
         most = limits.POOLED_PANELS if sheets else limits.POOLED_PIECES
         if kinds > most_kinds or pieces > most:

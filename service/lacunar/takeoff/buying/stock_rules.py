@@ -2,13 +2,21 @@
 
 from collections.abc import Iterable, Iterator
 from dataclasses import replace
+from typing import TypeVar
 
 from lacunar.measure.units import Units
 from lacunar.model.cutting_limits import PACK_HOLDS
 from lacunar.model.faults import Fault
 from lacunar.takeoff.buying.said import StockSaid
 from lacunar.takeoff.cutting.rules import RULES, something_is_cut
-from lacunar.takeoff.cutting.said import CuttingSpec
+from lacunar.takeoff.cutting.said import (
+    CuttingSpec,
+    OffcutSpec,
+    StockLengthSpec,
+    StockSheetSpec,
+)
+
+Row = TypeVar("Row", StockLengthSpec, OffcutSpec, StockSheetSpec)
 
 STOCK = "/stock"
 _NAMED = {"/stock": "/lengths"}
@@ -18,9 +26,9 @@ def stock_faults(said: StockSaid) -> Iterator[Fault]:
     """Every fault of what was said about stock, wherever pieces may come from."""
     spec = CuttingSpec(
         units=said.units or Units.INCH,
-        stock=said.lengths,
-        offcuts=said.offcuts,
-        sheets=said.sheets,
+        stock=tuple(_plain(row) for row in said.lengths),
+        offcuts=tuple(_plain(row) for row in said.offcuts),
+        sheets=tuple(_plain(row) for row in said.sheets),
         kerf=said.kerf,
         end_trim=said.end_trim,
         edge_trim=said.edge_trim,
@@ -31,6 +39,11 @@ def stock_faults(said: StockSaid) -> Iterator[Fault]:
         if rule is not something_is_cut:
             yield from within_stock(rule(spec))
     yield from _packs(said)
+
+
+def _plain(row: Row) -> Row:
+    """A row with its material as it is compared: capitals make no other material."""
+    return replace(row, material=row.material.casefold())
 
 
 def within_stock(faults: Iterable[Fault]) -> Iterator[Fault]:
