@@ -39,7 +39,7 @@ CONFIG = SchemathesisConfig.from_dict(
         "generation": {"database": "none", "max-examples": EXAMPLES, "mode": "all"},
         # What fits the schemas may still not be buildable, or be about another grid.
         "checks": {"positive_data_acceptance": {"expected-statuses": ["2xx", "409", "422"]}},
-        # Ceilings and lists of stock and pieces have more boundary cases than are worth their time.
+        # Ceilings, and lists of stock, have more boundary cases than are worth their time.
         "operations": [
             {
                 "include-operation-id": [

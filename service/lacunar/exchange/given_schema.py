@@ -121,8 +121,10 @@ def given_schemas() -> dict[str, Json]:
     found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK, **changes_given()}
     ceiling = _add_object(CeilingSchema(), found)
     found["CeilingPool"] = ceiling_pool(ceiling)
-    words = "What is sold and on hand; left out, usual stock."
-    stock = {**_add_object(stock_schema.StockOfferSchema(), found), "description": words}
+    stock = {
+        **_add_object(stock_schema.StockOfferSchema(), found),
+        "description": "What is sold and on hand for all of them.",
+    }
     found["StockedCeilings"] = ceiling_pool(ceiling, {stock_json.STOCK: stock})
     prices = _add_object(price_schema.PriceListSchema(), found)
     alternate = _add_object(price_schema.AlternateSchema(), found)

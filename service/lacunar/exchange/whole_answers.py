@@ -111,6 +111,7 @@ def answer_schemas() -> dict[str, Json]:
     index = records.pop("SetIndex")
     ceilings = _ceilings(records["TakenCeiling"])
     priced = estimate_answer(records.pop("Estimate"), ceilings, _engine())
+    materials = _materials(records.pop("MaterialList"), ceilings)
     return {
         **_values(),
         "Engine": _ENGINE,
@@ -124,7 +125,7 @@ def answer_schemas() -> dict[str, Json]:
         "Boards": boards,
         "CuttingAnswer": _cutting(),
         "TakeOff": _take_off(ceilings),
-        "MaterialListAnswer": _materials(records.pop("MaterialList"), ceilings),
+        "MaterialListAnswer": materials,
         "EstimateAnswer": priced,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
