@@ -3,6 +3,7 @@
 import io
 import json
 from decimal import Decimal
+from pathlib import Path
 
 import openpyxl
 import pytest
@@ -16,6 +17,9 @@ PRICED = EXAMPLES["materials_and_labor"]["value"]
 COMPARED = EXAMPLES["frames_or_coping"]["value"]
 
 
+EXAMPLE = Path(__file__).parents[2] / "examples" / "estimate.json"
+
+
 def asked(document, query=""):
     return post(f"/v1/estimates{query}", json.dumps(document).encode())
 
@@ -26,6 +30,13 @@ def test_an_answer_has_the_described_fields_and_no_others(name, query):
     answer = asked(EXAMPLES[name]["value"], query)
     assert answer.status_code == 200, answer.json
     assert misfits("EstimateAnswer", answer.json) == []
+
+
+def test_the_example_request_leaves_nothing_but_fasteners_of_backing_out():
+    answer = asked(json.loads(EXAMPLE.read_text("utf-8"))).json
+    assert (answer["unpriced"], answer["unused_prices"]) == ([], [])
+    assert answer["not_counted"] == ["fasteners_not_counted"]
+    assert [each["name"] for each in answer["alternates"]] == ["Bench frames"]
 
 
 def test_one_ceiling_is_as_a_list_of_one():

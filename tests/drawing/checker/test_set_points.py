@@ -1,4 +1,4 @@
-"""Points 4, 5, 41 and 78 on a set of sheets, which is then spoiled: each defect is found."""
+"""Points 4, 5, 41, 78 and 84 on a set of sheets, which is then spoiled: each defect is found."""
 
 import json
 from typing import Any
@@ -128,6 +128,15 @@ def test_a_leader_across_a_dimension_line_is_found(drawn: Drawn):
     x, y = float(start) + 40.0, float(end)
     sheet.add_line("view-1", f"M{x} {y - 1.5} L{x} {y + 1.5}", pen="leader")
     assert (41, "view-1") in found([sheet.svg, *others], drawn[1])
+
+
+def test_a_leader_that_begins_short_of_its_tag_is_found(drawn: Drawn):
+    sheet, others = spoiled(drawn, "tag-beam-WB-1")
+    leader = sheet.part("tag-beam-WB-1", "path")
+    start, end = (leader.get("d") or "").split(" L")
+    x, y = (float(word) for word in start.lstrip("M").split())
+    leader.set("d", f"M{x + 1} {y} L{end}")
+    assert (84, "tag-beam-WB-1") in found([sheet.svg, *others], drawn[1])
 
 
 def test_lines_cross_where_they_pass_and_not_where_they_meet():

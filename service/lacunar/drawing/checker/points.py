@@ -86,6 +86,7 @@ POINTS = (
     Point(80, "Strips taper as laid out", crooked_rooms.tapers_as_laid_out),
     Point(81, "Unlike ends of a run are both dimensioned", crooked_rooms.both_ends_dimensioned),
     Point(82, "The control line lies along its wall", crooked_rooms.control_line_drawn),
+    Point(84, "Each tag's leader begins at its outline", leaders.leaders_begin_at_tags),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

@@ -7,7 +7,7 @@ the coffers within.
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from itertools import pairwise
-from math import dist, inf
+from math import dist, hypot, inf
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit, dot
@@ -118,7 +118,7 @@ def _places(
             if tag.round and out == NEAREST < nearest:
                 yield tag.drawn(center, typeface)
             elif not Box.about(target, 0, 0).within(Box.about(center, *size).grown(SHORTEST)):
-                leader = _edge(center, target, size), target
+                leader = _edge(tag, center, target, size), target
                 yield tag.drawn(center, typeface, Polyline(leader, style.LEADER), dot(target))
 
 
@@ -164,9 +164,12 @@ def _aside(line: Line, spot: Pt) -> float:
     return (end.x - start.x) * (spot.y - start.y) - (end.y - start.y) * (spot.x - start.x)
 
 
-def _edge(center: Pt, target: Pt, size: tuple[float, float]) -> Pt:
-    """Where the way from a tag's middle to its target leaves the tag."""
+def _edge(tag: Tag, center: Pt, target: Pt, size: tuple[float, float]) -> Pt:
+    """Where the way from a tag's middle to its target leaves the tag's outline."""
     x, y = target.x - center.x, target.y - center.y
-    ways = [half / abs(way) for half, way in ((size[0] / 2, x), (size[1] / 2, y)) if way]
-    share = min([*ways, 1.0])
+    if tag.round:
+        share = min(size[0] / 2 / hypot(x, y), 1.0)
+    else:
+        ways = [half / abs(way) for half, way in ((size[0] / 2, x), (size[1] / 2, y)) if way]
+        share = min([*ways, 1.0])
     return center.moved(x * share, y * share)
