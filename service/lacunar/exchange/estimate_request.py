@@ -15,9 +15,16 @@ from lacunar.exchange.price_schema import AlternateSchema
 from lacunar.exchange.spec_json import faults_from, spec_from, units_told
 from lacunar.exchange.stock_json import STOCK, stock_from
 from lacunar.exchange.strict_json import JsonValue, read_json
-from lacunar.exchange.take_off_request import ONE, SEVERAL, Pool, specs_in, within
+from lacunar.exchange.take_off_request import (
+    ONE,
+    SEVERAL,
+    Pool,
+    specs_in,
+    too_many_ceilings,
+    within,
+)
 from lacunar.measure.units import Units
-from lacunar.model import price_limits as limits
+from lacunar.model import limits, price_limits
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.spec import CeilingSpec
 from lacunar.takeoff.buying.said import StockSaid
@@ -144,6 +151,9 @@ def asked_from(parts: EstimateParts) -> EstimateAsked:
             specs.extend(_each(told))
         except SpecRefused as refused:
             faults.extend(within(told.pointer, refused))
+    if len(specs) > limits.POOLED_CEILINGS:
+        faults.append(too_many_ceilings("", len(specs)))
+        raise SpecRefused(faults)
     rows = list(_rows(parts.alternates, faults))
     reading = _Reading(faults)
     pool = tuple((each.pointer, spec) for each in specs for spec in reading.spec(each))
@@ -209,8 +219,8 @@ def _rows(alternates: Told, faults: list[Fault]) -> Iterator[tuple[str, Row]]:
     if not isinstance(rows, list):
         faults.extend(_misfits(wrong_type(rows, "a list"), alternates.pointer))
         return
-    if len(rows) > limits.ALTERNATES:
-        faults.extend(_misfits(too_many(len(rows), limits.ALTERNATES), alternates.pointer))
+    if len(rows) > price_limits.ALTERNATES:
+        faults.extend(_misfits(too_many(len(rows), price_limits.ALTERNATES), alternates.pointer))
         return
     for place, row in enumerate(rows):
         pointer = f"{alternates.pointer}/{place}"

@@ -87,7 +87,7 @@ def _unpriced(name: str, priced: PricedTakeOff) -> Rows:
     for each in priced.estimate.unpriced:
         yield (
             *(name, each.section.value, each.name, each.reason.value),
-            *(each.per and each.per.value, _number(each.quantity), " ".join(each.source)),
+            *(each.per.value, _number(each.quantity), " ".join(each.source)),
         )
 
 

@@ -25,8 +25,8 @@ ESTIMATE_WORDS: Mapping[str, Mapping[str, str]] = {
         "name": "What it is called.",
         "reason": "no_price: none is given; not_told_so: it is priced by a measure it is not told"
         " in; size_not_priced: others are, this size is not.",
-        "per": "What it would be priced by; null where there is no price.",
-        "quantity": "How much there is of it [number of per]; null where that is not told.",
+        "per": "What its price is for, or could be where there is none.",
+        "quantity": "How much there is of it [number of per]; null where it is not told so.",
         "source": _SOURCE,
     },
     "LaborCount": {

@@ -1,6 +1,7 @@
 """The outline of a price list: every name it may have, what it means, its unit."""
 
 from decimal import Decimal
+from fractions import Fraction
 from re import compile as pattern
 from typing import Any
 
@@ -38,7 +39,7 @@ class UnitPrice(SpecField[Decimal]):
             value = Decimal(value)
         if isinstance(value, bool) or not isinstance(value, int | Decimal):
             raise wrong_type(value, "an amount, as a number or as text such as 2.85")
-        if not 0 <= value <= limits.PRICE or value * _FINEST % 1:
+        if not 0 <= value <= limits.PRICE or Fraction(value) * _FINEST % 1:
             raise refusal(
                 "money_not_readable",
                 f"{shown(str(value))} is no price of at most {limits.PRICE_DECIMALS} decimals up to"

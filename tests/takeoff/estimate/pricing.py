@@ -56,7 +56,9 @@ def counts_of(estimate: Estimate) -> dict[tuple[LaborPer, Work | None], LaborCou
 
 def decided(**prices: Any) -> DecidedPrices:
     """A price list with nothing open."""
-    value = read_json(json.dumps({"currency": "USD", **prices}).encode())
+    # As read from JSON: whole numbers are int, all others Decimal.
+    text = json.dumps({"currency": "USD", **prices}, default=lambda number: f"\0{number}\0")
+    value = read_json(text.replace('"\\u0000', "").replace('\\u0000"', "").encode())
     return decide_prices(prices_from(value))
 
 

@@ -117,6 +117,12 @@ PRICE = {"of": "1x8", "per": "foot", "price": 2}
         ),
         ({"materials": [{**PRICE, "price": 0.12345}]}, "money_not_readable", "/materials/0/price"),
         ({"materials": [{"of": "1x8", "price": 1}]}, "name_missing", "/materials/0/per"),
+        (
+            # More digits than the context of decimals keeps.
+            {"materials": [{**PRICE, "price": Decimal(f"1.{'0' * 32}1")}]},
+            "money_not_readable",
+            "/materials/0/price",
+        ),
         ({"tax": {}}, "name_missing", "/tax/rate"),
         ({"labor": {"work": [{"per": "mile", "price": 1}]}}, "unknown_word", "/labor/work/0/per"),
         ({"discount": 1}, "name_unknown", "/discount"),

@@ -109,6 +109,7 @@ def test_without_any_price_everything_is_listed_and_nothing_is_charged():
     assert not made.totals.complete
     assert unpriced(made, EstimateSection.MATERIALS).keys() == {"Crown", "Nailer", "finish nail"}
     assert unpriced(made, EstimateSection.LABOR).keys() == {"Crown", "Nailer"}
+    assert all(each.quantity is not None for each in made.unpriced)
 
 
 def test_every_material_line_tells_the_marks_behind_it():

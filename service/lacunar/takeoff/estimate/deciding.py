@@ -55,7 +55,7 @@ def decide_prices(said: PriceListSpec) -> DecidedPrices:
         materials=tuple(
             MaterialPrice(
                 pointer=f"/materials/{place}",
-                of=row.of,
+                of=row.of or None,
                 kind=row.kind,
                 per=row.per,
                 length=row.length,

@@ -52,14 +52,14 @@ class EstimateLine:
 class Unpriced:
     """What no price was found for, so that the total is less than it will be.
 
-    `per` is what its price is for, None where there is none; `quantity` how much there is, in
-    feet, pieces or what it is counted by, None where that is not told.
+    `per` is what its price is for, or could be where there is none; `quantity` how much there is by
+    that, None where it is not told so.
     """
 
     section: EstimateSection
     name: str
     reason: UnpricedReason
-    per: Per | None
+    per: Per
     quantity: NumberFigure | None
     source: tuple[str, ...]
 

@@ -106,11 +106,13 @@ def _line(need: Need, name: str, quantity: NumberFigure, price: MaterialPrice) -
 
 
 def _unpriced(need: Need, reason: UnpricedReason, price: MaterialPrice | None) -> Unpriced:
+    """By what it is priced by, or by the first measure that it is told in."""
+    per = next(iter(need.amounts)) if price is None else price.per
     return Unpriced(
         section=EstimateSection.MATERIALS,
         name=need.name,
         reason=reason,
-        per=None if price is None else price.per,
-        quantity=None,
+        per=per,
+        quantity=need.amounts.get(per),
         source=need.source,
     )

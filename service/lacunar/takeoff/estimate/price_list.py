@@ -29,7 +29,7 @@ def named(of: str | None) -> str | None:
     >>> named("Finish  nail")
     'finish nail'
     """
-    return None if of is None else " ".join(of.split()).casefold()
+    return " ".join(of.split()).casefold() if of else None
 
 
 @dataclass(frozen=True, slots=True)
