@@ -56,6 +56,14 @@ def test_lines_add_up_and_each_tells_what_is_behind_it():
     assert {"SD1", "BT1", "BS1"} <= marks
 
 
+def test_other_units_change_no_price():
+    """Names of materials stay, as prices are told by them."""
+    own, metric = asked(PRICED).json, asked(PRICED, "?units=mm").json
+    assert metric["units"] == "mm"
+    assert metric["lines"] == own["lines"]
+    assert metric["totals"] == own["totals"]
+
+
 def test_what_is_left_out_is_told_with_the_total():
     prices = {**PRICED["prices"], "materials": PRICED["prices"]["materials"][:-1]}
     answer = asked({**PRICED, "prices": prices}).json

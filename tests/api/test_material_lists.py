@@ -112,6 +112,23 @@ def test_metric_ceilings_are_told_in_metric_stock():
     assert line(answer, "paint")["bought"][0]["name"] == "2.5 L"
 
 
+def test_other_units_tell_the_same_list_by_the_same_names():
+    stock = {"lengths": [{"material": "framing 4 1/2 x 5 1/2 in", "length": "14 ft", "price": 9}]}
+    document = {"ceiling": DEN, "stock": stock}
+    own, other = asked(document), asked(document, "?units=mm")
+    assert other.json["units"] == "mm"
+    for one, told in zip(own.json["lines"], other.json["lines"], strict=True):
+        assert (one["name"], one["plan"] and one["plan"]["cost"]) == (
+            told["name"],
+            told["plan"] and told["plan"]["cost"],
+        )
+        for each, same in zip(one["bought"], told["bought"], strict=True):
+            assert each["quantity"] == same["quantity"]
+            assert each["length"] is None or each["length"]["mm"] == same["length"]["mm"]
+    framing = line(other, "framing 4 1/2 x 5 1/2 in")
+    assert [each["length"]["text"] for each in framing["bought"]] == ["4267 mm"]
+
+
 def test_a_trace_tells_how_each_amount_came_about():
     first = asked(DEN, "?trace=1").json["lines"][0]
     assert first["waste"]["formula"] == "amount + on_hand - need - left_over"

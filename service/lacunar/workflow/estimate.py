@@ -38,7 +38,7 @@ from lacunar.takeoff.estimate.comparing import compare
 from lacunar.takeoff.estimate.deciding import DecidedPrices, decide_prices
 from lacunar.takeoff.estimate.estimated import estimate
 from lacunar.takeoff.estimate.sold import sold_at
-from lacunar.workflow.material_list import materials_of
+from lacunar.workflow.material_list import materials_of, told_in_units
 from lacunar.workflow.take_off import take_off_of
 
 Made = TypeVar("Made")
@@ -60,8 +60,9 @@ class EstimateDocuments:
 def prepare_estimate(document: bytes, units: Units | None = None) -> PreparedEstimate:
     """The bytes of what is to be estimated as its estimate.
 
-    Parameters: `document`; `units` to tell it in, if not the first ceiling's own. Errors:
-    `SpecRefused` with every fault of the first stage that finds any, in whichever part.
+    Parameters: `document`; `units` to tell lengths in, if not the first ceiling's own; names of
+    materials stay as they are, as prices are told by them. Errors: `SpecRefused` with every fault
+    of the first stage that finds any, in whichever part.
     """
     return estimate_of(read_estimate(document), units)
 
@@ -159,7 +160,7 @@ class _Bench:
     def _pooled(self, asked: Asked) -> PooledTakeOff:
         specs = _specs(asked)
         if specs not in self.taken:
-            pooled = take_off_of(asked.pool, self.units)
+            pooled = told_in_units(take_off_of(asked.pool), self.units)
             self.coffers += sum(ceiling.coffers for ceiling in pooled.taken.ceilings)
             if self.coffers > limits.POOLED_COFFERS:
                 raise SpecRefused([too_many_coffers(self.coffers)])
@@ -167,7 +168,7 @@ class _Bench:
         return self.taken[specs]
 
     def _materials(self, asked: Asked, pooled: PooledTakeOff, decided: DecidedPrices) -> Listed:
-        materials = cut_materials(pooled.taken.parts, pooled.step.units)
+        materials = cut_materials(pooled.taken.parts, pooled.pool[0].layout.ceiling.units)
         stock = sold_at(asked.stock, materials, decided.prices.materials)
         key = _specs(asked), stock
         if key not in self.listed:

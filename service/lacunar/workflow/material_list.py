@@ -1,7 +1,7 @@
 """From the bytes of ceilings and what is said about stock to what is to be bought."""
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Any
 
 from lacunar.drawing.painters.engine import engine
@@ -12,6 +12,7 @@ from lacunar.exchange.stock_json import read_stock, read_stocked_pool
 from lacunar.exchange.take_off_json import PooledTakeOff
 from lacunar.exchange.xlsx_book import xlsx_bytes
 from lacunar.measure.units import Units
+from lacunar.model.defaults import DEFAULTS
 from lacunar.model.faults import SpecRefused
 from lacunar.takeoff.buying.material_list import Listed, Planned, material_list
 from lacunar.takeoff.buying.problems import Asked, problems
@@ -45,11 +46,19 @@ class PreparedMaterials:
 def prepare_materials(document: bytes, units: Units | None = None) -> PreparedMaterials:
     """The bytes of one ceiling or several, with stock or without, as their material list.
 
-    Parameters: `document`; `units` to tell it in, if not the first ceiling's own. Errors:
-    `SpecRefused` with every fault of the first stage that finds any.
+    Parameters: `document`; `units` to tell lengths in, if not the first ceiling's own; names of
+    materials stay as they are, as stock is told by them. Errors: `SpecRefused` with every fault of
+    the first stage that finds any.
     """
     specs, said = read_stocked_pool(document)
-    return materials_of(take_off_of(specs, units), said)
+    return materials_of(told_in_units(take_off_of(specs), units), said)
+
+
+def told_in_units(pooled: PooledTakeOff, units: Units | None) -> PooledTakeOff:
+    """A take-off whose lengths are told in units, if any are asked for; names stay as they are."""
+    if units in (None, pooled.step.units):
+        return pooled
+    return replace(pooled, step=DEFAULTS[units].mark_to)
 
 
 def prepare_stocked(

@@ -4,6 +4,7 @@ from fractions import Fraction
 
 import pytest
 
+from lacunar.model import cutting_limits
 from lacunar.model.faults import SpecRefused
 from lacunar.takeoff.material_records import LineKind
 from tests.takeoff.buying.listing import bought, cut_pieces, line, listed, lost, on_sticks
@@ -238,6 +239,29 @@ def test_stock_of_nothing_is_told():
     )
     (caution,) = (c for c in prepared.listed.materials.cautions if c.code == "stock_not_used")
     assert "1x66, bread" in caution.text
+
+
+def test_large_jobs_are_planned_with_little_effort_and_said_so(monkeypatch):
+    spec = coffers(2, 2, 45, 40, **CROWN)
+    monkeypatch.setattr(cutting_limits, "MANY_KINDS", 1)
+    assumed = {each.pointer: each.value for each in listed(spec).listed.assumptions}
+    assert assumed["/stock/effort"] == "quick"
+    told = listed(spec, effort="usual")
+    assert "/stock/effort" not in {each.pointer for each in told.listed.assumptions}
+    monkeypatch.setattr(cutting_limits, "POOLED_KINDS", 1)
+    with pytest.raises(SpecRefused) as refused:
+        listed(spec)
+    assert {fault.code for fault in refused.value.faults} == {"too_many_pieces"}
+
+
+def test_what_no_yard_keeps_is_told():
+    prepared = listed(coffers(2, 2, 45, **CROWN))
+    (caution,) = (c for c in prepared.listed.materials.cautions if c.code == "built_on_site")
+    assert "framing 4 1/2 x 5 1/2 in" in caution.text
+    assert "Nailer" in caution.text
+    backed = {"crosswise": {**SIDES, "bottom": "1x4", "backing": "2x4"}, "lengthwise": "same"}
+    told = listed({**coffers(2, 2, 45), "beams": backed})
+    assert not [c for c in told.listed.materials.cautions if c.code == "built_on_site"]
 
 
 def test_plans_cut_parts_by_their_marks():

@@ -1,6 +1,6 @@
 """Parts by what they are cut from: each material with its name, its parts, and how they are cut."""
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
@@ -129,8 +129,3 @@ def taped(length: Length, most: Length, units: Units) -> Length:
     step = TAPED[units]
     rounded = step * ceil(length / step)
     return rounded if rounded <= most or length > most else length
-
-
-def joined(cuts: Iterable[CutAs]) -> Iterator[CutAs]:
-    """Those that are cut as several pieces."""
-    return (cut for cut in cuts if cut.pieces_each > 1)

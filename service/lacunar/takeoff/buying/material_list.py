@@ -21,11 +21,14 @@ from lacunar.takeoff.material_records import (
     MaterialLine,
     MaterialList,
 )
+from lacunar.takeoff.part_records import MaterialKind
 from lacunar.takeoff.quantities.quantity_records import FOOT
 from lacunar.takeoff.taken_off import PARTS_LONGER, TakenOff
 
 BOUGHT_FEET = Rule("feet of boards bought", "bought / foot")
 
+# Of these, the layout knows the section, and nobody said what it is made of.
+_BUILT = {MaterialKind.SECTION, MaterialKind.NAILER}
 _ORDER = {kind: number for number, kind in enumerate(LineKind)}
 
 
@@ -105,6 +108,14 @@ def _cautions(taken: TakenOff, planned: Planned, lines: list[MaterialLine]) -> I
                 " are joined. Where they are joined is for people to say.",
                 figures={"parts": first_few([part.mark for part in parts]), "joints": joints},
             )
+    built = [line.name for line in lines if line.material and line.material.kind in _BUILT]
+    if built:
+        yield Caution(
+            code="built_on_site",
+            text=f"No yard keeps this: {first_few(built)}. It is listed by its length, for whoever"
+            " builds or rips it; name the stock of the backing to have that listed instead.",
+            figures={"names": len(built)},
+        )
     unused = [*planned.asked.unused, *unused_packs(taken.quantities, planned.asked.packs)]
     if unused:
         yield Caution(

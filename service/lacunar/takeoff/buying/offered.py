@@ -15,8 +15,6 @@ from lacunar.takeoff.buying.stock_rules import STOCK
 from lacunar.takeoff.buying.usual_stock import REASON, usual_lengths
 from lacunar.takeoff.cutting.asked import Offcut, StockLength, StockSheet
 
-_UNSAID = Assuming()  # names that nobody chose are seen in the answer
-
 
 @dataclass(frozen=True, slots=True)
 class SheetRow:
@@ -24,6 +22,17 @@ class SheetRow:
 
     sheet: StockSheet
     place: int | None
+
+
+class _Labels:
+    """Ids for stock that has none; nobody needs to be told of them, as they are seen."""
+
+    def __init__(self, prefix: str, given: Iterable[str | None]) -> None:
+        self._names, self._unsaid = FreeNames(prefix, given), Assuming()
+
+    def settle(self, said: str | None) -> str:
+        """The id that was said, or the next free one."""
+        return self._names.settle(said, "", self._unsaid)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,10 +47,10 @@ class Offered:
 
         Parameters: `longest`, how long boards of each material may be by its name [length].
         """
-        names = FreeNames("S", self._racked())
+        labels = _Labels("S", self._racked())
         names_of = {name.casefold(): name for name in longest}
         rows = [
-            StockLength(names.settle(row.id, "", _UNSAID), name, row.length, row.price, row.supply)
+            StockLength(labels.settle(row.id), name, row.length, row.price, row.supply)
             for row in self.said.lengths
             if (name := names_of.get(row.material.casefold())) is not None
         ]
@@ -54,7 +63,7 @@ class Offered:
             value = ", ".join(self._text(length) for length in lengths)
             assuming.note(f"{STOCK}/lengths", value, f"{REASON}; of {', '.join(of)}")
             rows += [
-                StockLength(names.settle(None, "", _UNSAID), name, length, None, None)
+                StockLength(labels.settle(None), name, length, None, None)
                 for name in of
                 for length in lengths
             ]
@@ -62,11 +71,11 @@ class Offered:
 
     def offcuts(self, materials: Iterable[str], assuming: Assuming) -> tuple[Offcut, ...]:
         """What is on hand of materials."""
-        names = FreeNames("R", self._racked())
+        labels = _Labels("R", self._racked())
         names_of = {name.casefold(): name for name in materials}
         found: list[Offcut] = []
         for place, row in enumerate(self.said.offcuts):
-            label = names.settle(row.id, "", _UNSAID)
+            label = labels.settle(row.id)
             name = names_of.get(row.material.casefold())
             if name is None:
                 continue
@@ -79,12 +88,12 @@ class Offered:
 
     def sheets(self, materials: Sequence[CutMaterial], assuming: Assuming) -> tuple[SheetRow, ...]:
         """The sheets that are sold of materials; each material's own where nothing was said."""
-        names = FreeNames("SH", (row.id for row in self.said.sheets))
+        labels = _Labels("SH", (row.id for row in self.said.sheets))
         names_of = {each.name.casefold(): each.name for each in materials}
         rows = [
             SheetRow(
                 StockSheet(
-                    names.settle(row.id, "", _UNSAID),
+                    labels.settle(row.id),
                     name,
                     row.length,
                     row.width,
@@ -101,7 +110,7 @@ class Offered:
             width, length = each.material.width, each.material.length
             if each.name in told or width is None or length is None:
                 continue
-            label = names.settle(None, "", _UNSAID)
+            label = labels.settle(None)
             rows.append(SheetRow(StockSheet(label, each.name, length, width, None, None), None))
             size = size_name((width, length), self.units)
             assuming.note(f"{STOCK}/sheets", size, f"the sheet that the spec has; of {each.name}")
