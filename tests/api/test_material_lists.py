@@ -7,8 +7,10 @@ import json
 import openpyxl
 import pytest
 
+from lacunar.api.material_examples import EXAMPLES
 from lacunar.exchange.material_tables import HEADERS, MaterialTable
-from tests.api.calling import client, post
+from tests.api.calling import CEILINGS, client, post
+from tests.api.test_description import misfits
 
 DEN = {"room": {"length": 182.5, "width": 148, "height": 106}}
 XLSX = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
@@ -22,6 +24,19 @@ def asked(document, query="", path="/v1/material-lists"):
 def line(answer, name):
     (only,) = (each for each in answer.json["lines"] if each["name"] == name)
     return only
+
+
+@pytest.mark.parametrize("name", EXAMPLES)
+def test_an_answer_has_the_described_fields_and_no_others(name):
+    answer = asked(EXAMPLES[name]["value"], "?trace=1")
+    assert misfits("MaterialListAnswer", answer.json) == []
+
+
+def test_the_house_of_the_examples_is_listed():
+    house = json.loads((CEILINGS[0].parents[1] / "house.json").read_text(encoding="utf-8"))
+    answer = asked(house)
+    assert misfits("MaterialListAnswer", answer.json) == []
+    assert not [each for each in answer.json["cautions"] if each["code"] == "stock_not_used"]
 
 
 @pytest.mark.parametrize("document", [DEN, {"ceiling": DEN}, {"ceilings": [DEN]}, [DEN]])

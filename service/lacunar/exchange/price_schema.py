@@ -12,6 +12,7 @@ from lacunar.exchange.json_pointer import shown
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import price_limits as limits
+from lacunar.model.cutting_limits import MATERIAL_NAME
 from lacunar.takeoff.estimate.said import TaxedOn
 from lacunar.takeoff.estimate.words import LaborPer, MaterialPer, OtherPer, Work
 from lacunar.takeoff.part_records import MaterialKind
@@ -71,7 +72,7 @@ class MaterialPriceSchema(SpecSchema):
     of = fields.Text(
         "Its name as the material list tells it, such as 1x8, Crown or finish nail, however spaced"
         " and capitalized. A name goes before a kind.",
-        limits.NAME,
+        MATERIAL_NAME,
     )
     kind = fields.OneOf("What parts are cut from it, whatever its name.", MaterialKind)
     per = fields.OneOf(

@@ -23,7 +23,7 @@ PANELS_IN_ALL = 2_000
 # No single stick, board or sheet for this work costs a million.
 MONEY_CENTS = 100_000_000
 CUT_ID = 24
-MATERIAL_NAME = 40
+MATERIAL_NAME = 60
 
 
 def _inches(least: str, most: str, reason: str) -> Bounds:

@@ -254,6 +254,41 @@ def test_large_jobs_are_planned_with_little_effort_and_said_so(monkeypatch):
     assert {fault.code for fault in refused.value.faults} == {"too_many_pieces"}
 
 
+def test_two_rips_that_fit_in_one_board_are_told():
+    # Between sides of 3/4 in, a bottom of 3 1/2 in: twice that and a saw cut are 7 1/8 in, less
+    # than the 7 1/4 in of a 1x8; of a 1x6 with 5 1/2 in there is one.
+    def beams(bottom):
+        return {"crosswise": {**SIDES, "bottom": bottom, "width": "5"}, "lengthwise": "same"}
+
+    run = {"coffers": 2, "start": "full", "end": "full"}
+    spec = {**coffers(2, 2, 45), "grid": {"length": run, "width": run}}
+    told = listed({**spec, "beams": beams("1x8")})
+    (caution,) = (c for c in told.listed.materials.cautions if c.code == "rips_side_by_side")
+    bottoms = [part for part in told.pooled.taken.parts if part.mark.startswith("BT")]
+    half = [part.mark for part in bottoms if part.width.value.inches == Fraction(7, 2)]
+    assert half
+    assert f"side by side: {', '.join(half)}." in caution.text
+    # Against a wall there is one side: 4 1/4 in, of which there is one in a board.
+    assert {part.width.value.inches for part in bottoms} == {Fraction(7, 2), Fraction(17, 4)}
+    wide = listed({**spec, "beams": beams("1x6")})
+    assert not [c for c in wide.listed.materials.cautions if c.code == "rips_side_by_side"]
+
+
+def test_priced_sheets_are_chosen_by_what_they_cost():
+    # 24 panels of 47 7/8 by 23 7/8 in: four to a sheet of 48 x 96, two to one of 48 x 48.
+    panel = {"kind": "sheet_goods", "seat": "between_sides", "gap": "1/16"}
+    spec = coffers(6, 4, Fraction(48), Fraction(24), panel=panel)
+    sold = [
+        {"id": "whole", "length": 96, "width": 48, "price": 60},
+        {"id": "half", "length": 48, "width": 48, "price": "29.50"},
+    ]
+    named = [{"material": "sheet 1/2 x 48 x 96 in", **each} for each in sold]
+    sheets = line(listed(spec, sheets=named), "sheet 1/2 x 48 x 96 in")
+    # Twelve halves at 29.50 are 354; six wholes would be 360.
+    assert [(each.stock, each.quantity) for each in sheets.bought] == [("half", 12)]
+    assert (sheets.plan.cost, sheets.plan.proven_best) == ("354.00", True)
+
+
 def test_what_no_yard_keeps_is_told():
     prepared = listed(coffers(2, 2, 45, **CROWN))
     (caution,) = (c for c in prepared.listed.materials.cautions if c.code == "built_on_site")

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 from lacunar.layout.names import first_few
 from lacunar.layout.records import Caution
 from lacunar.measure.figure import NumberFigure, Rule
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.assuming import Assuming
 from lacunar.model.ceiling import Assumption
 from lacunar.takeoff.buying.cut_lines import cut_lines
@@ -74,6 +74,18 @@ def material_list(taken: TakenOff, planned: Planned, turned: LengthPlans | None)
     return Listed(materials, (*asked.assumptions, *assuming.made))
 
 
+def _narrow(asked: Asked) -> Iterator[str]:
+    """The marks of parts that are ripped to less than half of their board."""
+    kerf = asked.lengths.terms.kerf if asked.lengths else ZERO
+    for each in asked.materials:
+        stock = each.of.material.width
+        if each.of.material.kind is not MaterialKind.LUMBER or stock is None:
+            continue
+        for cut in each.cuts:
+            if cut.width is not None and cut.width * 2 + kerf <= stock:
+                yield cut.part.mark
+
+
 def _directions(asked: LengthPlans | None, turned: LengthPlans | None) -> Iterator[BoardDirection]:
     plans = {plan.material: plan for plan in (asked.plans if asked else ())}
     for other in turned.plans if turned else ():
@@ -108,14 +120,7 @@ def _cautions(taken: TakenOff, planned: Planned, lines: list[MaterialLine]) -> I
                 " are joined. Where they are joined is for people to say.",
                 figures={"parts": first_few([part.mark for part in parts]), "joints": joints},
             )
-    built = [line.name for line in lines if line.material and line.material.kind in _BUILT]
-    if built:
-        yield Caution(
-            code="built_on_site",
-            text=f"No yard keeps this: {first_few(built)}. It is listed by its length, for whoever"
-            " builds or rips it; name the stock of the backing to have that listed instead.",
-            figures={"names": len(built)},
-        )
+    yield from _of_stock(planned, lines)
     unused = [*planned.asked.unused, *unused_packs(taken.quantities, planned.asked.packs)]
     if unused:
         yield Caution(
@@ -130,4 +135,24 @@ def _cautions(taken: TakenOff, planned: Planned, lines: list[MaterialLine]) -> I
             text="A clock ended the cutting plans before their counts did; on another machine they"
             " may come out otherwise.",
             figures={},
+        )
+
+
+def _of_stock(planned: Planned, lines: list[MaterialLine]) -> Iterator[Caution]:
+    """What can be bought otherwise, or not at all, than the list has it."""
+    narrow = list(_narrow(planned.asked))
+    if narrow:
+        yield Caution(
+            code="rips_side_by_side",
+            text=f"Two of each of these come from one board side by side: {first_few(narrow)}."
+            " Here each takes the whole width of a board; choose narrower stock, or buy fewer.",
+            figures={"parts": len(narrow)},
+        )
+    built = [line.name for line in lines if line.material and line.material.kind in _BUILT]
+    if built:
+        yield Caution(
+            code="built_on_site",
+            text=f"No yard keeps this: {first_few(built)}. It is listed by its length, for whoever"
+            " builds or rips it; name the stock of the backing to have that listed instead.",
+            figures={"names": len(built)},
         )
