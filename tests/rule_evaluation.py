@@ -7,6 +7,7 @@ import ast
 import math
 import operator
 from collections.abc import Callable, Iterable
+from decimal import ROUND_HALF_UP, Decimal, localcontext
 from fractions import Fraction
 
 from lacunar.measure.angle import Angle
@@ -33,6 +34,7 @@ _FUNCTIONS: dict[str, Callable[..., Fraction | int]] = {
     "asin": lambda ratio: Fraction(math.degrees(math.asin(ratio))),
     "acos": lambda ratio: Fraction(math.degrees(math.acos(ratio))),
     "atan": lambda ratio: Fraction(math.degrees(math.atan(ratio))),
+    "cents": lambda amount: _cents(amount),
 }
 # What has no exact form is rounded once: to 1/8000 mm, or a billionth of a degree. So it may be off
 # by half of that, and by a little of what floats leave out here.
@@ -41,6 +43,13 @@ _HALF_A_GRID: dict[type, Operand] = {
     Angle: Angle.of_degrees(Fraction(1, 2 * 10**9)),
 }
 _FLOATS = Fraction(1, 10**12)
+
+
+def _cents(amount: Fraction) -> Fraction:
+    """The hundredth next to an amount, by the library's own decimals, to far more digits."""
+    with localcontext(prec=60):
+        exact = Decimal(amount.numerator) / Decimal(amount.denominator)
+        return Fraction(exact.quantize(Decimal("0.01"), ROUND_HALF_UP))
 
 
 class FormulaError(Exception):

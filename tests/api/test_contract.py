@@ -55,7 +55,9 @@ CONFIG = SchemathesisConfig.from_dict(
             # Lists of objects have more boundary cases than are worth their time; their own tests
             # ask for every example.
             {
-                "include-operation-id": ["createMaterialList", "createCuttingPlan"],
+                "include-operation-id": [
+                    *("createMaterialList", "createCuttingPlan", "createEstimate"),
+                ],
                 "phases": {"coverage": {"enabled": False}, "examples": {"enabled": False}},
                 "generation": {"max-examples": 6},
             },

@@ -21,3 +21,13 @@ def test_the_spec_that_is_shown_can_be_built_and_drawn_without_a_finding():
     shown = re.search(r"## What a spec can say\n\n```json\n(.+?)```", README, re.DOTALL)
     outcome = lacunar("check", "-", "--drawings", document=shown[1].encode())
     assert (outcome.code, outcome.out) == (0, ""), outcome.err
+
+
+def test_the_price_list_that_is_shown_prices_a_ceiling(tmp_path):
+    shown = re.search(r"## What a price list can say\n\n```json\n(.+?)```", README, re.DOTALL)
+    prices = tmp_path / "prices.json"
+    prices.write_text(shown[1])
+    room = Path(__file__).parents[2] / "examples" / "ceilings" / "music_room.json"
+    outcome = lacunar("estimate", room, "--prices", prices, "--table", "lines")
+    assert outcome.code == 0, outcome.err
+    assert '"Crossings",16,"joint",7.2,56,403.2,' in outcome.out

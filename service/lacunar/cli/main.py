@@ -1,4 +1,4 @@
-"""`lacunar`: draw, layout, options, take-off, material-list, check, and the others its help lists.
+"""`lacunar`: draw, layout, options, take-off, estimate, check, and the others its help lists.
 
 Exit codes: 0 done, 1 faults in the input, 2 wrong usage, 3 the machine lacks something, 4 the
 checker found something on a sheet.
@@ -16,6 +16,7 @@ from lacunar.cli import (
     check,
     cutting_plan,
     draw,
+    estimate,
     layout,
     material_list,
     options,
@@ -74,6 +75,7 @@ def parser() -> argparse.ArgumentParser:
         options,
         take_off,
         material_list,
+        estimate,
         check,
         boards,
         cutting_plan,

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import fields
+from decimal import Decimal
 from enum import Enum
 from fractions import Fraction
 from types import NoneType, UnionType
@@ -38,6 +39,7 @@ from lacunar.model.published_stock import PublishedSize
 from lacunar.model.stock import Stock
 from lacunar.takeoff import material_records, part_records, taken_off
 from lacunar.takeoff.cutting import plan_records, sheet_records
+from lacunar.takeoff.estimate import estimate_records
 from lacunar.takeoff.quantities import quantity_records
 
 Json = dict[str, Any]
@@ -193,6 +195,13 @@ RECORDS: tuple[type, ...] = (
     part_records.Part,
     quantity_records.Quantity,
     taken_off.TakenCeiling,
+    estimate_records.EstimateLine,
+    estimate_records.Unpriced,
+    estimate_records.LaborCount,
+    estimate_records.Totals,
+    estimate_records.Estimate,
+    estimate_records.LineDifference,
+    estimate_records.Comparison,
     material_records.Bought,
     material_records.PartOnLine,
     material_records.LinePlan,
@@ -219,11 +228,14 @@ RECORDS: tuple[type, ...] = (
 
 _PLAIN: Mapping[object, str] = {int: "integer", str: "string", bool: "boolean", NoneType: "null"}
 
+_VALUES: Mapping[object, str] = {Length: "Length", Angle: "Angle", Decimal: "Money"}
+
 _FIGURES: Mapping[object, str] = {
     Length: "LengthFigure",
     Angle: "AngleFigure",
     int: "CountFigure",
     Fraction: "NumberFigure",
+    Decimal: "MoneyFigure",
 }
 
 
@@ -268,8 +280,8 @@ def schema_of(hint: Any) -> Json:
     origin = get_origin(hint)
     if origin is not None:
         return _generic(hint, origin)
-    if hint in (Length, Angle):
-        return reference(hint.__name__)
+    if hint in _VALUES:
+        return reference(_VALUES[hint])
     if hint in _PLAIN:
         return {"type": _PLAIN[hint]}
     if issubclass(hint, Enum):

@@ -8,6 +8,7 @@ from lacunar.exchange.backing_field_words import BACKING_WORDS
 from lacunar.exchange.board_answer_words import BOARD_WORDS, Words
 from lacunar.exchange.crossing_words import CROSSING_WORDS
 from lacunar.exchange.cutting_words import CUTTING_WORDS
+from lacunar.exchange.estimate_words import ESTIMATE_WORDS
 from lacunar.exchange.fitting_words import FITTING_WORDS
 from lacunar.exchange.followed_words import FOLLOWED_WORDS
 from lacunar.exchange.item_answer_words import ITEM_WORDS
@@ -339,4 +340,5 @@ ALL_WORDS: Words = {
     **SHEET_WORDS,
     **TAKE_OFF_WORDS,
     **OPTION_WORDS,
+    **ESTIMATE_WORDS,
 }

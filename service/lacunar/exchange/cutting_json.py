@@ -1,17 +1,16 @@
 """A cutting problem as JSON to a `CuttingSpec`, or every fault in them at once."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import Any
 
 from marshmallow import ValidationError
 
 from lacunar.exchange.cutting_schema import CuttingSchema
-from lacunar.exchange.fields import ListOf, ObjectOf, reading_in, wrong_type
-from lacunar.exchange.json_pointer import pointer_to
-from lacunar.exchange.schema_base import SpecSchema
+from lacunar.exchange.fields import reading_in, wrong_type
+from lacunar.exchange.needed_names import missing_names
 from lacunar.exchange.spec_json import faults_from, units_told
 from lacunar.exchange.strict_json import JsonValue
-from lacunar.model.faults import Fault, SpecRefused
+from lacunar.model.faults import SpecRefused
 from lacunar.takeoff.cutting.said import (
     CutPanelSpec,
     CutPieceSpec,
@@ -45,7 +44,7 @@ def cutting_from(value: JsonValue) -> CuttingSpec:
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages))
     parts: Mapping[str, Any] = {}
-    faults = list(names_missing(_SCHEMA, value))
+    faults = list(missing_names(_SCHEMA, value))
     with reading_in(units_told(value)):
         try:
             parts = _SCHEMA.load(value)
@@ -63,26 +62,3 @@ def _spec(parts: Mapping[str, Any]) -> CuttingSpec:
         if name in parts
     }
     return CuttingSpec(**{**parts, **rows})
-
-
-def names_missing(
-    outline: SpecSchema, value: Mapping[str, JsonValue], path: tuple[str, ...] = ()
-) -> Iterator[Fault]:
-    """What must be told of each row and is not; `value` stands at `path`."""
-    for name, field in outline.fields.items():
-        rows = value.get(name)
-        if not isinstance(field, ListOf) or not isinstance(rows, list):
-            continue
-        assert isinstance(field.inner, ObjectOf)
-        schema = field.inner.schema
-        needed = schema.needed if isinstance(schema, SpecSchema) else ()
-        for place, row in enumerate(rows):
-            if isinstance(row, dict):
-                for each in needed:
-                    if each not in row:
-                        yield Fault(
-                            code="name_missing",
-                            pointer=pointer_to((*path, name, place, each)),
-                            message=f"{each} is not given, and cannot be assumed.",
-                            remedy=f"Give {each}.",
-                        )

@@ -1,6 +1,7 @@
 """The outline of a cutting problem: every name it may have, what it means, its unit."""
 
 from decimal import Decimal
+from fractions import Fraction
 from re import compile as pattern
 
 from lacunar.exchange import fields
@@ -33,14 +34,15 @@ class Money(SpecField[int]):
             value = Decimal(value)
         if isinstance(value, bool) or not isinstance(value, int | Decimal):
             raise wrong_type(value, "an amount, as a number or as text such as 11.49")
-        if not 0 <= value * 100 <= limits.MONEY_CENTS or value * 100 % 1:
+        cents = Fraction(value) * 100
+        if not 0 <= cents <= limits.MONEY_CENTS or cents % 1:
             raise refusal(
                 "money_not_readable",
                 f"{shown(str(value))} is no amount of at most two decimals up to"
                 f" {limits.MONEY_CENTS // 100}.",
                 "Write an amount with at most two decimals.",
             )
-        return int(value * 100)
+        return int(cents)
 
 
 class YesNo(SpecField[bool]):

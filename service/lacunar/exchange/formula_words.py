@@ -2,12 +2,14 @@
 
 import ast
 from collections.abc import Mapping
+from decimal import Decimal
 from fractions import Fraction
 
 from lacunar.exchange.length_json import length_in_words
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure, Operand
 from lacunar.measure.length import Length
+from lacunar.measure.money import money_text
 from lacunar.measure.units import Units
 from lacunar.measure.writing import decimal_text
 
@@ -30,6 +32,7 @@ _FUNCTIONS = {
     "asin": "the angle of which the sine is",
     "acos": "the angle of which the cosine is",
     "atan": "the angle of which the tangent is",
+    "cents": "to the hundredth,",
 }
 _ATOM = 3
 # So fine that sums can be done again; what a saw is set to is told in tenths.
@@ -42,6 +45,8 @@ def value_in_words(value: Operand, units: Units) -> str:
         return length_in_words(value, units)
     if isinstance(value, Angle):
         return f"{decimal_text(value.degrees, ANGLE_PLACES)}°"
+    if isinstance(value, Decimal):
+        return money_text(value)
     return decimal_text(value) if isinstance(value, Fraction) else str(value)
 
 

@@ -12,17 +12,18 @@ from lacunar.exchange import (
     item_schema,
     option_schema,
     panel_fields,
+    price_schema,
     query_reading,
     shaped_fields,
     stock_json,
     stock_schema,
     survey_fields,
     survey_given,
-    take_off_request,
     take_off_schema,
 )
 from lacunar.exchange.answer_schema import Json, reference
 from lacunar.exchange.options_schema import options_asked_schema
+from lacunar.exchange.pool_given import CHANGES, ceiling_pool, changes_given, estimate_asked
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.spec_schema import CeilingSchema
 from lacunar.measure.notation import MOST_CHARACTERS
@@ -60,6 +61,11 @@ _SHARES = f"^{fields.RATIO}(,{fields.RATIO}){{0,{limits.COFFERS_PER_RUN - 1}}}$"
 _SHEET_IDS = f"^{query_reading.SHEET}(,{query_reading.SHEET})*$"
 
 _MONEY_TEXT = {"type": "string", "pattern": f"^{cutting_schema.MONEY}$", "examples": ["11.49"]}
+_UNIT_PRICE_TEXT = {
+    "type": "string",
+    "pattern": f"^{price_schema.UNIT_PRICE}$",
+    "examples": ["2.85"],
+}
 _NUMBER_TEXT = {"type": "string", "pattern": f"^{panel_fields.NUMBER}$", "examples": ["0.00369"]}
 _MOISTURE_TEXT = {
     "type": "string",
@@ -115,14 +121,17 @@ _STOCK: Json = {
 
 def given_schemas() -> dict[str, Json]:
     """The schema of a spec and of every object in it, by name."""
-    found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK}
+    found = {"LengthGiven": _LENGTH, "StockGiven": _STOCK, **changes_given()}
     ceiling = _add_object(CeilingSchema(), found)
-    found["CeilingPool"] = _pool(ceiling)
+    found["CeilingPool"] = ceiling_pool(ceiling)
     stock = {
         **_add_object(stock_schema.StockOfferSchema(), found),
         "description": "What is sold and on hand for all of them.",
     }
-    found["StockedCeilings"] = _pool(ceiling, {stock_json.STOCK: stock})
+    found["StockedCeilings"] = ceiling_pool(ceiling, {stock_json.STOCK: stock})
+    prices = _add_object(price_schema.PriceListSchema(), found)
+    alternate = _add_object(price_schema.AlternateSchema(), found)
+    found["EstimateAsked"] = estimate_asked(ceiling, stock, (prices, alternate))
     cutting = _add_object(cutting_schema.CuttingSchema(), found)
     found["CuttingAsked"] = {
         "description": "A bare problem of pieces and stock; or ceilings, with stock or without.",
@@ -131,32 +140,6 @@ def given_schemas() -> dict[str, Json]:
     choices = _add_object(option_schema.ChoicesSchema(), found)
     found["OptionsAsked"] = options_asked_schema(ceiling, choices)
     return found
-
-
-def _pool(ceiling: Json, beside: Json | None = None) -> Json:
-    """One ceiling or several, as a take-off is asked for with; what may stand beside them."""
-    several = {
-        "type": "array",
-        "items": ceiling,
-        "minItems": 1,
-        "maxItems": limits.POOLED_CEILINGS,
-        "description": "Ceilings that are pooled.",
-    }
-    one = {**ceiling, "description": "One ceiling."}
-    named = ({take_off_request.ONE: one}, {take_off_request.SEVERAL: several})
-    objects = [
-        {
-            "type": "object",
-            "additionalProperties": False,
-            "required": list(properties),
-            "properties": {**properties, **(beside or {})},
-        }
-        for properties in named
-    ]
-    return {
-        "description": "A bare spec; or an object with one ceiling or several; or a bare list.",
-        "oneOf": [ceiling, *objects, several],
-    }
 
 
 def query_parameters(schema: SpecSchema) -> Iterator[Json]:
@@ -349,6 +332,8 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
     ),
     (fields.Count, _plainly(_WHOLE)),
     (cutting_schema.Money, _plainly({"oneOf": [{"type": "number"}, _MONEY_TEXT]})),
+    (price_schema.UnitPrice, _plainly({"oneOf": [{"type": "number"}, _UNIT_PRICE_TEXT]})),
+    (price_schema.Changes, _plainly(reference(CHANGES))),
     (cutting_schema.YesNo, _plainly({"type": "boolean"})),
     (
         fields.Degrees,

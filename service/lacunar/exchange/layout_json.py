@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field, fields, is_dataclass
+from decimal import Decimal
 from enum import Enum
 from typing import Any
 
@@ -12,6 +13,7 @@ from lacunar.layout.records import Layout
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import Figure, Operand
 from lacunar.measure.length import Length
+from lacunar.measure.money import money_text
 from lacunar.measure.rounding import Step
 from lacunar.model.ceiling import Assumption
 from lacunar.model.room import RunName
@@ -99,6 +101,8 @@ class RecordWriter:
                 return str(value.value)
             case None | bool() | int() | str():
                 return value
+            case Decimal():
+                return money_text(value)
             case Stock():
                 return self._stock(value)
         return self.record(value)
@@ -139,4 +143,6 @@ class RecordWriter:
             return angle_to_json(value)
         if isinstance(value, int):
             return {"count": value}
+        if isinstance(value, Decimal):
+            return {"amount": money_text(value)}
         return {"exact": str(value), "decimal": decimal_number(value)}

@@ -4,6 +4,7 @@ from enum import StrEnum
 from typing import ClassVar
 
 from lacunar.exchange import fields, query_reading
+from lacunar.exchange.estimate_tables import EstimateTable
 from lacunar.exchange.material_tables import MaterialTable
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.exchange.take_off_tables import TakeOffTable
@@ -150,6 +151,15 @@ class OptionsQuery(SpecSchema):
 
     format = fields.OneOf("What they are sent as, before what Accept says.", OptionMedia)
     trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+
+
+class EstimateQuery(SpecSchema):
+    """How an estimate is told."""
+
+    format = fields.OneOf("What it is sent as, before what Accept says.", BookMedia)
+    table = fields.OneOf("Which table is sent as CSV; lines if left out.", EstimateTable)
+    trace = query_reading.Flag("Add rule, formula and operands to every figure.", YesOrNo)
+    units = fields.OneOf(_UNITS_TOLD, Units)
 
 
 class DrawingQuery(SpecSchema):

@@ -5,8 +5,8 @@ from typing import Any
 
 from marshmallow import ValidationError
 
-from lacunar.exchange.cutting_json import names_missing
 from lacunar.exchange.fields import reading_in, wrong_type
+from lacunar.exchange.needed_names import missing_names
 from lacunar.exchange.spec_json import faults_from, units_told
 from lacunar.exchange.stock_schema import StockOfferSchema
 from lacunar.exchange.strict_json import JsonValue, read_json
@@ -72,7 +72,7 @@ def stock_from(value: JsonValue, units: Units, path: tuple[str, ...]) -> StockSa
     """The same of an already read JSON value that stands at `path`."""
     if not isinstance(value, dict):
         raise SpecRefused(faults_from(wrong_type(value, "an object").messages, path))
-    faults = list(names_missing(_SCHEMA, value, path))
+    faults = list(missing_names(_SCHEMA, value, path))
     parts: Mapping[str, Any] = {}
     with reading_in(units_told(value) if "units" in value else units):
         try:

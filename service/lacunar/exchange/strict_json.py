@@ -20,7 +20,10 @@ JsonValue = None | bool | int | Decimal | str | list["JsonValue"] | dict[str, "J
 # A string (even one that never ends, so that the scan stays linear), or a bracket outside strings.
 _STRING_OR_BRACKET = re.compile(r'"[^"\\]*(?:\\.?[^"\\]*)*(?:"|\Z)|[\[\]{}]', re.DOTALL)
 _SURROGATE = re.compile("[\ud800-\udfff]")
-_READABLE_NAME = re.compile(r"[!-~]([ -~]*[!-~])?\Z")
+NAME = r"[!-~]([ -~]*[!-~])?"
+"""What a name may consist of."""
+
+_READABLE_NAME = re.compile(NAME + r"\Z")
 
 
 @dataclass(frozen=True, slots=True)

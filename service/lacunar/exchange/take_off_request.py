@@ -34,7 +34,7 @@ def pool_from(document: JsonValue) -> Pool:
     """The same of an already read JSON value."""
     read: list[tuple[str, CeilingSpec]] = []
     faults: list[Fault] = []
-    for path, value in _specs(document):
+    for path, value in specs_in(document):
         pointer = pointer_to(path)
         try:
             read.append((pointer, spec_from(value)))
@@ -51,8 +51,8 @@ def within(pointer: str, refused: SpecRefused) -> Iterator[Fault]:
         yield replace(fault, pointer=f"{pointer}{fault.pointer}")
 
 
-def _specs(document: JsonValue) -> list[tuple[Path, JsonValue]]:
-    """The specs of a document, each with its path."""
+def specs_in(document: JsonValue) -> list[tuple[Path, JsonValue]]:
+    """Turn a document into the specs in it, each with its path; raises `SpecRefused`."""
     path: Path = ()
     if isinstance(document, dict) and len(document) == 1:
         if ONE in document:

@@ -1,6 +1,7 @@
 """The answers that are put together from records, and what lengths and figures are written as."""
 
 from lacunar.exchange.answer_schema import Json, record_schemas, reference
+from lacunar.exchange.estimate_answers import estimate_answer
 from lacunar.exchange.options_schema import options_schema
 from lacunar.measure.rounding import STEPS
 from lacunar.measure.units import Units
@@ -44,7 +45,10 @@ _REASON = {
         "type": "object",
         "description": "With trace=1: what stood for each name in the formula.",
         "additionalProperties": {
-            "anyOf": [reference(name) for name in ("Length", "CountFigure", "Ratio", "Angle")]
+            "anyOf": [
+                reference(name)
+                for name in ("Length", "CountFigure", "Ratio", "Angle", "MoneyFigure")
+            ]
         },
     },
 }
@@ -54,6 +58,13 @@ _COUNT = {"count": {"type": "integer", "description": "A number of things, witho
 _RATIO = {
     "exact": {"type": "string", "description": "A fraction without a unit."},
     "decimal": {"type": "number", "description": "The same, rounded to 6 decimals."},
+}
+
+_MONEY = {
+    "type": "string",
+    "pattern": r"^-?[0-9]+\.[0-9]{2,4}$",
+    "description": "Money as text, with its decimals; never a number, which would lose some.",
+    "examples": ["1234.50"],
 }
 
 _GRID_ID = {
@@ -100,6 +111,7 @@ def answer_schemas() -> dict[str, Json]:
     boards = _told_in(records.pop("LoneBoards"), {})
     index = records.pop("SetIndex")
     ceilings = _ceilings(records["TakenCeiling"])
+    priced = estimate_answer(records.pop("Estimate"), ceilings, _engine())
     materials = _materials(records.pop("MaterialList"), ceilings)
     return {
         **_values(),
@@ -116,6 +128,7 @@ def answer_schemas() -> dict[str, Json]:
         "TakeOff": _take_off(ceilings),
         "MaterialListAnswer": materials,
         "Options": options_schema(records.pop("Option"), _engine()),
+        "EstimateAnswer": priced,
         "StockList": _object(
             {"sizes": _list("PublishedSize", "The sizes, by list and thickness.")} | _engine(),
             None,
@@ -142,6 +155,15 @@ def _values() -> dict[str, Json]:
             {**_RATIO, **_REASON},
             list(_RATIO),
             "A number that was computed, with its reason; its unit stands where it is told.",
+        ),
+        "Money": _MONEY,
+        "MoneyFigure": _object(
+            {
+                "amount": {**reference("Money"), "description": "The amount [currency]."},
+                **_REASON,
+            },
+            ["amount"],
+            "An amount of money that was computed, with its reason.",
         ),
         "Ratio": {**_object(_RATIO), "description": "A number without a unit."},
     }

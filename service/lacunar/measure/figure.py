@@ -1,13 +1,14 @@
 """Figures that carry their reason: a value, the rule it came from, and what the rule was given."""
 
 from dataclasses import dataclass
+from decimal import Decimal
 from fractions import Fraction
 from typing import Generic, TypeVar
 
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import Length
 
-Operand = Length | Angle | Fraction | int
+Operand = Length | Angle | Fraction | Decimal | int
 
 Value = TypeVar("Value", bound=Operand)
 Value_co = TypeVar("Value_co", bound=Operand, covariant=True)
@@ -32,9 +33,10 @@ class Rule:
     """How a figure comes about: a name, and a formula over the names of its operands.
 
     The formula is a Python expression of + - * / and parentheses, whole numbers, and the functions
-    max, min, ceil, floor, abs and sqrt, and sin, cos, tan, asin, acos and atan in degrees. A length
-    stands in it as its inches, an angle as its degrees. The function that computes the value does
-    so in Python; the formula says it again, and a test holds the two together.
+    max, min, ceil, floor, abs and sqrt, sin, cos, tan, asin, acos and atan in degrees, and cents,
+    which rounds as `money` does. A length stands in it as its inches, an angle as its degrees. The
+    function that computes the value does so in Python; the formula says it again, and a test holds
+    the two together.
 
     >>> share = Rule("share of the clear total", "clear_total * weight / weights")
     >>> share.gives(Length.of_inches(48), clear_total=Length.of_inches(144), weight=1, weights=3)
@@ -76,3 +78,4 @@ LengthFigure = Figure[Length]
 AngleFigure = Figure[Angle]
 CountFigure = Figure[int]
 NumberFigure = Figure[Fraction]
+MoneyFigure = Figure[Decimal]

@@ -10,8 +10,9 @@ CUTTING_FAULTS = {
     ),
     "money_not_readable": FaultMeaning(
         "Amount not readable",
-        "An amount of money is negative, too large, or finer than hundredths.",
-        "Write an amount with at most two decimals.",
+        "An amount of money is negative, too large, or finer than is paid: than hundredths, or of"
+        " the price of one in a price list than hundredths of those.",
+        "Write an amount with at most two decimals, in a price list four.",
     ),
     "quantity_out_of_bounds": FaultMeaning(
         "Quantity out of bounds",

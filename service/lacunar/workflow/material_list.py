@@ -51,10 +51,14 @@ def prepare_materials(document: bytes, units: Units | None = None) -> PreparedMa
     the first stage that finds any.
     """
     specs, said = read_stocked_pool(document)
-    pooled = take_off_of(specs)
-    if units not in (None, pooled.step.units):
-        pooled = replace(pooled, step=DEFAULTS[units].mark_to)
-    return materials_of(pooled, said)
+    return materials_of(told_in_units(take_off_of(specs), units), said)
+
+
+def told_in_units(pooled: PooledTakeOff, units: Units | None) -> PooledTakeOff:
+    """A take-off whose lengths are told in units, if any are asked for; names stay as they are."""
+    if units in (None, pooled.step.units):
+        return pooled
+    return replace(pooled, step=DEFAULTS[units].mark_to)
 
 
 def prepare_stocked(
