@@ -1,6 +1,8 @@
 """Columns that stand free in a room: what they cut, what ends at them, what goes round them."""
 
+import json
 from fractions import Fraction
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -10,6 +12,8 @@ from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
 from tests.layout.laying_out import Spec, laid_out
 from tests.layout.test_outlines import ELL, HALF, inch, outlined, refused, room
+
+EXAMPLES = Path(__file__).parents[2] / "examples" / "ceilings"
 
 
 def with_columns(*columns: dict[str, Any], **more: Any) -> Spec:
@@ -204,3 +208,15 @@ def test_a_column_stands_in_an_ell():
         }
     )
     assert columns_of(layout)["COL-1"].cuts
+
+
+def test_no_side_of_a_cut_coffer_is_a_hair():
+    """The bay of the example breakfast room has corners that were snapped one by one."""
+    text = (EXAMPLES / "breakfast_room.json").read_text("utf-8")
+    room_ = outlined(laid_out(json.loads(text)))
+    assert all(
+        side.against and side.length.value > inch("1/4")
+        for coffer in room_.partial_coffers
+        for side in coffer.all_sides
+    )
+    assert not any(coffer.crown_meets for coffer in room_.partial_coffers)

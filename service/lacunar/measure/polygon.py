@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 
+from lacunar.measure.length import Length
 from lacunar.measure.plane import Spot, along, crossing, turn
 
 Polygon = tuple[Spot, ...]
@@ -227,6 +228,23 @@ def without_idle_corners(polygon: Sequence[Spot]) -> Polygon:
         for at, spot in enumerate(spots)
         if turn(spot - spots[at - 1], spots[(at + 1) % len(spots)] - spot)
     )
+
+
+def without_hairs(polygon: Sequence[Spot], hair: Length) -> Polygon:
+    """The same polygon without corners that lie off the line between their neighbors by a hair.
+
+    Places that were snapped one by one leave sides as short as the grid they were snapped to.
+    """
+    spots = list(polygon)
+    at = 0
+    while at < len(spots) > 3:  # noqa: PLR2004
+        line = spots[at - 1], spots[(at + 1) % len(spots)]
+        if line[0] != line[1] and off_squared(line, spots[at]) < hair.inches**2:
+            del spots[at]
+            at = 0
+        else:
+            at += 1
+    return tuple(spots)
 
 
 def within_box(polygon: Sequence[Spot], low: Spot, high: Spot) -> tuple[Polygon, ...]:

@@ -1,14 +1,14 @@
 """The room between its walls and its beams, cell by cell: whole coffers, and those walls cut."""
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.layout.item_records import Meets
 from lacunar.layout.items.strips import OddCoffer, OddSide
 from lacunar.layout.names import coffer_id
 from lacunar.layout.outline.columns import around, boxes_touch, near
 from lacunar.layout.outline.spans import Span
-from lacunar.layout.outline.wall import place
+from lacunar.layout.outline.wall import Wall, place
 from lacunar.layout.outline.walls import Region, beam_strip
 from lacunar.layout.records import ElementKind
 from lacunar.layout.runs.run_division import BeamStretch
@@ -23,10 +23,13 @@ from lacunar.measure.polygon import (
     inner_spot,
     joined,
     lies_on,
+    off_squared,
     within_box,
+    without_hairs,
 )
 from lacunar.model.room import RunName
 
+HAIR = Length.of_inches(1) / 1000
 Ends = Mapping[RunName, DividedEnds]
 Stretch = tuple[Length, Length]
 
@@ -107,6 +110,8 @@ def cells(region: Region, ends: Ends, spans: Mapping[str, Sequence[Span]]) -> tu
     kept = [part for part in parts if part.row]
     if loose:
         kept = list(_with_loose(kept, loose))
+    if region.approximate:
+        kept = [part if part.whole else _tidied(part) for part in kept]
     found: list[Cell] = []
     taken: dict[str, int] = {}
     for part in sorted(kept, key=lambda each: (each.row, each.column)):
@@ -218,6 +223,12 @@ def _with_loose(kept: Sequence[_Part], loose: Sequence[_Part]) -> Iterator[_Part
             yield _Part(one.corners, first.row, first.column, whole=False, holes=one.holes)
 
 
+def _tidied(part: _Part) -> _Part:
+    """A part without the sides that snapping left, which no saw could cut."""
+    holes = tuple(without_hairs(hole, HAIR) for hole in part.holes)
+    return replace(part, corners=without_hairs(part.corners, HAIR), holes=holes)
+
+
 def _against(
     region: Region,
     bands: Mapping[RunName, Sequence[_Band]],
@@ -228,15 +239,30 @@ def _against(
     for wall in region.sides:
         face = region.face_line(wall)
         if lies_on(face, edge[0]) and lies_on(face, edge[1]):
-            strip = beam_strip(region.strips[wall.side])
-            strips = region.strips[wall.side]
-            return strip.id if strip else strips[-1].id if strips else wall.name
+            return _standing_at(region, wall)
     run = RunName.LENGTH if edge[0].x == edge[1].x else RunName.WIDTH
     at = place(run, edge[0])
     beside = next(
         (band.beam for band in bands[run] if band.beam and at in (band.near, band.far)), ""
     )
-    return beside or _ended(bands[run.other], spans, (run.other, at), edge)
+    found = beside or _ended(bands[run.other], spans, (run.other, at), edge)
+    return found or _nearly_against(region, edge)
+
+
+def _standing_at(region: Region, wall: Wall) -> str:
+    """What stands at a wall, or the wall itself."""
+    strips = region.strips[wall.side]
+    strip = beam_strip(strips)
+    return strip.id if strip else strips[-1].id if strips else wall.name
+
+
+def _nearly_against(region: Region, edge: Line) -> str:
+    """What a side lies against but for a hair, where its ends were snapped."""
+    for wall in region.sides:
+        face = region.face_line(wall)
+        if all(off_squared(face, end) < HAIR.inches**2 for end in edge):
+            return _standing_at(region, wall)
+    return ""
 
 
 def _ended(
