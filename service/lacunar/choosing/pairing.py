@@ -103,9 +103,18 @@ def _kept(pairs: list[_Pair], limits: Limits, panel: Panel) -> tuple[list[_Pair]
 
 
 def _best_first(keys: Sequence[tuple[int, ...]]) -> Iterator[int]:
-    """Places layer by layer; within one, those that come out well in all of it first."""
-    for front in layers(keys):
-        yield from sorted(front, key=lambda each: (sum(keys[each]), each))
+    """Places layer by layer; first the best in each thing, then what comes out well in all of it.
+
+    What is best in something and as good as any in the rest is in the first layer.
+    """
+
+    def in_all(place: int) -> tuple[int, int]:
+        return sum(keys[place]), place
+
+    for number, front in enumerate(layers(keys)):
+        columns = range(len(keys[0])) if number == 0 else ()
+        best = [min(front, key=lambda each: (keys[each][n], in_all(each))) for n in columns]
+        yield from dict.fromkeys((*best, *sorted(front, key=in_all)))
 
 
 def _key(pair: _Pair, panel: Panel, known: dict[tuple[Length, Length], int]) -> Key:
