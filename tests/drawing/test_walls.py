@@ -7,8 +7,8 @@ from math import hypot
 import pytest
 
 from lacunar.drawing.elements import Group, Polyline, Pt, Segments
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups, walls_of
+from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.plan.walls import wall_groups, walls_of
 from lacunar.layout.records import Point
 from lacunar.measure.length import Length
 from lacunar.workflow.prepare import prepare

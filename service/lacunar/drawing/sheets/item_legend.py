@@ -5,9 +5,9 @@ from collections.abc import Iterator
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Face, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND
+from lacunar.drawing.plan.frame import WALL_BAND
+from lacunar.drawing.plan.walls import HATCH_PITCH, feature_mark
 from lacunar.drawing.views.reflected_ceiling_plan.item_symbols import LEAST, Symbol
-from lacunar.drawing.views.reflected_ceiling_plan.walls import HATCH_PITCH, feature_mark
 from lacunar.layout.records import Layout
 from lacunar.measure.length import ZERO
 from lacunar.model.ceiling_items import FeatureKind, ItemKind

@@ -10,16 +10,16 @@ from dataclasses import dataclass
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.elements import Element, Group, Pt
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.clear_places import Occupied
+from lacunar.drawing.plan.control_line import control_line
+from lacunar.drawing.plan.datum_mark import datum_mark
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
 from lacunar.drawing.views.reflected_ceiling_plan.columns import column_names
-from lacunar.drawing.views.reflected_ceiling_plan.control_line import control_line
-from lacunar.drawing.views.reflected_ceiling_plan.datum_mark import datum_mark
 from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.inner_tags import inner_tags
 from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, placed_symbols

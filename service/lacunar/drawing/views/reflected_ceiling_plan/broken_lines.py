@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from lacunar.drawing.elements import Circle, Element, Group, Polyline, Pt, Segments
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
+from lacunar.drawing.plan.clear_places import Box
 
 APART = 0.8
 """How far a broken line keeps from a tag [mm]."""

@@ -4,6 +4,8 @@ from collections.abc import Mapping
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
+from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.walls import wall_groups
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.columns import column_groups
@@ -12,7 +14,6 @@ from lacunar.drawing.views.reflected_ceiling_plan.following import (
     followed_centers,
     followed_faces,
 )
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     angled_beams,
     beam_ends,
@@ -20,9 +21,7 @@ from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     outlined_faces,
     partial_coffers,
     partial_crown,
-    stretches,
 )
-from lacunar.drawing.views.reflected_ceiling_plan.walls import wall_groups
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.records import Beam, Coffer, WallBeam
 from lacunar.model.room import START_WALL
@@ -79,7 +78,7 @@ def _beam(frame: PlanFrame, beam: Beam) -> Group:
         for face, ends in zip((beam.near, beam.far), face_ends(frame, beam, piece), strict=True)
     )
     centers = followed_centers(frame, beam) or tuple(
-        frame.stretch(beam.center, beam.on, whole) for whole in stretches(frame, beam)
+        frame.stretch(beam.center, beam.on, whole) for whole in frame.stretches(beam)
     )
     return Group(
         "beam",

@@ -6,15 +6,15 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import fitted
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import diagonal_lines
-from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import (
+from lacunar.drawing.plan.clear_places import (
     Box,
     Label,
     Occupied,
     place_label,
 )
+from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.outline_records import RoomColumn

@@ -5,8 +5,8 @@ from itertools import pairwise
 from math import dist
 
 from lacunar.drawing.elements import Pt
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.plan.clear_places import Box
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Point
 from lacunar.measure.plane import Spot

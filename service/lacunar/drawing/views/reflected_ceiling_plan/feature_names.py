@@ -8,15 +8,15 @@ from collections.abc import Iterator
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Text
-from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied, text_box
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.walls import (
+from lacunar.drawing.plan.clear_places import Occupied, text_box
+from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.plan.walls import (
     WallOnPaper,
     edges_on_paper,
     wall_of,
     walls_of,
 )
+from lacunar.drawing.typeface import Typeface
 from lacunar.layout.item_records import WallFeatureCheck
 
 GAP = 1.0

@@ -1,8 +1,8 @@
 """What only a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
 
 from lacunar.drawing.elements import Pt
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper, set_in
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.layout.followed_records import FollowedBeam
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Beam, Coffer

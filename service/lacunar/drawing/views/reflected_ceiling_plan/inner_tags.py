@@ -12,11 +12,11 @@ from math import dist, hypot, inf
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit, dot
 from lacunar.drawing.elements import Group, Polyline, Pt
+from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.walls import WallOnPaper, walls_of
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.broken_lines import Line, tag_boxes
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.walls import WallOnPaper, walls_of
 from lacunar.layout.outline_records import OutlineWall
 
 NEAREST = 7.0

@@ -8,9 +8,9 @@ from collections import Counter
 from collections.abc import Sequence
 
 from lacunar.drawing.elements import Element, Group
+from lacunar.drawing.plan.clear_places import Label, Occupied, place_label
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Label, Occupied, place_label
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, room_on_paper
 
 ALIKE_WITH_LEADERS = 12

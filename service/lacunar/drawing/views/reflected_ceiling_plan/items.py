@@ -8,8 +8,8 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Pt, Segments
 from lacunar.drawing.hatching import box_corners
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Box, Occupied
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
+from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.item_symbols import LEAST, Symbol
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import CeilingItem

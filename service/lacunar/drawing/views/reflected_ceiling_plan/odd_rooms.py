@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Fill, Group, Polyline, Pt, Segments
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import (
@@ -14,25 +15,12 @@ from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import (
     rings_on_paper,
     seen_rings,
 )
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.outline_records import BeamSpan, PartialSide
 from lacunar.layout.records import Beam, BeamPiece
 from lacunar.model.room import RunName
 
 Ends = tuple[float, float]
-
-
-def stretches(frame: PlanFrame, beam: Beam) -> tuple[Ends, ...]:
-    """From where to where a beam stands along the other run, wall to wall [mm of paper]."""
-    room = frame.layout.outlined
-    if room is None:
-        return (frame.from_wall_to_wall(beam.on, beam.center.at_start.value),)
-    return tuple(
-        (frame.on_paper(span.start.value), frame.on_paper(span.end.value))
-        for span in room.spans
-        if span.beam == beam.id
-    )
 
 
 def face_ends(frame: PlanFrame, beam: Beam, piece: BeamPiece) -> tuple[Ends, Ends]:

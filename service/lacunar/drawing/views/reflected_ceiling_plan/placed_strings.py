@@ -6,9 +6,9 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.dimensions import Axis, PlacedString, String, drawn_string, place_strings
 from lacunar.drawing.elements import Group
+from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.broken_lines import broken_about, tag_boxes
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.views.reflected_ceiling_plan.strings import far_strings, run_strings
 from lacunar.drawing.views.reflected_ceiling_plan.tags import row_deepened, tags_reach
 from lacunar.drawing.wording import SheetWording

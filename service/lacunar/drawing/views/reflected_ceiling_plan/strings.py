@@ -9,8 +9,8 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from lacunar.drawing.dimensions import Segment, Stop, String
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.run_ends import DIMENSIONED, End, RunEnd, unlike, wall_at
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.outline_records import OutlinedRoom
 from lacunar.layout.records import ElementKind, RunElement, RunLayout

@@ -11,10 +11,9 @@ from itertools import pairwise
 from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitted
 from lacunar.drawing.elements import Face, Group, Polyline, Pt
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.following import followed_centers
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import stretches
 from lacunar.layout.records import Beam, ElementKind, WallBeam
 from lacunar.layout.runs.wall_strips import run_of_wall
 from lacunar.model.room import END_WALL, START_WALL, RunName
@@ -137,7 +136,7 @@ def _drawn_outward(
     outward = -1.0 if start else 1.0
     wall = frame.reach(run.other)[0 if start else 1]
     along = _center_of(frame, beam)
-    stops = [end for stretch in stretches(frame, beam) for end in stretch]
+    stops = [end for stretch in frame.stretches(beam) for end in stretch]
     for one, other in followed_centers(frame, beam):
         x, y = frame.origin.x, frame.origin.y
         stops = [one.x - x, other.x - x] if run is RunName.WIDTH else [y - one.y, y - other.y]

@@ -2,9 +2,9 @@
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Pt, Text
+from lacunar.drawing.plan.clear_places import Occupied, text_box
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.clear_places import Occupied, text_box
-from lacunar.drawing.views.reflected_ceiling_plan.frame import PlanFrame
 
 WORD = "DATUM"
 RADIUS = 1.6

@@ -7,7 +7,7 @@ to the right and `y` (the width run) up the sheet, exactly as on the floor plan,
 from dataclasses import dataclass
 
 from lacunar.drawing.elements import Pt
-from lacunar.layout.records import BeamPiece, EndPositions, Layout, Point
+from lacunar.layout.records import Beam, BeamPiece, EndPositions, Layout, Point
 from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import END_WALL, START_WALL, RunName
@@ -75,6 +75,17 @@ class PlanFrame:
         return (
             self.face_at(START_WALL[other], other, at),
             self.face_at(END_WALL[other], other, at),
+        )
+
+    def stretches(self, beam: Beam) -> tuple[tuple[float, float], ...]:
+        """From where to where a beam stands along the other run, wall to wall [mm of paper]."""
+        room = self.layout.outlined
+        if room is None:
+            return (self.from_wall_to_wall(beam.on, beam.center.at_start.value),)
+        return tuple(
+            (self.on_paper(span.start.value), self.on_paper(span.end.value))
+            for span in room.spans
+            if span.beam == beam.id
         )
 
     def piece_ends(self, on: RunName, face: EndPositions, piece: BeamPiece) -> tuple[float, float]:

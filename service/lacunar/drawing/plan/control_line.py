@@ -2,8 +2,8 @@
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Polyline
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.walls import walls_of
+from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.plan.walls import walls_of
 
 OFF_WALL = WALL_BAND + 0.65
 

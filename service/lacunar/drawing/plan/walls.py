@@ -13,7 +13,7 @@ from math import dist
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import diagonal_lines, falling_lines
-from lacunar.drawing.views.reflected_ceiling_plan.frame import WALL_BAND, PlanFrame
+from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.records import Layout
