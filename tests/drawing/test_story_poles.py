@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 
 from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.sheet_set import compose
+from lacunar.drawing.spreading import spread
 from lacunar.drawing.views.story_pole.pieces import CLEAR, OVERLAP, STEP, pole_pieces
-from lacunar.drawing.views.story_pole.spreading import spread
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.workflow.draw import painted_pdf

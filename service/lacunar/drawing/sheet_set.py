@@ -13,6 +13,7 @@ from lacunar.drawing.sheets.pages import ROLL, FullSizePage, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
+from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
@@ -24,6 +25,8 @@ from lacunar.model.faults import Fault, SpecRefused
 
 PLAN_SHEET = "Z-101"
 PLAN_TITLE = "Reflected ceiling plan"
+LINES_SHEET = "Z-102"
+LINES_TITLE = "Setting out"
 POLE_SHEET = "Z-701"
 POLE_TITLE = "Story poles"
 
@@ -88,8 +91,13 @@ def _pages(
 ) -> tuple[Page | FullSizePage, ...]:
     fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
     plan = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
+    of_lines = replace(fields, drawing=LINES_TITLE, sheet=LINES_SHEET)
     of_poles = replace(fields, drawing=POLE_TITLE, sheet=POLE_SHEET)
-    return (*plan_pages(plan), *pole_sheets(replace(plan, fields=of_poles)))
+    return (
+        *plan_pages(plan),
+        *setting_out_pages(replace(plan, fields=of_lines)),
+        *pole_sheets(replace(plan, fields=of_poles)),
+    )
 
 
 def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:

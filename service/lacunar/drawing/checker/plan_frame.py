@@ -11,6 +11,7 @@ from lacunar.drawing.checker.shapes import Spot
 from lacunar.drawing.checker.subject import Subject
 
 PLAN = "reflected-ceiling-plan"
+SETTING_OUT = "setting-out"
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,16 +47,16 @@ def ratio(view: GroupRead) -> float | None:
     return number if number > 0 else None
 
 
-def plan_views(sheet: SheetRead) -> Iterator[GroupRead]:
-    """The views that say they are plans."""
-    return (view for view in sheet.of_kind("view") if view.data.get("view") == PLAN)
+def plan_views(sheet: SheetRead, kind: str = PLAN) -> Iterator[GroupRead]:
+    """The views that say they are plans of a kind."""
+    return (view for view in sheet.of_kind("view") if view.data.get("view") == kind)
 
 
-def plan_frames(subject: Subject) -> Iterator[PlanFrame]:
-    """The plans with a scale, and a datum where the faces of the left and the lower wall meet."""
+def plan_frames(subject: Subject, kind: str = PLAN) -> Iterator[PlanFrame]:
+    """The plans of a kind with a scale, and a datum where left and lower wall meet."""
     sheet = subject.sheet
     x, y = subject.facts.outline[0]
-    for view in plan_views(sheet):
+    for view in plan_views(sheet, kind):
         scale, left, lower = ratio(view), wall_face(sheet, view, "W1"), wall_face(sheet, view, "W4")
         if scale and left and lower:
             one, other = min(product(left, lower), key=lambda pair: dist(*pair))

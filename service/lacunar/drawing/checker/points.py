@@ -25,6 +25,7 @@ from lacunar.drawing.checker import (
     placement,
     poles,
     scales,
+    setting_out,
     tables,
     title_blocks,
     wall_features,
@@ -92,6 +93,9 @@ POINTS = (
     Point(84, "Each tag's leader begins at its outline", leaders.leaders_begin_at_tags),
     Point(90, "Columns are drawn where they are laid out", columns.columns_as_laid_out),
     Point(91, "Crown goes round cut coffers as laid out", odd_rooms.cut_crown_as_laid_out),
+    Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
+    Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
+    Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

@@ -18,14 +18,19 @@ PLACES = (
 """Where the word ends from the corner [mm right, mm down], the best first."""
 
 
-def datum_mark(frame: PlanFrame, about: tuple[Element, ...], typeface: Typeface) -> Group:
-    """The ring and the word, which in an odd room meets nothing of what is drawn `about`."""
+def datum_mark(
+    frame: PlanFrame, about: tuple[Element, ...], typeface: Typeface, *, crowded: bool = False
+) -> Group:
+    """The ring and the word, which in an odd room meets nothing of what is drawn `about`.
+
+    Nor does it in any room on a plan that is `crowded` at the datum.
+    """
     layout = frame.layout
     at = frame.origin if layout.outlined is not None else frame.point(layout.outline[0])
     ring = Circle(at, RADIUS, style.LEADER, Fill.NONE)
     word = _word(at, PLACES[0])
     crooked = layout.crooked is not None and not layout.crooked.square
-    if crooked or layout.outlined is not None:
+    if crowded or crooked or layout.outlined is not None:
         busy = Occupied(typeface, (*about, ring))
         words = [_word(at, place) for place in PLACES]
         clear = (

@@ -8,10 +8,10 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag, arrow, rectangle
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines, outside_box
+from lacunar.drawing.spreading import spread
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.story_pole.pieces import OVERLAP, PolePiece
 from lacunar.drawing.views.story_pole.poles import Pole, Stretch
-from lacunar.drawing.views.story_pole.spreading import spread
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.records import MarkKind
 from lacunar.measure.length import Length

@@ -1,0 +1,161 @@
+"""Sheet Z-102: the setting-out plan for the crew that snaps its lines on the floor."""
+
+from collections.abc import Iterator
+from dataclasses import replace
+from fractions import Fraction
+from math import floor, hypot
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit, paragraph_blocks
+from lacunar.drawing.elements import Group, Polyline, Pt
+from lacunar.drawing.paper import scales
+from lacunar.drawing.sheets.obstacles import PaperTooSmall
+from lacunar.drawing.sheets.pages import Page, SheetSource, stacked, table_pages
+from lacunar.drawing.sheets.placing import FRAME_PAD, beside, column_width, frame_box
+from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
+from lacunar.drawing.sheets.tables import rows_that_fit
+from lacunar.drawing.sheets.title_block import title_block
+from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.views.setting_out import (
+    FiguresDoNotFit,
+    SettingOut,
+    setting_out,
+    setting_out_plan,
+)
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Layout
+from lacunar.measure.length import Length
+from lacunar.measure.units import Units
+from lacunar.model.room import RunName
+
+PAD = 4.0
+TITLE_GAP = 5.0
+LARGEST, SMALLEST = 2, 200
+SNAP = 8000
+"""Parts of a millimeter that oblique lengths are snapped to."""
+OFFSET = {Units.INCH: Length.of_inches(12), Units.MILLIMETER: Length.of_millimeters(300)}
+"""How far the line that all is squared to is snapped off its wall, clear of what lies along it."""
+
+
+def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
+    """The setting-out plan at the largest standard scale that fits beside its notes.
+
+    Errors: `PaperTooSmall` where no scale does.
+    """
+    title = title_block(source.fields, column_width(source.size), source.typeface)
+    arrangement = beside(frame_box(source.size), 1, tuple(_blocks(source)), title)
+    area = arrangement.plan_area
+    plan, block = _drawn(source, area.width, area.height)
+    x = area.left + (area.width - block.width) / 2
+    y = area.top + (area.height - block.height) / 2
+    placed = [e for each in arrangement.placed[:-1] for e in each.block.at(each.x, each.y)]
+    line = arrangement.divider
+    if line:
+        ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
+        placed.append(Group("divider", (Polyline(ends, style.RULE),)))
+    fields = replace(source.fields, scale=plan.scale.text)
+    corner = arrangement.placed[-1]
+    page = Page(fields, (*block.at(x, y), *placed), (corner.x, corner.y))
+    return (page, *table_pages(source, arrangement.left_over, 2))
+
+
+def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut, Block]:
+    wording, typeface = source.wording, source.typeface
+    for scale in scales(wording.units, smallest=SMALLEST, largest=LARGEST):
+        plan = setting_out(source.layout, scale, wording, typeface)
+        under = _under(source, plan)
+        tall = plan.height + TITLE_GAP + under.height + 2 * PAD
+        if max(plan.width, under.width) + 2 * PAD > width or tall > height:
+            continue
+        try:
+            drawn = setting_out_plan(plan, 1, wording, typeface)
+        except (FiguresDoNotFit, TagsDoNotFit):
+            continue
+        return plan, stacked((drawn, under), TITLE_GAP)
+    raise PaperTooSmall("The running dimensions of the setting-out plan have no room.")
+
+
+def _under(source: SheetSource, plan: SettingOut) -> Block:
+    notes = (
+        source.wording.unit_note,
+        "RUNNING DIMENSIONS FROM THE START WALL AT EACH END",
+        "DRAWN AS ON THE FLOOR",
+    )
+    title = view_title(1, "SETTING-OUT PLAN", plan.scale, notes, source.typeface)
+    return stacked((title, scale_bar(1, plan.scale.ratio, source.wording.units, 60.0)), 2.0)
+
+
+def _blocks(source: SheetSource) -> Iterator[Block]:
+    width = column_width(source.size) - FRAME_PAD
+    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    space = TableSpace(width, rows_that_fit(column.height), source.typeface)
+    columns = checks(source.layout, source.wording)
+    yield from in_blocks("check", "checks", "TO CHECK BY", columns, space)
+    steps = tuple(_steps(source.layout, source.wording))
+    yield from paragraph_blocks("notes", "IN THIS ORDER", steps, column, source.typeface)
+
+
+def checks(layout: Layout, wording: SheetWording) -> tuple[WordColumn, ...]:
+    """What is taped: both diagonals, and a right angle at the datum."""
+    three, four, five = right_angle(layout, wording.units)
+    rows = list(diagonals(layout))
+    rows += [("3 OF 3-4-5", three), ("4 OF 3-4-5", four), ("5 OF 3-4-5", five)]
+    return (
+        WordColumn("CHECK", tuple(name for name, _ in rows)),
+        WordColumn(
+            "LENGTH",
+            tuple(wording.length(length) for _, length in rows),
+            "length",
+            tuple(wording.exact(wording.rounded(length)) for _, length in rows),
+        ),
+        WordColumn("MEASURED", ("_________",) * len(rows)),
+    )
+
+
+def diagonals(layout: Layout) -> tuple[tuple[str, Length], ...]:
+    """The room's diagonals from corner to corner; none where it has other than four corners.
+
+    `rising` goes from the datum to the corner of W2 and W3.
+    """
+    crooked = layout.crooked
+    if layout.outlined is not None:
+        return ()
+    if crooked is not None:
+        return (("RISING", crooked.survey.rising.value), ("FALLING", crooked.survey.falling.value))
+    sides = [float(layout.run(run).span.at_start.value.millimeters) for run in RunName]
+    # Snapped once, as every oblique length is.
+    exact = Length.of_millimeters(Fraction(round(hypot(*sides) * SNAP), SNAP))
+    return (("RISING", exact), ("FALLING", exact))
+
+
+def right_angle(layout: Layout, units: Units) -> tuple[Length, Length, Length]:
+    """The largest triangle of 3, 4 and 5 whole feet, or tenths of a meter, that the room holds."""
+    step = Length.of_feet(1) if units is Units.INCH else Length.of_millimeters(100)
+    spans = sorted(layout.run(run).span.at_start.value for run in RunName)
+    most = max(1, min(floor(spans[0] / (step * 3)), floor(spans[1] / (step * 4))))
+    return step * 3 * most, step * 4 * most, step * 5 * most
+
+
+def _steps(layout: Layout, wording: SheetWording) -> Iterator[str]:
+    crooked = layout.crooked if layout.crooked and not layout.crooked.square else None
+    control = (crooked.control if crooked else None) or "W4"
+    offset = wording.length(OFFSET[wording.units])
+    if layout.followed is not None:
+        yield "Mark each wall by itself, from its start corner, and join the marks of two walls."
+    else:
+        yield (
+            f"Snap a control line {offset} off {control}, parallel to it. Everything is square to"
+            " that line; set a laser on it, or the right angle of the table at its start."
+        )
+    yield (
+        "Hold the tape at the finished face of the start wall and mark both faces of every beam at"
+        " one end of the run, all from that one place; then at the other end."
+    )
+    yield (
+        "Snap each line through its two marks, and each center half way between its faces. Tape the"
+        " coffers: what is more than a step off is set out again, not shared."
+    )
+    if layout.outlined is None:
+        yield "Tape the room's diagonals, rising from the datum and falling, before anything else."
+    yield "Carry the lines up with a plumb laser. Finished faces govern; backing follows from them."
+    yield "Work overhead in twos, and mark where wires and pipes are before anything is driven."
