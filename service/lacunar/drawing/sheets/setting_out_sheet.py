@@ -137,6 +137,8 @@ def right_angle(layout: Layout, units: Units) -> tuple[Length, Length, Length]:
 
 
 def _steps(layout: Layout, wording: SheetWording) -> Iterator[str]:
+    if layout.outlined is None:
+        yield "Tape the room's diagonals, rising from the datum and falling, before anything else."
     crooked = layout.crooked if layout.crooked and not layout.crooked.square else None
     control = (crooked.control if crooked else None) or "W4"
     offset = wording.length(OFFSET[wording.units])
@@ -155,7 +157,7 @@ def _steps(layout: Layout, wording: SheetWording) -> Iterator[str]:
         "Snap each line through its two marks, and each center half way between its faces. Tape the"
         " coffers: what is more than a step off is set out again, not shared."
     )
-    if layout.outlined is None:
-        yield "Tape the room's diagonals, rising from the datum and falling, before anything else."
+    if layout.outlined is not None:
+        yield "Faces at inner walls without a running dimension are set off from their own wall."
     yield "Carry the lines up with a plumb laser. Finished faces govern; backing follows from them."
     yield "Work overhead in twos, and mark where wires and pipes are before anything is driven."

@@ -1,11 +1,8 @@
-"""Columns on the plan: their finished faces, hatched, with their names where there is room."""
-
-from collections.abc import Iterator
+"""The names of columns on the plan, where there is room."""
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import fitted
-from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.elements import Face, Group
 from lacunar.drawing.plan.clear_places import (
     Box,
     Label,
@@ -16,37 +13,9 @@ from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper
 from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
-from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.outline_records import RoomColumn
 
-HATCH_PITCH = 1.2
 LONGEST_NAME = 20.0
-
-
-def column_groups(frame: PlanFrame) -> Iterator[Group]:
-    """Each column with its faces and its hatch."""
-    room = frame.layout.outlined
-    for number, column in enumerate(room.columns if room else (), start=1):
-        corners = tuple(on_paper(frame, corner) for corner in column.corners)
-        yield Group(
-            "column",
-            column_sign(corners),
-            id=f"column-{number}",
-            title=f"Column {column.name}",
-            data={
-                "id": column.name,
-                "left-mm": decimal_mm(column.left.value),
-                "right-mm": decimal_mm(column.right.value),
-                "lower-mm": decimal_mm(column.lower.value),
-                "upper-mm": decimal_mm(column.upper.value),
-            },
-        )
-
-
-def column_sign(corners: tuple[Pt, ...]) -> tuple[Element, ...]:
-    """A column's faces and its hatch, by its corners on paper."""
-    hatch = Segments(diagonal_lines(corners, HATCH_PITCH), style.HATCH)
-    return hatch, Polyline(corners, style.WALL, closed=True)
 
 
 def column_names(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> tuple[Group, ...]:

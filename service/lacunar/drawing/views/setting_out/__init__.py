@@ -13,6 +13,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.hatching import box_corners, outside_box
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.columns import column_groups
 from lacunar.drawing.plan.control_line import control_line
 from lacunar.drawing.plan.datum_mark import datum_mark
 from lacunar.drawing.plan.frame import PlanFrame
@@ -27,7 +28,7 @@ from lacunar.drawing.views.setting_out.ordinates import (
 )
 from lacunar.drawing.views.setting_out.snap_lines import ENDS, SnapLine, snap_lines
 from lacunar.drawing.wording import SheetWording, decimal_mm
-from lacunar.layout.records import ElementKind, Layout, MarkKind
+from lacunar.layout.records import ElementKind, Layout, MarkKind, Point
 from lacunar.model.room import RunName
 
 MARGIN = 1.0
@@ -79,7 +80,7 @@ def setting_out_plan(
 ) -> Block:
     """The plan drawn, as view `number`. Errors: `FiguresDoNotFit` at this scale."""
     frame = plan.frame
-    placed = tuple(_beam_tags(frame))
+    placed = tuple(_beam_tags(frame, typeface))
     about: tuple[Element, ...] = (
         Group("object", tuple(_object(frame, placed, typeface)), id=f"object-view-{number}"),
         *(tag.drawn(center, typeface) for tag, center in placed),
@@ -116,6 +117,8 @@ def _object(
     """Walls and all lines that are snapped, broken about ids."""
     boxes = [_box(tag, center, typeface) for tag, center in tags]
     yield from wall_groups(frame)
+    yield from column_groups(frame)
+    yield from _inner_faces(frame)
     for kind, pen in ((MarkKind.FACE, style.OBJECT), (MarkKind.CENTER, style.CENTER)):
         for run in RunName:
             for line in snap_lines(frame, run, kind):
@@ -123,6 +126,17 @@ def _object(
                 for box in boxes:
                     parts = outside_box(parts, box)
                 yield _line(line, kind, tuple(Polyline(part, pen) for part in parts))
+
+
+def _inner_faces(frame: PlanFrame) -> Iterator[Group]:
+    """Faces of what stands at inner and angled walls, which no mark of a run tells."""
+    room = frame.layout.outlined
+    marked = {mark.of for marks in frame.layout.marks for mark in marks.marks}
+    for wall in room.walls if room else ():
+        if wall.beam and wall.beam not in marked and wall.face_start and wall.face_end:
+            ends = (wall.face_start, wall.face_end)
+            line = tuple(frame.point(Point(spot.x, spot.y)) for spot in ends)
+            yield Group("inner-face", (Polyline(line, style.OBJECT),), data={"of": wall.beam})
 
 
 def _line(line: SnapLine, kind: MarkKind, drawn: tuple[Polyline, ...]) -> Group:
@@ -143,8 +157,9 @@ def _box(tag: Tag, center: Pt, typeface: Typeface) -> tuple[Pt, ...]:
     return box_corners(center.x - width / 2, center.y - height / 2, width, height)
 
 
-def _beam_tags(frame: PlanFrame) -> Iterator[tuple[Tag, Pt]]:
-    """The id of each beam on its center, in the middle of a coffer it passes."""
+def _beam_tags(frame: PlanFrame, typeface: Typeface) -> Iterator[tuple[Tag, Pt]]:
+    """The id of each beam on its center, in the middle of a coffer it passes, off any column."""
+    columns = Occupied(typeface, tuple(column_groups(frame)))
     for beam in frame.layout.beams:
         stretches = frame.stretches(beam)
         first, last = max(stretches, key=lambda ends: ends[1] - ends[0])
@@ -154,8 +169,16 @@ def _beam_tags(frame: PlanFrame) -> Iterator[tuple[Tag, Pt]]:
             for each in frame.layout.run(beam.on.other).elements
             if each.kind is ElementKind.COFFER
         ]
-        across = min(openings, key=lambda place: abs(place - middle))
-        yield Tag("beam", beam.id, beam.id), frame.line_at(beam.center, beam.on, across)
+        tag = Tag("beam", beam.id, beam.id)
+        centers = [
+            frame.line_at(beam.center, beam.on, across)
+            for across in sorted(openings, key=lambda place: abs(place - middle))
+            if first < across < last
+        ]
+        clear = (
+            at for at in centers if columns.is_free(Box.about(at, *tag.size(typeface)).grown(1.0))
+        )
+        yield tag, next(clear, frame.line_at(beam.center, beam.on, middle))
 
 
 def _wall_tags(frame: PlanFrame, about: tuple[Element, ...], typeface: Typeface) -> Iterator[Group]:
