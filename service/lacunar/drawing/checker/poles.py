@@ -185,7 +185,7 @@ def _lines(
         yield strips[0].finding(26, f"the {name[2]} {name[0]} of {name[1]} is on no strip")
     faces = [place for (kind, *_), place in places.items() if kind in NUMBERED]
     for strip in strips[1:]:
-        if any(abs(face - strip.first) < FACE_OFF_SEAM for face in faces):
+        if any(abs(face - strip.first) < FACE_OFF_SEAM - TOLERANCE for face in faces):
             yield strip.finding(27, "a face stands where it is laid over the strip before it")
 
 
