@@ -51,19 +51,27 @@ def test_a_search_that_is_interrupted_tells_what_it_has(tmp_path):
     document.write_text(
         json.dumps(
             {
-                "ceiling": {"room": {"length": "24 ft", "width": "18 ft", "height": "10 ft"}},
-                "choices": {"most_laid_out": 60},
+                # Large enough to be searched for several seconds, also where a machine is busy.
+                "ceiling": {
+                    "room": {"length": "36 ft", "width": "27 ft", "height": "10 ft"},
+                    "crown": {"face": "3 1/4"},
+                },
+                "choices": {
+                    "most_laid_out": 60,
+                    "smallest_opening": "30",
+                    "largest_opening": "60",
+                },
             }
         )
     )
     command = [sys.executable, "-m", "lacunar.cli.main", "options", str(document)]
     with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as running:
         assert running.stderr is not None
-        assert b"10 of 60 options laid out" in running.stderr.readline()
+        assert b"10 of 43 options laid out" in running.stderr.readline()
         os.kill(running.pid, signal.SIGINT)
         out, err = running.communicate(timeout=60)
     assert running.returncode == 0
     assert b"Stopped" in err
     counts = json.loads(out)["counts"]
     assert counts["stopped"]
-    assert 10 <= counts["laid_out"] < counts["to_lay_out"] == 60
+    assert 10 <= counts["laid_out"] < counts["to_lay_out"] == 43

@@ -58,12 +58,11 @@ def ids_of(name, *kinds):
     }
 
 
-def cut_by_walls(name):
+def sides_of_cut_coffers(name):
+    """All sides of coffers that walls or columns cut, those round a column included."""
     room = listed(name).pooled.pool[0].layout.outlined
-    ids = {coffer.id for coffer in room.partial_coffers} if room else set()
-    codes = {caution.code for caution in listed(name).listed.materials.cautions}
-    assert bool(ids) == ("cut_coffers_not_taken_off" in codes)
-    return ids
+    coffers = room.partial_coffers if room else ()
+    return [side for coffer in coffers for side in coffer.all_sides]
 
 
 @pytest.mark.parametrize("name", NAMES)
@@ -94,18 +93,17 @@ def test_every_figure_of_a_material_list_is_what_its_rule_gives(name):
 @pytest.mark.parametrize("name", NAMES)
 def test_what_is_drawn_is_bought_for(name):
     shown = drawn(name)
-    beams = {*shown.get("beam", ()), *shown.get("wall-beam", ())}
+    beams = {id for kind in ("beam", "wall-beam", "angled-beam") for id in shown.get(kind, ())}
     # Soffits have no boards, and walls of a drawing's wall beams may stand beside them.
     assert ids_of(name, *OF_BEAMS) <= beams
     assert set(shown.get("beam", ())) <= ids_of(name, *OF_BEAMS)
     pieces, _ = cut_pieces(listed(name))
     crown = Counter({mark: n for mark, n in pieces.items() if mark.startswith("CR")})
-    # Four sides of each coffer that has crown drawn in it.
-    assert crown.total() == 4 * len(shown.get("crown", ()))
+    # Four sides of each whole coffer that has crown drawn in it, and each side of a cut one.
+    cut = [side for side in sides_of_cut_coffers(name) if side.cut_from is not None]
+    assert crown.total() == 4 * len(shown.get("crown", ())) + len(cut)
     filled = ids_of(name, PartKind.PANEL, PartKind.BOARD)
-    if filled:
-        # What walls cut is drawn and not taken off; a caution of the list says so.
-        assert set(shown["coffer"]) - filled == cut_by_walls(name)
+    assert not filled or filled == set(shown["coffer"])
 
 
 def test_ceilings_pooled_buy_no_more_than_each_by_itself():
