@@ -138,7 +138,7 @@ def given_schemas() -> dict[str, Json]:
         "oneOf": [cutting, *found["StockedCeilings"]["oneOf"]],
     }
     choices = _add_object(option_schema.ChoicesSchema(), found)
-    found["OptionsAsked"] = options_asked_schema(ceiling, choices)
+    found["OptionsAsked"] = options_asked_schema(ceiling, choices, (prices, stock))
     return found
 
 
