@@ -52,7 +52,7 @@ _DEGREES_NUMBER = {"type": "number", "minimum": 0, "maximum": fields.FULL_TURN}
 _DEGREES_TEXT = {"type": "string", "pattern": f"^{fields.DEGREES}$", "examples": ["38", "67.5"]}
 _ON_SOFFIT = [kind.value for kind in WallKind if kind is not WallKind.SOFFIT]
 _DATE = {
-    "oneOf": [
+    "anyOf": [
         {"type": "string", "format": "date", "examples": ["2026-03-02"]},
         {"type": "string", "maxLength": 0},
     ]
