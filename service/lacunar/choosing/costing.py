@@ -90,4 +90,4 @@ def _cost(found: Estimate) -> OptionCost:
 
 def _lacks(found: Estimate) -> Iterator[str]:
     yield from (f"{each.section}: {each.name}" for each in found.unpriced)
-    yield from (f"not counted: {code}" for code in found.not_counted)
+    yield from (code.replace("_", " ") for code in found.not_counted)

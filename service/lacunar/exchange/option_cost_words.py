@@ -40,8 +40,7 @@ def cost_lines(cost: OptionCost) -> Iterator[str]:
     total = amount_text(cost.total.value, cost.currency)
     yield f"To be paid: {total}: {told}, and {money_text(above)} that is added to these."
     if not cost.complete:
-        lacks = first_few(cost.lacks)
-        yield f"That is incomplete and will be more: there is no price for {lacks}."
+        yield f"That is incomplete and will be more; left out: {first_few(cost.lacks)}."
 
 
 def saved_text(money: Decimal | None, currency: str | None) -> Iterator[str]:

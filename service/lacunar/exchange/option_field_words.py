@@ -44,7 +44,7 @@ OPTION_WORDS: Mapping[str, Mapping[str, str]] = {
         " total of an estimate of this option alone, by the same prices and stock.",
         "complete": "Whether everything has a price and is counted; if not, the total will be"
         " more.",
-        "lacks": "What has no price, or is built and not counted.",
+        "lacks": "What has no price, by the section of an estimate, or is built and not counted.",
     },
     "Behind": {
         "criterion": "The criterion in which it is furthest from the best, on the way from the best"
