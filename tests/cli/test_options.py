@@ -61,7 +61,6 @@ def test_faults_of_a_price_list_name_it(tmp_path):
     outcome = lacunar("options", "-", "--prices", wrong, "--stock", stock, document=DEN)
     assert outcome.code == 1
     assert str(stock) in outcome.err
-    assert lacunar("options", "-", "--stock", wrong, document=DEN).code == 1
 
 
 def test_faults_are_told_and_nothing_else():
