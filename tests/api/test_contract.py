@@ -54,7 +54,7 @@ CONFIG = SchemathesisConfig.from_dict(
             {
                 "include-operation-id": "createOptions",
                 "phases": {"coverage": {"enabled": False}, "examples": {"enabled": False}},
-                "generation": {"max-examples": 5},
+                "generation": {"max-examples": 3},
             },
             # Lists of objects have more boundary cases than are worth their time; their own tests
             # ask for every example.

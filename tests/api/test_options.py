@@ -1,14 +1,17 @@
 """Options over HTTP: in both media types, within limits, and everything wrong at once."""
 
 import json
+from pathlib import Path
 
 import pypdfium2
 import pytest
 
 from tests.api.calling import THREE_NUMBERS, client, post
+from tests.api.test_description import misfits
 
 DEN = json.loads(THREE_NUMBERS)
 FEW = {"most_laid_out": 4}
+PRICED = Path(__file__).parents[2] / "examples" / "options" / "priced_den.json"
 
 
 def asked(document, query="", **headers):
@@ -80,7 +83,9 @@ def test_faults_of_ceiling_and_choices_come_at_once():
         {
             "ceiling": {"room": {"length": "x", "width": 148, "height": 106}},
             "choices": {"walls": ["soffit"], "beam_width": ["5"], "weights": {"beauty": 1}},
-            "prices": {},
+            "prices": {"labor": {"rate": "much"}},
+            "stock": {"lenghts": []},
+            "cost": {},
         }
     )
     assert answer.status_code == 400
@@ -90,7 +95,10 @@ def test_faults_of_ceiling_and_choices_come_at_once():
         ("/choices/walls/0", "unknown_word"),
         ("/choices/beam_width", "name_unknown"),
         ("/choices/weights/beauty", "name_unknown"),
-        ("/prices", "name_unknown"),
+        ("/prices/currency", "name_missing"),
+        ("/prices/labor/rate", "wrong_type"),
+        ("/stock/lenghts", "name_unknown"),
+        ("/cost", "name_unknown"),
     }
 
 
@@ -102,6 +110,49 @@ def test_a_search_that_cannot_be_made_is_told_with_figures_and_remedy():
     assert (error["code"], error["pointer"]) == ("limits_crossed", "/choices/smallest_opening")
     assert error["figures"]["least"]["in"] == 50
     assert error["remedy"]
+
+
+def test_faults_of_choices_prices_and_stock_come_at_once():
+    answer = asked(
+        {
+            "ceiling": DEN,
+            "choices": {"center_on": ["Hearth"]},
+            "prices": {"currency": "USD", "markup": "0.1", "margin": "0.1"},
+            "stock": {"packs": [{"of": "paint", "holds": "1 gal"}] * 2},
+        }
+    )
+    assert answer.status_code == 422
+    told = {(error["pointer"], error["code"]) for error in answer.json["errors"]}
+    assert told == {
+        ("/choices/center_on/0", "feature_not_there"),
+        ("/prices/margin", "markup_and_margin"),
+        ("/stock/packs/1/of", "label_doubled"),
+    }
+
+
+def test_stock_by_itself_is_refused():
+    answer = asked({"ceiling": DEN, "stock": {"kerf": "1/8"}})
+    assert answer.status_code == 422
+    (error,) = answer.json["errors"]
+    assert (error["code"], error["pointer"]) == ("stock_without_prices", "/stock")
+
+
+def test_the_example_with_prices_costs_what_estimates_of_its_options_say():
+    document = json.loads(PRICED.read_text("utf-8"))
+    answer = asked(document)
+    assert answer.status_code == 200, answer.json
+    assert misfits("Options", answer.json) == []
+    options = answer.json["options"]
+    assert "cost" in {each["criterion"] for each in options[0]["judged"]}
+    changes = answer.json["nudges"]["nudges"][0]["changes"]
+    assert "cost" in {change["criterion"] for change in changes}
+    pointers = {each["pointer"] for each in answer.json["assumptions"]}
+    assert {"/prices/tax", "/stock/kerf"} <= pointers
+    first = options[0]
+    request = {name: document[name] for name in ("prices", "stock") if name in document}
+    told = post("/v1/estimates", json.dumps({"ceiling": first["ceiling"], **request}).encode())
+    assert first["cost"]["total"] == told.json["totals"]["total"]
+    assert first["cost"]["complete"] is told.json["totals"]["complete"]
 
 
 @pytest.mark.parametrize("choices", [[], "all", 3, None])

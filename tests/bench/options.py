@@ -8,6 +8,7 @@ import json
 import time
 from collections.abc import Callable
 from dataclasses import dataclass
+from pathlib import Path
 from typing import Any
 
 from lacunar.exchange.ceiling_json import ceiling_to_json
@@ -16,6 +17,7 @@ from lacunar.workflow.options import begin_options, prepare_options
 from lacunar.workflow.prepare import prepare
 
 RUNS = 3
+PRICES = Path(__file__).parents[2] / "examples" / "prices" / "invented.json"
 ROOMS: dict[str, dict[str, Any]] = {
     "family room": {
         "room": {"length": "16 ft", "width": "12 ft", "height": "9 ft"},
@@ -46,7 +48,7 @@ class Measured:
 
 
 def measured(ceiling: dict[str, Any]) -> Measured:
-    """One ceiling, measured; the layout is that of option 1, as it is sent back."""
+    """One ceiling, measured without prices; the layout is that of option 1, as it is sent back."""
     document = json.dumps({"ceiling": ceiling}).encode()
     found = prepare_options(document)
     search = least(lambda: prepare_options(document))
@@ -55,6 +57,14 @@ def measured(ceiling: dict[str, Any]) -> Measured:
     first = json.dumps(told).encode()
     layout = least(lambda: take_off([prepare(first).layout]))
     return Measured(search, runs, layout, found.options.found.counts.laid_out)
+
+
+def with_prices(ceiling: dict[str, Any]) -> float:
+    """CPU seconds of a whole search with a price list."""
+    prices = json.loads(PRICES.read_text("utf-8"))
+    document = json.dumps({"ceiling": ceiling, "prices": prices}).encode()
+    prepare_options(document)
+    return least(lambda: prepare_options(document))
 
 
 def least(run: Callable[[], object]) -> float:
@@ -69,12 +79,15 @@ def least(run: Callable[[], object]) -> float:
 
 def main() -> None:
     """Print what was measured."""
-    print("room          search s  runs s  layout s  laid out  search / layout")
+    print(
+        "room          search s  runs s  layout s  laid out  search / layout  with prices s  each"
+    )
     for name, ceiling in ROOMS.items():
-        found = measured(ceiling)
+        found, priced = measured(ceiling), with_prices(ceiling)
+        each = (priced - found.search) / found.laid_out
         print(
             f"{name:12}  {found.search:8.2f}  {found.runs:6.2f}  {found.layout:8.3f}"
-            f"  {found.laid_out:8}  {found.layouts_worth:15.1f}"
+            f"  {found.laid_out:8}  {found.layouts_worth:15.1f}  {priced:13.2f}  {each:.3f}"
         )
 
 

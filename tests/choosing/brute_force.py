@@ -4,18 +4,20 @@ Sizes come from the closed forms by hand: with span S, n coffers and beams W wid
 (S - (n - 1) W) / n between bare walls, S / n - W between half beams and (S - (n + 1) W) / n between
 full ones. Crossings are (m - 1)(n - 1) within, 2 (m - 1) + 2 (n - 1) where beams end at walls, and
 the four corners where wall beams meet or end (common practice, no source: counted off a plan).
-Only the number of boards is read off a layout, from its list of pieces.
+Only the number of boards is read off a layout, from its list of pieces, and costs off estimates.
 """
 
 import json
 from collections.abc import Iterator
 from dataclasses import dataclass
+from decimal import Decimal
 from fractions import Fraction
 from functools import cache
 from itertools import product
 from typing import Any
 
 from lacunar.layout.records import Layout
+from lacunar.workflow.estimate import prepare_estimate
 from lacunar.workflow.prepare import prepare
 
 STICK, KERF = Fraction(192), Fraction(1, 8)
@@ -110,9 +112,22 @@ def fewest_sticks(one: Fraction, other: Fraction, each: int) -> int:
 
 def laid_out(trial: Trial, ceiling: dict[str, Any]) -> Layout:
     """A trial laid out as a caller would ask for it."""
+    return prepare(json.dumps(asked(trial, ceiling)).encode()).layout
+
+
+def cost(trial: Trial, ceiling: dict[str, Any], prices: dict[str, Any]) -> Decimal:
+    """What an estimate of a trial comes to; the list must have a price for everything."""
+    document = {"ceiling": asked(trial, ceiling), "prices": prices}
+    found = prepare_estimate(json.dumps(document).encode()).base.estimate
+    assert not found.unpriced
+    return found.totals.total.value
+
+
+def asked(trial: Trial, ceiling: dict[str, Any]) -> dict[str, Any]:
+    """The ceiling with all that a trial chooses."""
     walls = {"start": trial.length_walls, "end": trial.length_walls}
     others = {"start": trial.width_walls, "end": trial.width_walls}
-    asked = {
+    return {
         **ceiling,
         "beams": {"crosswise": {"width": f"{trial.beam} in"}},
         "grid": {
@@ -120,7 +135,6 @@ def laid_out(trial: Trial, ceiling: dict[str, Any]) -> Layout:
             "width": {"coffers": trial.rows, **others},
         },
     }
-    return prepare(json.dumps(asked).encode()).layout
 
 
 def unbeaten(keys: dict[Trial, tuple[Any, ...]]) -> set[Trial]:

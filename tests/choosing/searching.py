@@ -10,18 +10,20 @@ from lacunar.workflow.options import begin_options
 Spec = dict[str, Any]
 
 
-def search(ceiling: Spec, **choices: Any) -> FoundOptions:
+def search(ceiling: Spec, prices: Spec | None = None, **choices: Any) -> FoundOptions:
     """What a search finds that goes through to its end."""
-    document = json.dumps({"ceiling": ceiling, "choices": choices}).encode()
-    begun = begin_options(document)
+    document: Spec = {"ceiling": ceiling, "choices": choices}
+    if prices is not None:
+        document["prices"] = prices
+    begun = begin_options(json.dumps(document).encode())
     for _ in begun.steps():
         pass
     return begun.search.found()
 
 
-def options(ceiling: Spec, **choices: Any) -> tuple[Option, ...]:
+def options(ceiling: Spec, prices: Spec | None = None, **choices: Any) -> tuple[Option, ...]:
     """The options of a ceiling."""
-    return search(ceiling, **choices).found.options
+    return search(ceiling, prices, **choices).found.options
 
 
 def room(length: object, width: object, height: object = "9 ft", **more: Any) -> Spec:

@@ -12,6 +12,7 @@ import pypdfium2
 from tests.cli.command import lacunar
 
 EXAMPLE = Path(__file__).parents[2] / "examples" / "options" / "family_room.json"
+PRICES = EXAMPLE.parents[1] / "prices" / "invented.json"
 DEN = b'{"room": {"length": "15 ft", "width": "12 ft", "height": "9 ft"}}'
 
 
@@ -37,6 +38,29 @@ def test_nudges_of_an_option():
     outcome = lacunar("options", "-", "--explain", "--nudges-of", "1", document=DEN)
     assert outcome.code == 0, outcome.err
     assert "Small changes of option 1: 14 tried." in outcome.out
+
+
+def test_options_with_a_price_list(tmp_path):
+    den = tmp_path / "den.json"
+    den.write_text(json.dumps({"ceiling": json.loads(DEN), "choices": {"most_laid_out": 4}}))
+    out = tmp_path / "options.pdf"
+    outcome = lacunar("options", den, "--prices", PRICES, "--explain", "--draw", out)
+    assert outcome.code == 0, outcome.err
+    assert "To be paid: USD " in outcome.out
+    assert "Cost, USD" in pypdfium2.PdfDocument(out)[0].get_textpage().get_text_range()
+
+
+def test_faults_of_a_price_list_name_it(tmp_path):
+    wrong = tmp_path / "prices.json"
+    wrong.write_text('{"currency": "USD", "markup": "0.1", "margin": "0.1"}')
+    stock = tmp_path / "stock.json"
+    stock.write_text('{"kerf": "1/8"')
+    outcome = lacunar("options", "-", "--prices", wrong, document=DEN)
+    assert (outcome.code, outcome.out) == (1, "")
+    assert f"{wrong}/margin" in outcome.err
+    outcome = lacunar("options", "-", "--prices", wrong, "--stock", stock, document=DEN)
+    assert outcome.code == 1
+    assert str(stock) in outcome.err
 
 
 def test_faults_are_told_and_nothing_else():

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from functools import cache
 from itertools import pairwise
+from pathlib import Path
 from random import Random
 from typing import Any
 
@@ -23,6 +24,11 @@ from tests.layout.laying_out import figures_in
 from tests.rule_evaluation import contradictions
 
 COUNT = 40
+# Every such search has prices.
+PRICED_EACH = 4
+PRICES = json.loads(
+    (Path(__file__).parents[2] / "examples" / "prices" / "invented.json").read_text("utf-8")
+)
 
 keys = st.lists(st.tuples(*[st.integers(0, 4)] * 3), min_size=1, max_size=30)
 
@@ -45,10 +51,21 @@ def random_choices(random: Random) -> dict[str, Any]:
     return said
 
 
+def random_prices(random: Random) -> dict[str, Any]:
+    """A price list for all there is, half of the time without a few of its prices."""
+    rows = list(PRICES["materials"])
+    if random.random() < 0.5:
+        rows = random.sample(rows, len(rows) - random.randint(1, 6))
+    return {**PRICES, "materials": rows}
+
+
 def _searched() -> Iterator[FoundOptions]:
     for number, spec in enumerate(random_specs(COUNT, 71)):
         spec.pop("measured_openings", None)
-        document = {"ceiling": spec, "choices": random_choices(Random(f"choices {number}"))}
+        random = Random(f"choices {number}")
+        document = {"ceiling": spec, "choices": random_choices(random)}
+        if number % PRICED_EACH == 0:
+            document["prices"] = random_prices(random)
         try:
             begun = begin_options(json.dumps(document).encode())
             for _ in begun.steps():
@@ -98,6 +115,7 @@ def test_options_are_numbered_in_their_order_and_counted():
         assert counts.laid_out == counts.to_lay_out <= counts.combinations <= COMBINATIONS
         assert counts.passed_over == counts.combinations - counts.to_lay_out
         built = counts.laid_out - counts.cannot_be_built - counts.crown_too_long
+        built -= counts.short_of_stock
         assert built - counts.short_of_headroom >= len(told) > 0
 
 
@@ -112,6 +130,27 @@ def test_what_is_told_of_an_option_is_what_its_layout_has():
             assert told[Criterion.HEADROOM] <= lowest
             assert option.coffers == len(sizes)
             assert option.grid_id == laid.layout.grid_id
+
+
+def test_costs_are_told_of_all_and_compared_where_all_lack_the_same():
+    compared = 0
+    for found in searched():
+        options = found.found.options
+        told = [option.cost for option in options if option.cost is not None]
+        assert len(told) in (0, len(options))
+        by_cost = {
+            each.figure.value
+            for option in options
+            for each in option.judged
+            if each.criterion is Criterion.COST
+        }
+        compared += bool(by_cost)
+        if by_cost:
+            assert by_cost == {cost.total.value for cost in told}
+            assert len({cost.lacks for cost in told}) == 1
+        for cost in told:
+            assert cost.complete is (not cost.lacks)
+    assert compared > 1
 
 
 def test_every_figure_is_what_its_formula_says():

@@ -3,12 +3,21 @@
 from collections.abc import Mapping
 from typing import Any
 
-from lacunar.api import ceiling_examples
+from lacunar.api import ceiling_examples, estimate_examples
 
 _DEN = ceiling_examples.EXAMPLES["three_numbers"]["value"]
+_PRICES = estimate_examples.EXAMPLES["materials_and_labor"]["value"]["prices"]
 
 EXAMPLES: Mapping[str, Mapping[str, Any]] = {
     "three_numbers": {"summary": "A bare spec: all it leaves open is varied", "value": _DEN},
+    "with_prices": {
+        "summary": "What each option costs by a price list, and ranked by it",
+        "value": {
+            "ceiling": _DEN,
+            "choices": {"weights": {"cost": 2, "squareness": 1}, "most_laid_out": 6},
+            "prices": _PRICES,
+        },
+    },
     "within_limits": {
         "summary": "A family room within stated limits, centered on its fireplace and ranked",
         "value": {

@@ -9,6 +9,8 @@ from lacunar.model.beams import Through
 from lacunar.model.room import RunName
 from lacunar.model.spec import CeilingSpec
 from lacunar.model.wall_kind import WallKind
+from lacunar.takeoff.buying.said import StockSaid
+from lacunar.takeoff.estimate.price_list import PriceList
 
 
 @dataclass(frozen=True, slots=True)
@@ -78,8 +80,20 @@ class Limits:
 
 
 @dataclass(frozen=True, slots=True)
+class PricedBy:
+    """What options are priced by: a price list with nothing open, and what is said of stock."""
+
+    prices: PriceList
+    stock: StockSaid
+
+
+@dataclass(frozen=True, slots=True)
 class Asked:
-    """A ceiling, and a search for its options with nothing open."""
+    """A ceiling, and a search for its options with nothing open.
+
+    `priced_by` of None: nothing is told of what options cost.
+    """
 
     spec: CeilingSpec
     limits: Limits
+    priced_by: PricedBy | None = None

@@ -1,6 +1,7 @@
 """What a layout comes to by each criterion it can be judged by."""
 
 from collections.abc import Iterator, Sequence
+from decimal import Decimal
 from fractions import Fraction
 
 from lacunar.choosing.fronts import Key, Value
@@ -50,8 +51,24 @@ def key_of(figures: Sequence[Judged]) -> Key:
 def value_of(criterion: Criterion, figure: AnyFigure) -> Value:
     """A figure as a value of which less is better."""
     value = figure.value
-    plain: Value = value.inches if isinstance(value, Length) else value
+    plain: Value = _exact(value)
     return -plain if criterion in MORE_IS_BETTER else plain
+
+
+def _exact(value: Length | Fraction | Decimal | int) -> Value:
+    if isinstance(value, Length):
+        return value.inches
+    return Fraction(value) if isinstance(value, Decimal) else value
+
+
+def without_cost(figures: Sequence[Judged]) -> tuple[Judged, ...]:
+    """Figures without that of cost, where costs cannot be compared."""
+    return tuple(each for each in figures if each.criterion is not Criterion.COST)
+
+
+def lacks(laid: LaidOut) -> frozenset[str]:
+    """What the cost of a layout leaves out; costs are compared where they leave out the same."""
+    return frozenset() if laid.costed is None else frozenset(laid.costed.cost.lacks)
 
 
 def _figures(laid: LaidOut, center_on: Sequence[str]) -> Iterator[tuple[Criterion, AnyFigure]]:
@@ -63,6 +80,8 @@ def _figures(laid: LaidOut, center_on: Sequence[str]) -> Iterator[tuple[Criterio
     yield Criterion.CUTS, _cuts(laid.parts)
     if laid.crown is not None:
         yield Criterion.CROWN_LEFT, _crown_left(laid.crown.bought.value, laid.crown.used.value)
+    if laid.costed is not None:
+        yield Criterion.COST, laid.costed.cost.total
     yield Criterion.HEADROOM, layout.heights.worst_height
     if layout.backing.joists is not None:
         lines = [each for each in layout.backing.lines if each.relation is JoistRelation.BETWEEN]

@@ -3,9 +3,12 @@
 from collections.abc import Iterator, Sequence
 
 from lacunar.choosing.asked import Asked, Limits
+from lacunar.choosing.criteria import lacks
+from lacunar.choosing.options import Compared
 from lacunar.choosing.pairing import Chosen
 from lacunar.choosing.records import NotSearched
 from lacunar.choosing.run_forms import Forms
+from lacunar.layout.names import first_few
 from lacunar.model import limits as bounds
 from lacunar.model.choosing_limits import COFFERS_LAID_OUT, COMBINATIONS
 from lacunar.model.faults import FigureValue
@@ -19,6 +22,19 @@ def left_out(asked: Asked, forms: Sequence[Forms], chosen: Chosen) -> tuple[NotS
 
 def _says(code: str, text: str, **figures: FigureValue) -> NotSearched:
     return NotSearched(code, text, figures)
+
+
+def not_compared(compared: Sequence[Compared]) -> Iterator[NotSearched]:
+    """Turn layouts into what none of them was compared by."""
+    lacking = [lacks(each.laid) for each in compared]
+    if len(set(lacking)) > 1:
+        unlike = frozenset.union(*lacking) - frozenset.intersection(*lacking)
+        yield _says(
+            "costs_not_compared",
+            "Costs, which are told and not compared: only some layouts have what no price is given"
+            " for.",
+            without_a_price=first_few(sorted(unlike)),
+        )
 
 
 def _by_limits(limits: Limits) -> Iterator[NotSearched]:
@@ -54,6 +70,8 @@ def _by_design(asked: Asked) -> Iterator[NotSearched]:
             "Other shares of a run's coffers in its zones than the one with openings most alike,"
             " and other casings of members.",
         )
+    if asked.priced_by is None:
+        yield _says("costs_not_told", "What layouts cost, as there is no price list.")
     yield _says(
         "all_else_kept",
         "Other stock, drops, mouldings and panels than the ceiling tells or has assumed for it.",

@@ -2,14 +2,16 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from decimal import Decimal
 from fractions import Fraction
 from typing import Literal
 
 from lacunar.choosing.candidates import with_kind
-from lacunar.choosing.criteria import judged, seams_of, value_of
+from lacunar.choosing.costing import ShortOfStock
+from lacunar.choosing.criteria import judged, lacks, seams_of, value_of, without_cost
 from lacunar.choosing.crown_sticks import CrownTooLong
-from lacunar.choosing.laying import Layer
-from lacunar.choosing.options import Compared, coffers_along, condition_words, fillers
+from lacunar.choosing.laying import LaidOut, Layer
+from lacunar.choosing.options import coffers_along, condition_words, fillers
 from lacunar.choosing.records import Nudge, NudgeChange
 from lacunar.layout.families import beam_families
 from lacunar.layout.records import Layout
@@ -49,30 +51,29 @@ def trials(spec: CeilingSpec, layout: Layout) -> tuple[Trial, ...]:
     return (*_of_width(counted, layout), *_at_walls(counted, layout))
 
 
-def nudged(trial: Trial, base: Compared, layer: Layer, center_on: tuple[str, ...]) -> Nudge | None:
-    """Turn a trial into what comes of it; None where it cannot be built."""
+def nudged(trial: Trial, base: LaidOut, layer: Layer, center_on: tuple[str, ...]) -> Nudge | None:
+    """Turn a trial into what comes of it; None where it cannot be built or bought for."""
     try:
         after = layer.laid_out(trial.spec)
-    except (SpecRefused, CrownTooLong):
+    except (SpecRefused, CrownTooLong, ShortOfStock):
         return None
     if not after.layout.coffers:
         return None
-    now = Compared(after, judged(after, center_on))
-    sticks, seams = (
-        _sticks(base) - _sticks(now),
-        seams_of(base.laid.layout) - seams_of(after.layout),
-    )
-    strips = fillers(base.laid) - fillers(after)
-    saved = (sticks, seams, strips)
+    sticks = _sticks(base) - _sticks(after)
+    seams = seams_of(base.layout) - seams_of(after.layout)
+    strips = fillers(base) - fillers(after)
+    money = _money_saved(base, after)
+    saved = (sticks, seams, strips, money or 0)
     return Nudge(
         kind=trial.kind,
         wider=trial.wider,
         wall=trial.wall,
         condition=trial.condition,
-        changes=tuple(_changes(base, now)),
+        changes=tuple(_changes(base, after, center_on)),
         sticks_saved=sticks,
         seams_saved=seams,
         fillers_saved=strips,
+        money_saved=money,
         saves=min(saved) >= 0 and max(saved) > 0,
     )
 
@@ -133,13 +134,21 @@ def _with(run: RunSpec, name: str, condition: WallCondition) -> RunSpec:
     return replace(run, start=condition) if name == "start" else replace(run, end=condition)
 
 
-def _sticks(compared: Compared) -> int:
-    crown = compared.laid.crown
-    return sum(each.quantity for each in crown.sticks) if crown else 0
+def _sticks(laid: LaidOut) -> int:
+    return sum(each.quantity for each in laid.crown.sticks) if laid.crown else 0
 
 
-def _changes(base: Compared, after: Compared) -> Iterator[NudgeChange]:
-    for before, now in zip(base.judged, after.judged, strict=True):
+def _money_saved(base: LaidOut, after: LaidOut) -> Decimal | None:
+    if base.costed is None or after.costed is None or lacks(base) != lacks(after):
+        return None
+    return base.costed.cost.total.value - after.costed.cost.total.value
+
+
+def _changes(base: LaidOut, after: LaidOut, center_on: tuple[str, ...]) -> Iterator[NudgeChange]:
+    pair = (judged(base, center_on), judged(after, center_on))
+    if lacks(base) != lacks(after):
+        pair = (without_cost(pair[0]), without_cost(pair[1]))
+    for before, now in zip(*pair, strict=True):
         was, becomes = (value_of(each.criterion, each.figure) for each in (before, now))
         if was != becomes:
             yield NudgeChange(before.criterion, before.figure, now.figure, becomes < was)

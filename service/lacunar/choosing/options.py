@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import combinations
 
-from lacunar.choosing.criteria import key_of
+from lacunar.choosing.criteria import key_of, lacks, without_cost
 from lacunar.choosing.fronts import Key, unbeaten
 from lacunar.choosing.laying import LaidOut
 from lacunar.choosing.records import Behind, Criterion, Judged, Option, OptionRun
@@ -47,13 +47,21 @@ class Placed:
     compared: Compared
 
 
+def comparable(compared: Sequence[Compared]) -> Sequence[Compared]:
+    """Layouts with the figures that can be compared: cost only where all leave out the same."""
+    if len({lacks(each.laid) for each in compared}) <= 1:
+        return compared
+    return [replace(each, judged=without_cost(each.judged)) for each in compared]
+
+
 def worth_considering(
-    compared: Sequence[Compared], weights: Mapping[Criterion, Fraction]
+    laid_out: Sequence[Compared], weights: Mapping[Criterion, Fraction]
 ) -> tuple[Placed, ...]:
     """Turn layouts into options: those that none beats, the best first.
 
     With `weights` they stand by their score; without, by the criteria in their order.
     """
+    compared = comparable(laid_out)
     kept = [compared[place] for place in unbeaten([each.key for each in compared])]
     spreads = _Spreads(kept)
     scores = [spreads.score(each, weights) for each in kept]
@@ -139,6 +147,7 @@ def _option(number: int, compared: Compared, score: NumberFigure | None) -> Opti
         through=layout.ceiling.beams.through,
         judged=compared.judged,
         crown=laid.crown,
+        cost=None if laid.costed is None else laid.costed.cost,
         fillers=fillers(laid),
         grid_id=layout.grid_id,
         stands_out_by=(),

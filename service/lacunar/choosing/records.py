@@ -2,10 +2,11 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from decimal import Decimal
 from enum import StrEnum
 from typing import Literal
 
-from lacunar.measure.figure import CountFigure, LengthFigure, NumberFigure
+from lacunar.measure.figure import CountFigure, LengthFigure, MoneyFigure, NumberFigure
 from lacunar.measure.length import Length
 from lacunar.model.beams import Through
 from lacunar.model.faults import FigureValue
@@ -20,6 +21,7 @@ class Criterion(StrEnum):
     JOINTS = "joints"
     CUTS = "cuts"
     CROWN_LEFT = "crown_left"
+    COST = "cost"
     HEADROOM = "headroom"
     BETWEEN_JOISTS = "between_joists"
     CONFLICTS = "conflicts"
@@ -28,7 +30,7 @@ class Criterion(StrEnum):
 
 MORE_IS_BETTER = frozenset({Criterion.HEADROOM})
 
-AnyFigure = LengthFigure | CountFigure | NumberFigure
+AnyFigure = LengthFigure | CountFigure | NumberFigure | MoneyFigure
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,6 +77,23 @@ class CrownStock:
 
 
 @dataclass(frozen=True, slots=True)
+class OptionCost:
+    """What an option costs by the price list, as an estimate of it alone says.
+
+    `total` is what is to be paid, with all that is added and tax. Where not `complete`, it is less
+    than it will be: `lacks` tells what has no price, or is built and not counted.
+    """
+
+    currency: str
+    materials: MoneyFigure
+    labor: MoneyFigure
+    others: MoneyFigure
+    total: MoneyFigure
+    complete: bool
+    lacks: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
 class Behind:
     """By which criterion an option comes off worst, and the number of the one that is best in it.
 
@@ -90,10 +109,11 @@ class Behind:
 class Option:
     """A layout worth considering: no other is as good in everything and better in something.
 
-    `fillers` are pieces of panels narrower than a quarter of a sheet. `stands_out_by` are the
-    fewest criteria of which no other option is as good in all, none where another comes to the
-    same; `behind` is where it comes off worst, None where it does nowhere. `score` is 0 for the
-    best in everything that has a weight and 1 for the worst; None without weights.
+    `cost` is None without prices. `fillers` are pieces of panels narrower than a quarter of a
+    sheet. `stands_out_by` are the fewest criteria of which no other option is as good in all, none
+    where another comes to the same; `behind` is where it comes off worst, None where it does
+    nowhere. `score` is 0 for the best in everything that has a weight and 1 for the worst; None
+    without weights.
     """
 
     number: int
@@ -103,6 +123,7 @@ class Option:
     through: Through
     judged: tuple[Judged, ...]
     crown: CrownStock | None
+    cost: OptionCost | None
     fillers: int
     grid_id: str
     stands_out_by: tuple[Criterion, ...]
@@ -116,8 +137,9 @@ class SearchCounts:
 
     `combinations` were compared by their runs alone; of these `passed_over` were not laid out,
     because others were better in all that runs tell; `laid_out` were, of which `worth_considering`
-    are told. The others could not be built, had less headroom than the limit, or pieces of crown
-    longer than the sticks, or another one beats them. `stopped` says that the search was ended
+    are told. The others could not be built, had less headroom than the limit, pieces of crown
+    longer than the sticks or parts that the told stock has too little for, or another one beats
+    them. `stopped` says that the search was ended
     before `to_lay_out` were.
     """
 
@@ -128,6 +150,7 @@ class SearchCounts:
     cannot_be_built: int
     short_of_headroom: int
     crown_too_long: int
+    short_of_stock: int
     worth_considering: int
     stopped: bool
 
@@ -156,8 +179,9 @@ class Nudge:
     """A small change of an option, and what comes of it.
 
     Either all beams are `wider` by so much (below zero: narrower), or at `wall` stands `condition`
-    instead. What is saved is below zero where it takes more; `saves` says that it saves sticks,
-    seams or fillers, and takes more of none of them.
+    instead. What is saved is below zero where it takes more; `money_saved` is None without prices,
+    and where both lack prices of different things. `saves` says that it saves sticks, seams,
+    fillers or money, and takes more of none of them.
     """
 
     kind: Literal["beam_width", "wall"]
@@ -168,6 +192,7 @@ class Nudge:
     sticks_saved: int
     seams_saved: int
     fillers_saved: int
+    money_saved: Decimal | None
     saves: bool
 
 
@@ -175,7 +200,7 @@ class Nudge:
 class Nudges:
     """What small changes of one option come to: how many were tried, and those that can be built.
 
-    Those that save something stand first.
+    Those that save something stand first, of these those that save most money.
     """
 
     option: int

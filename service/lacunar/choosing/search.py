@@ -1,20 +1,23 @@
 """The search: candidates laid out one by one, and at any time what is found so far."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from decimal import Decimal
 from typing import Literal
 
 from lacunar.choosing.asked import Asked
 from lacunar.choosing.candidates import Candidate, spec_of
+from lacunar.choosing.costing import ShortOfStock
 from lacunar.choosing.criteria import judged
 from lacunar.choosing.crown_sticks import CrownTooLong
 from lacunar.choosing.laying import LaidOut, Layer
-from lacunar.choosing.left_out import left_out
+from lacunar.choosing.left_out import left_out, not_compared
 from lacunar.choosing.nudging import Trial, nudged, trials
 from lacunar.choosing.options import Compared, Placed, worth_considering
 from lacunar.choosing.pairing import Chosen, chosen
 from lacunar.choosing.records import Found, Nudge, Nudges, SearchCounts
 from lacunar.choosing.run_forms import FormBook, Forms, keep_faults
+from lacunar.measure.money import NOTHING
 from lacunar.model.assumptions import resolve
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.takeoff.cutting.task import Guard
@@ -46,13 +49,14 @@ class Search:
 
     def __init__(self, asked: Asked, guard: Guard) -> None:
         self._asked = asked
-        self._layer = Layer(asked.limits.crown_lengths, guard)
+        self._layer = Layer(asked, guard)
         book = FormBook(asked)
         self._forms: tuple[Forms, ...] = tuple(book.forms())
         self._chosen: Chosen = chosen(self._forms, asked.limits, resolve(asked.spec).ceiling.panel)
         self._faults = list(book.faults)
         self._laid: list[tuple[Candidate, Compared]] = []
-        self._done = self._cannot = self._too_long = 0
+        self._done = self._cannot = self._too_long = self._short_of_stock = 0
+        self._stock_faults: list[Fault] = []
         self._nudges: list[Nudge] = []
         self._tried = 0
         self._stopped = True
@@ -73,11 +77,12 @@ class Search:
 
     def found(self) -> FoundOptions:
         """The options among all that is laid out so far."""
-        placed, short = self._placed()
+        kept, short = self._kept()
+        placed = self._placed(kept)
         nudged_option = self._asked.limits.nudges_of
         nudges = None
         if nudged_option is not None:
-            ordered = sorted(self._nudges, key=lambda each: not each.saves)
+            ordered = sorted(self._nudges, key=_most_saved_first)
             nudges = Nudges(nudged_option, self._tried, tuple(ordered))
         counts = SearchCounts(
             combinations=self._chosen.combinations,
@@ -87,11 +92,13 @@ class Search:
             cannot_be_built=self._cannot,
             short_of_headroom=short,
             crown_too_long=self._too_long,
+            short_of_stock=self._short_of_stock,
             worth_considering=len(placed),
             stopped=self._stopped,
         )
         options = tuple(each.option for each in placed)
-        missing = left_out(self._asked, self._forms, self._chosen)
+        told = left_out(self._asked, self._forms, self._chosen)
+        missing = (*told, *not_compared(kept))
         laid_out = tuple(each.compared.laid for each in placed)
         return FoundOptions(Found(counts, options, nudges, missing), laid_out)
 
@@ -103,6 +110,9 @@ class Search:
             keep_faults(self._faults, refused)
         except CrownTooLong:
             self._too_long += 1
+        except ShortOfStock as short:
+            self._short_of_stock += 1
+            keep_faults(self._stock_faults, short.refused)
         else:
             if laid.layout.coffers:
                 compared = Compared(laid, judged(laid, self._asked.limits.center_on))
@@ -110,33 +120,35 @@ class Search:
             else:
                 self._cannot += 1
 
-    def _placed(self) -> tuple[tuple[Placed, ...], int]:
-        """The options, and how many layouts were left out for want of headroom.
+    def _kept(self) -> tuple[Sequence[Compared], int]:
+        """What is compared, and how many layouts were left out for want of headroom.
 
         Where none has enough, none is left out: then the headroom is one more thing to compare.
         """
         built = [compared for _, compared in self._laid]
         enough = [each for each in built if _has_headroom(each)]
         kept = enough or built
-        if not kept:
-            return (), 0
-        return worth_considering(kept, dict(self._asked.limits.weights)), len(built) - len(kept)
+        return kept, len(built) - len(kept)
+
+    def _placed(self, kept: Sequence[Compared]) -> tuple[Placed, ...]:
+        """The options among them."""
+        return worth_considering(kept, dict(self._asked.limits.weights)) if kept else ()
 
     def _nudge(self) -> Iterator[Progress]:
         number = self._asked.limits.nudges_of
         if number is None:
             return
-        placed, _ = self._placed()
+        placed = self._placed(self._kept()[0])
         if number > len(placed):
             raise SpecRefused([_no_such_option(number, len(placed))])
-        base = placed[number - 1].compared
-        candidate = next(each for each, compared in self._laid if compared is base)
-        tried = trials(spec_of(self._asked.spec, candidate), base.laid.layout)
+        base = placed[number - 1].compared.laid
+        candidate = next(each for each, compared in self._laid if compared.laid is base)
+        tried = trials(spec_of(self._asked.spec, candidate), base.layout)
         for self._tried, trial in enumerate(tried, start=1):
             self._try(trial, base)
             yield Progress("nudges", self._tried, len(tried))
 
-    def _try(self, trial: Trial, base: Compared) -> None:
+    def _try(self, trial: Trial, base: LaidOut) -> None:
         found = nudged(trial, base, self._layer, self._asked.limits.center_on)
         if found is not None:
             self._nudges.append(found)
@@ -146,7 +158,13 @@ class Search:
             return
         if self._too_long:
             raise SpecRefused([_crown_too_long(self._asked)])
+        if self._stock_faults:
+            raise SpecRefused(self._stock_faults)
         raise SpecRefused(self._faults or [_nothing_in_limits(self._asked)])
+
+
+def _most_saved_first(nudge: Nudge) -> tuple[bool, Decimal]:
+    return not nudge.saves, -(nudge.money_saved or NOTHING)
 
 
 def _has_headroom(compared: Compared) -> bool:

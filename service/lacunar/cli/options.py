@@ -12,7 +12,8 @@ from lacunar.cli.speaking import DONE, FAULTS, UnreadableSpec, spec_bytes, tell,
 from lacunar.exchange.option_words import explain_options
 from lacunar.exchange.options_json import PreparedOptions
 from lacunar.model.faults import SpecRefused
-from lacunar.workflow.options import begin_options, options_answer, options_pdf
+from lacunar.workflow.estimate import Document
+from lacunar.workflow.options import BesideIt, begin_options, options_answer, options_pdf
 
 HELP = "find the layouts of a ceiling that are worth considering"
 DESCRIPTION = """\
@@ -22,6 +23,7 @@ one beats: each with its figures, what it is best in, and the spec that asks for
   lacunar options den.json --explain             in words
   lacunar options den.json --draw options.pdf    small plans on a sheet, for a client to point at
   lacunar options den.json --nudges-of 2         and what small changes of option 2 would save
+  lacunar options den.json --prices prices.json  and what each costs, by your own price list
 
 What the ceiling tells is kept; what it leaves open is varied. Limits stand beside the ceiling:
 
@@ -50,6 +52,12 @@ def add_to(commands: Any) -> None:
     command.add_argument(
         "--nudges-of", type=int, metavar="N", help="try small changes of option N as well"
     )
+    command.add_argument(
+        "--prices", metavar="LIST.json", help="prices and labor rates, if not the document's own"
+    )
+    command.add_argument(
+        "--stock", metavar="STOCK.json", help="what is sold and on hand; only with prices"
+    )
     command.add_argument("--quiet", action="store_true", help="do not tell how far the search is")
     how = command.add_mutually_exclusive_group()
     how.add_argument("--explain", action="store_true", help="tell the options in words instead")
@@ -62,7 +70,8 @@ def add_to(commands: Any) -> None:
 def run(options: argparse.Namespace) -> int:
     """Search, print, and draw where asked to; the exit code."""
     try:
-        search = begin_options(spec_bytes(options.spec), options.nudges_of)
+        beside = BesideIt(options.nudges_of, *_documents(options.prices, options.stock))
+        search = begin_options(spec_bytes(options.spec), beside)
         _go_through(search.steps(), quiet=options.quiet)
         found = search.found()
         if not found.options.found.options:
@@ -74,10 +83,15 @@ def run(options: argparse.Namespace) -> int:
         tell(str(unreadable))
         return FAULTS
     except SpecRefused as refused:
-        tell_faults(options.spec, refused.faults)
+        named = (options.spec, options.prices, options.stock)
+        tell_faults(", ".join(name for name in named if name is not None), refused.faults)
         return FAULTS
     _print(found, options)
     return DONE
+
+
+def _documents(*names: str | None) -> Iterator[Document | None]:
+    return (None if name is None else (name, spec_bytes(name)) for name in names)
 
 
 def _go_through(steps: Iterator[Progress], *, quiet: bool) -> None:

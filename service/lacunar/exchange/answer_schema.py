@@ -217,6 +217,7 @@ RECORDS: tuple[type, ...] = (
     option_records.SearchCounts,
     option_records.NotSearched,
     option_records.NudgeChange,
+    option_records.OptionCost,
     option_records.Nudge,
     option_records.Nudges,
     sheet_set.SheetEntry,

@@ -155,7 +155,7 @@ def asked_from(parts: EstimateParts) -> EstimateAsked:
         faults.append(too_many_ceilings("", len(specs)))
         raise SpecRefused(faults)
     rows = list(_rows(parts.alternates, faults))
-    reading = _Reading(faults)
+    reading = Reading(faults)
     pool = tuple((each.pointer, spec) for each in specs for spec in reading.spec(each))
     stock = reading.stock(parts.stock, _units(specs))
     prices = reading.prices(parts.prices)
@@ -187,18 +187,20 @@ def _units(specs: Sequence[Told]) -> Units:
 
 
 @dataclass(frozen=True, slots=True)
-class _Reading:
+class Reading:
     """Reads parts, and keeps the faults of those that cannot be read."""
 
     faults: list[Fault]
 
     def spec(self, told: Told) -> Iterator[CeilingSpec]:
+        """A ceiling's spec; nothing where it is at fault."""
         try:
             yield spec_from(told.value)
         except SpecRefused as refused:
             self.faults.extend(within(told.pointer, refused))
 
     def stock(self, told: Told, units: Units) -> StockSaid | None:
+        """What is said of stock; None where it is at fault."""
         try:
             return stock_from(told.value, units, ())
         except SpecRefused as refused:
@@ -206,6 +208,7 @@ class _Reading:
             return None
 
     def prices(self, told: Told) -> PriceListSpec | None:
+        """A price list; None where it is at fault."""
         try:
             return prices_from(told.value)
         except SpecRefused as refused:
@@ -245,7 +248,7 @@ def _changed(
     """Everything with the changes of one alternate; none where it no longer fits."""
     before = len(faults)
     found: list[Fault] = []
-    reading = _Reading(found)
+    reading = Reading(found)
     changed = [
         Told(f"/{number}", merged(each.value, row.get(CHANGES, {})))
         for number, each in enumerate(specs, start=1)

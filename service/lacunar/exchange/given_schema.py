@@ -52,7 +52,7 @@ _DEGREES_NUMBER = {"type": "number", "minimum": 0, "maximum": fields.FULL_TURN}
 _DEGREES_TEXT = {"type": "string", "pattern": f"^{fields.DEGREES}$", "examples": ["38", "67.5"]}
 _ON_SOFFIT = [kind.value for kind in WallKind if kind is not WallKind.SOFFIT]
 _DATE = {
-    "oneOf": [
+    "anyOf": [
         {"type": "string", "format": "date", "examples": ["2026-03-02"]},
         {"type": "string", "maxLength": 0},
     ]
@@ -138,7 +138,7 @@ def given_schemas() -> dict[str, Json]:
         "oneOf": [cutting, *found["StockedCeilings"]["oneOf"]],
     }
     choices = _add_object(option_schema.ChoicesSchema(), found)
-    found["OptionsAsked"] = options_asked_schema(ceiling, choices)
+    found["OptionsAsked"] = options_asked_schema(ceiling, choices, (prices, stock))
     return found
 
 

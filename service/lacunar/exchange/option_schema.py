@@ -27,6 +27,7 @@ class OptionWeightsSchema(SpecSchema):
     joints = _weight("joints")
     cuts = _weight("cuts")
     crown_left = _weight("crown that is bought and not used")
+    cost = _weight("what is to be paid, if prices are given")
     headroom = _weight("the height left below the lowest beam")
     between_joists = _weight("backing along the joists that lies on none")
     conflicts = _weight("conflicts with ceiling items and wall features")

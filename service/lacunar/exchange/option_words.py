@@ -1,6 +1,7 @@
 """Options in plain sentences: what each is, what it is best in, and where it comes off worst."""
 
 from collections.abc import Iterator, Mapping, Sequence
+from decimal import Decimal
 
 from lacunar.choosing.criteria import value_of
 from lacunar.choosing.records import (
@@ -13,6 +14,14 @@ from lacunar.choosing.records import (
     OptionRun,
 )
 from lacunar.exchange.explain import figure_in_words
+from lacunar.exchange.option_cost_words import (
+    amount_text,
+    cost_label,
+    cost_lines,
+    currency_in,
+    currency_of,
+    saved_text,
+)
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.writing import LengthStyle, decimal_text, write_length
@@ -23,6 +32,7 @@ LABELS: Mapping[Criterion, str] = {
     Criterion.JOINTS: "Joints",
     Criterion.CUTS: "Cuts",
     Criterion.CROWN_LEFT: "Crown left over",
+    Criterion.COST: "Cost",
     Criterion.HEADROOM: "Headroom",
     Criterion.BETWEEN_JOISTS: "Backing between joists",
     Criterion.CONFLICTS: "Conflicts",
@@ -34,6 +44,7 @@ _AS_GOOD: Mapping[Criterion, str] = {
     Criterion.JOINTS: "has as few joints",
     Criterion.CUTS: "takes as few cuts",
     Criterion.CROWN_LEFT: "leaves as little crown over",
+    Criterion.COST: "costs as little",
     Criterion.HEADROOM: "leaves as much headroom",
     Criterion.BETWEEN_JOISTS: "has as little backing between joists",
     Criterion.CONFLICTS: "has as few conflicts",
@@ -45,6 +56,7 @@ _WORST: Mapping[Criterion, str] = {
     Criterion.JOINTS: "It has {own} joints",
     Criterion.CUTS: "It takes {own} cuts",
     Criterion.CROWN_LEFT: "It leaves {own} of crown over",
+    Criterion.COST: "It costs {own}",
     Criterion.HEADROOM: "It leaves {own} below its lowest beam",
     Criterion.BETWEEN_JOISTS: "Backing lies on no joist in {own} places",
     Criterion.CONFLICTS: "It has {own} conflicts",
@@ -62,11 +74,13 @@ def why(option: Option, options: int, step: Step) -> tuple[str, ...]:
     return (_what(option, step), *_standing(option, options, step))
 
 
-def figure_text(figure: AnyFigure, step: Step) -> str:
-    """A figure as it is read, lengths rounded to `step`."""
+def figure_text(figure: AnyFigure, step: Step, currency: str | None = None) -> str:
+    """A figure as it is read, lengths rounded to `step`, amounts in `currency`."""
     value = figure.value
     if isinstance(value, Length):
         return _length(value, step)
+    if isinstance(value, Decimal):
+        return amount_text(value, currency)
     return str(value) if isinstance(value, int) else decimal_text(value, _RATIO_PLACES)
 
 
@@ -116,7 +130,12 @@ def sheet_figures(
         others = [other.judged[place] for other in options]
         column = [value_of(other.criterion, other.figure) for other in others]
         best = value_of(each.criterion, each.figure) == min(column) < max(column)
-        yield LABELS[each.criterion], figure_text(each.figure, step), best
+        if each.criterion is not Criterion.COST:
+            yield LABELS[each.criterion], figure_text(each.figure, step), best
+        elif option.cost is not None:
+            yield cost_label(option.cost), figure_text(each.figure, step), best
+    if option.cost is not None and Criterion.COST not in {each.criterion for each in option.judged}:
+        yield cost_label(option.cost), figure_text(option.cost.total, step), False
     if option.crown is not None:
         yield "Crown sticks", _sticks(option.crown, step), False
     if option.score is not None:
@@ -135,12 +154,15 @@ def _lines(found: Found, step: Step) -> Iterator[str]:
             yield f"  {figure_in_words(LABELS[each.criterion], each.figure, step.units)}"
         if option.crown is not None:
             yield f"  Crown sticks: {_sticks(option.crown, step)}."
+        if option.cost is not None:
+            yield from (f"  {line}" for line in cost_lines(option.cost))
         if option.score is not None:
             yield f"  {figure_in_words('Score', option.score, step.units)}"
     if found.nudges is not None:
         nudges = found.nudges
         yield f"Small changes of option {nudges.option}: {nudges.tried} tried."
-        yield from (f"  {nudge_text(each, step)}" for each in nudges.nudges)
+        currency = currency_in(found)
+        yield from (f"  {nudge_text(each, step, currency)}" for each in nudges.nudges)
     counts = found.counts
     yield (
         f"Looked at: {counts.combinations} combinations by their runs, {counts.laid_out} of"
@@ -149,7 +171,7 @@ def _lines(found: Found, step: Step) -> Iterator[str]:
     yield from (f"Not searched: {each.text}" for each in found.not_searched)
 
 
-def nudge_text(nudge: Nudge, step: Step) -> str:
+def nudge_text(nudge: Nudge, step: Step, currency: str | None = None) -> str:
     """A small change, what it saves or takes, and by which criteria it is worse."""
     saved = [
         f"{abs(number)} {word}{'' if abs(number) == 1 else 's'} {'less' if number > 0 else 'more'}"
@@ -160,10 +182,12 @@ def nudge_text(nudge: Nudge, step: Step) -> str:
         )
         if number
     ]
+    saved += saved_text(nudge.money_saved, currency)
     changed = [
         f"{LABELS[each.criterion].lower()} {figure_text(each.before, step)} to"
         f" {figure_text(each.after, step)}"
         for each in nudge.changes
+        if each.criterion is not Criterion.COST
     ]
     return f"{_nudge_what(nudge, step)}: {'; '.join((*saved, *changed)) or 'changes nothing'}."
 
@@ -193,8 +217,9 @@ def _standing(option: Option, options: int, step: Step) -> Iterator[str]:
     if behind is None:
         return
     own = next(each.figure for each in option.judged if each.criterion is behind.criterion)
-    told = _WORST[behind.criterion].format(own=figure_text(own, step))
-    yield f"{told}, against {figure_text(behind.than, step)} in option {behind.option}."
+    currency = currency_of(option.cost)
+    told = _WORST[behind.criterion].format(own=figure_text(own, step, currency))
+    yield f"{told}, against {figure_text(behind.than, step, currency)} in option {behind.option}."
 
 
 def _sticks(crown: CrownStock, step: Step) -> str:

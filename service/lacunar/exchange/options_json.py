@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Any
 
+from lacunar.choosing.laying import LaidOut
 from lacunar.choosing.search import FoundOptions
 from lacunar.exchange.ceiling_json import ceiling_to_json
 from lacunar.exchange.layout_json import RecordWriter
@@ -57,6 +58,14 @@ def _options(prepared: PreparedOptions, write: RecordWriter) -> Iterator[Json]:
 
 def _assumed(prepared: PreparedOptions) -> tuple[Assumption, ...]:
     """What was assumed for the search, then for any of the options, each thing once."""
-    each = (laid.resolution.assumptions for laid in prepared.options.laid_out)
+    each = (_assumed_for(laid) for laid in prepared.options.laid_out)
     told = [*prepared.assumptions, *(one for assumed in each for one in assumed)]
     return tuple({(one.pointer, str(one.value)): one for one in told}.values())
+
+
+def _assumed_for(laid: LaidOut) -> Iterator[Assumption]:
+    """What was assumed for one layout, and where it is priced for its take-off and of stock."""
+    yield from laid.resolution.assumptions
+    if laid.costed is not None:
+        yield from laid.resolution.take_off_assumptions
+        yield from laid.costed.assumptions

@@ -1,17 +1,25 @@
 """The shape of what options are asked for with, and of the answer."""
 
 from lacunar.exchange.answer_schema import Json, reference
+from lacunar.exchange.estimate_request import PRICES
 from lacunar.exchange.option_request import CHOICES
+from lacunar.exchange.stock_json import STOCK
 from lacunar.exchange.take_off_request import ONE
 from lacunar.measure.rounding import STEPS
 from lacunar.measure.units import Units
 
 
-def options_asked_schema(ceiling: Json, choices: Json) -> Json:
-    """One ceiling, alone or with the limits within which it may be varied."""
+def options_asked_schema(ceiling: Json, choices: Json, buying: tuple[Json, Json]) -> Json:
+    """One ceiling, alone or with the limits within which it may be varied, prices and stock.
+
+    Parameters: schemas of a `ceiling` and of `choices`; `buying`, of a price list and of stock.
+    """
+    prices, stock = buying
     properties = {
         ONE: {**ceiling, "description": "The ceiling."},
         CHOICES: {**choices, "description": "Within which limits it may be varied."},
+        PRICES: {**prices, "description": "The price list that tells what options cost."},
+        STOCK: {**stock, "description": "What is sold and on hand; only with prices."},
     }
     both = {
         "type": "object",
@@ -20,7 +28,7 @@ def options_asked_schema(ceiling: Json, choices: Json) -> Json:
         "properties": properties,
     }
     return {
-        "description": "A bare spec; or an object with the ceiling and its choices.",
+        "description": "A bare spec; or an object with the ceiling, its choices, and prices.",
         "oneOf": [ceiling, both],
     }
 

@@ -44,6 +44,12 @@ CHOOSING_FAULTS = {
         "Every layout within the limits has pieces of crown that no stick is long enough for.",
         "Give longer sticks, or let there be more coffers.",
     ),
+    "stock_without_prices": FaultMeaning(
+        "Stock without prices",
+        "What is sold and on hand was told for options, which use it for what they cost alone, and"
+        " no prices were.",
+        "Give a price list as well, or leave the stock out.",
+    ),
     "no_option_in_limits": FaultMeaning(
         "Nothing within the limits",
         "No number of coffers gives openings between the smallest and the largest.",

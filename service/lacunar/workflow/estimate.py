@@ -73,21 +73,24 @@ def prepare_estimates(documents: EstimateDocuments) -> PreparedEstimate:
     several = len(documents.ceilings) > 1
     parts = EstimateParts(
         ceilings=tuple(
-            _told((name if several else "", document), {}, faults)
+            read_document((name if several else "", document), {}, faults)
             for name, document in documents.ceilings
         ),
-        stock=_told(documents.stock, {}, faults),
-        prices=_told(documents.prices, {}, faults),
-        alternates=_told(documents.alternates, [], faults),
+        stock=_told_if_any(documents.stock, {}, faults),
+        prices=read_document(documents.prices, {}, faults),
+        alternates=_told_if_any(documents.alternates, [], faults),
     )
     if faults:
         raise SpecRefused(faults)
     return estimate_of(asked_from(parts))
 
 
-def _told(document: Document | None, missing: JsonValue, faults: list[Fault]) -> Told:
-    if document is None:
-        return Told("", missing)
+def _told_if_any(document: Document | None, missing: JsonValue, faults: list[Fault]) -> Told:
+    return Told("", missing) if document is None else read_document(document, missing, faults)
+
+
+def read_document(document: Document, missing: JsonValue, faults: list[Fault]) -> Told:
+    """A document as the JSON value in it; what cannot be read is a fault, and `missing` told."""
     name, content = document
     try:
         return Told(name, read_json(content))

@@ -42,7 +42,9 @@ OPERATIONS = (
             " name it; what it leaves open is varied within usual limits, which are listed. Every"
             " combination is compared by its runs, the best are laid out and taken off in full;"
             " the answer tells how many, and what was not searched. With `nudges_of`, small changes"
-            " of one option are tried as well. A search is bounded by counts, so that the same"
+            " of one option are tried as well. With `prices`, the price list of an estimate, and"
+            " maybe `stock`, each option is estimated by itself, and compared by its total unless"
+            " only some of them lack a price. A search is bounded by counts, so that the same"
             " request gets the same answer. Nothing is stored."
         ),
         media=tuple(_MEDIA.values()),

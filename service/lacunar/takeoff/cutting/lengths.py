@@ -38,17 +38,27 @@ class _Searched:
     outcome: Outcome
 
 
-def plan_lengths(asked: LengthsAsked, guard: Guard) -> LengthPlans:
+def plan_lengths(asked: LengthsAsked, guard: Guard, *, alone: bool = True) -> LengthPlans:
     """Turn pieces and stock into plans.
 
-    Errors: `SpecRefused` where there is too little stock of a material.
+    Parameters: `asked`; `guard`; `alone`, whether each length is planned by itself as well, to be
+    compared, which takes most of the time and changes nothing of the plans. Errors: `SpecRefused`
+    where there is too little stock of a material.
     """
     effort = EFFORTS[asked.terms.effort]
     found = [(problem, _chosen(problem, effort, guard)) for problem in problems(asked)]
     short = [problem for problem, searched in found if not searched]
     if short:
         raise SpecRefused(runs_out("/stock", problem.material.name) for problem in short)
-    plans = [_plan(problem, searched, effort, guard) for problem, searched in found]
+    plans = [
+        replace(
+            _plan(problem, searched),
+            one_length=tuple(_one_by_one(problem, searched[0].outcome.cost, effort, guard))
+            if alone
+            else (),
+        )
+        for problem, searched in found
+    ]
     costs = [problem.unit.in_cents(searched[0].outcome.cost) for problem, searched in found]
     least = [problem.unit.in_cents(_least(searched)) for problem, searched in found]
     return LengthPlans(total_text(costs), total_text(least), tuple(plans), guard.struck)
@@ -111,9 +121,8 @@ def _least(searched: list[_Searched]) -> int:
     return min(each.outcome.least for each in searched)
 
 
-def _plan(
-    problem: Problem, searched: list[_Searched], effort: Effort, guard: Guard
-) -> MaterialPlan:
+def _plan(problem: Problem, searched: list[_Searched]) -> MaterialPlan:
+    """The best plan there is, without those from each length by itself."""
     best, unit = searched[0], problem.unit
     outcome, least = best.outcome, _least(searched)
     stock = tuple(SoldLength(problem.rack[k].id, problem.rack[k].length) for k in best.places)
@@ -137,7 +146,7 @@ def _plan(
         sticks=sticks,
         certificate=_certificate(problem, best),
         choices=tuple(_choices(problem, searched)),
-        one_length=tuple(_one_by_one(problem, outcome.cost, effort, guard)),
+        one_length=(),
     )
 
 
