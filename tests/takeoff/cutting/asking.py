@@ -23,10 +23,10 @@ def inches(amount):
     return Length.of_inches(Fraction(amount))
 
 
-def planned(**document):
+def planned(*, alone=True, **document):
     """The plans of lengths for a document."""
     decided = decide(cutting_from(read_json(json_bytes(document))))
-    return plan_lengths(decided.lengths, patient())
+    return plan_lengths(decided.lengths, patient(), alone=alone)
 
 
 def plan(**document):

@@ -2,6 +2,7 @@
 
 import subprocess
 import sys
+from dataclasses import replace
 
 import pytest
 
@@ -50,6 +51,13 @@ def test_a_plan_from_all_lengths_is_no_dearer_than_from_one():
     assert {one.stock for one in found.one_length} == {"8ft", "10ft", "12ft", "16ft"}
     for one in found.one_length:
         assert cents(one.cost) - cents(found.cost) == cents(one.more) >= 0
+
+
+def test_a_plan_is_the_same_whether_or_not_each_length_is_tried_alone():
+    compared = plan(stock=PRICED, pieces=PIECES, kerf="1/8")
+    bare = plan(alone=False, stock=PRICED, pieces=PIECES, kerf="1/8")
+    assert bare.one_length == ()
+    assert bare == replace(compared, one_length=())
 
 
 def test_at_most_so_many_lengths_are_bought():
