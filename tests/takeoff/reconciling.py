@@ -10,6 +10,7 @@ from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
 from lacunar.model.boards import BoardRun
+from lacunar.model.moulding import FlatPlace
 from lacunar.takeoff.part_records import Part, PartKind
 
 Counted = Counter[tuple[str, ...]]
@@ -53,7 +54,7 @@ def _told_boards(layout: Layout) -> Counted:
 
 
 def _cut(layout: Layout) -> tuple[PartialCoffer, ...]:
-    return layout.outlined.partial_coffers if layout.outlined else ()
+    return layout.outlined.coffers_as_cut if layout.outlined else ()
 
 
 def _beam_places(parts: tuple[Part, ...]) -> Counted:
@@ -80,7 +81,22 @@ def _told_mouldings(layout: Layout) -> Counted:
         for number, side in enumerate(coffer.all_sides, start=1)
         if side.cut_from is not None
     )
-    return whole + cut
+    return whole + cut + _told_strips_of_cut(layout)
+
+
+def _told_strips_of_cut(layout: Layout) -> Counted:
+    """Flat mouldings by what a side lies against: at the ceiling all round, else on beams only."""
+    flats, beams = layout.ceiling.flat_mouldings, layout.profile_of
+    found: Counted = Counter()
+    for coffer in _cut(layout):
+        for number, side in enumerate(coffer.all_sides, start=1):
+            lengths = {strip.moulding: strip.cut_from for strip in side.strips if strip.has_room}
+            short = {strip.moulding for strip in side.strips if not strip.has_room}
+            for flat in flats:
+                due = flat.at is FlatPlace.CEILING or side.against in beams
+                if due and flat.name not in short:
+                    found[flat.name, coffer.id, str(number), str(lengths[flat.name].value)] += 1
+    return found
 
 
 def _moulding_places(parts: tuple[Part, ...]) -> Counted:
@@ -106,6 +122,10 @@ def _told_nailers(layout: Layout) -> Counted:
     for trim in layout.mouldings.coffers:
         for coffer in trim.coffers:
             found[coffer,] += sum(nailer.quantity for nailer in trim.nailers)
+    section = layout.mouldings.crown
+    for cut in _cut(layout) if section is not None and section.nailer is not None else ():
+        short = [s for side in cut.all_sides for s in side.strips if not s.has_room]
+        found[cut.id,] += len(cut.all_sides) - sum(s.moulding == "Nailer" for s in short)
     return +found
 
 

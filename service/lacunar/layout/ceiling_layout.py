@@ -40,9 +40,9 @@ from lacunar.layout.opening_records import MeasuredOpening
 from lacunar.layout.openings.grid_id import grid_id
 from lacunar.layout.outline.cells import Cell, cells, odd_coffers
 from lacunar.layout.outline.corners import area_of
+from lacunar.layout.outline.filling import Filling
 from lacunar.layout.outline.forms import counted_forms
 from lacunar.layout.outline.outlined_room import floor_area, outlined_room
-from lacunar.layout.outline.partial_coffers import Filling
 from lacunar.layout.outline.rows import (
     inner_strips,
     inner_wall_beams,
@@ -271,8 +271,9 @@ def _outlined(
     room = set_out.outlined
     if room is None:
         return None
-    filling = Filling(set_out.ceiling, built.mouldings.crown, room.region.approximate)
-    return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
+    profiles, crown = profiles_by_beam(built.profiles), built.mouldings.crown
+    filling = Filling(set_out.ceiling, crown, room.region.approximate, profiles.keys())
+    return outlined_room(room, rules.meeting, within, profiles, filling)
 
 
 def _planned_tapering(set_out: SetOut, found: tuple[Coffer, ...]) -> tuple[MeasuredOpening, ...]:

@@ -88,16 +88,6 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
 def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
     """What walls that are not square, or other than four, ask for and parts do not tell."""
     cut = layout.outlined.partial_coffers if layout.outlined else ()
-    crown = layout.mouldings.crown
-    nailed = crown is not None and crown.nailer is not None
-    if cut and (nailed or layout.ceiling.flat_mouldings):
-        yield Caution(
-            code="cut_coffer_strips_not_taken_off",
-            text="Nailers and flat mouldings of coffers that walls or columns cut are not among the"
-            f" parts: {first_few([coffer.id for coffer in cut])}. They are as long as the sides"
-            " that the layout tells, under outlined.",
-            figures={"ceiling": number, "coffers": len(cut)},
-        )
     sheet = layout.ceiling.panel.sheet
     large = [coffer.id for coffer in cut if _is_larger(coffer, sheet)]
     if large:
