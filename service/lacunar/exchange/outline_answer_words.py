@@ -123,7 +123,7 @@ OUTLINE_WORDS: Words = {
         "closing_error": "The most that anything measured disagrees with the corners found"
         " [length]; null where nothing is over.",
         "missing": "What would tell the corners that are not known, in words.",
-        "as_measured": "What its crown, panel and boards are cut to; null while not all corners are"
+        "as_measured": "What all that goes into it is cut to; null while not all corners are"
         " known.",
     },
     "RoomColumn": {

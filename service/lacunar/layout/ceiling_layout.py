@@ -77,6 +77,7 @@ from lacunar.layout.runs.wall_strips import (
 )
 from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.layout.set_out_runs import SetOut, joists_above, set_out_runs
+from lacunar.layout.survey.strip_boards import with_boards
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
@@ -196,7 +197,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=_features(set_out, within, _walls(set_out, beams)),
-        crooked=set_out.crooked,
+        crooked=with_boards(set_out.crooked, beams.wall_beams, book.profiles),
         followed=_followed(set_out, ends_of, measured),
     )
     return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))

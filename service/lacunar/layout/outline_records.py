@@ -221,7 +221,7 @@ class MeasuredCutDiagonal:
 class MeasuredCutCoffer:
     """A cut coffer as measured.
 
-    `as_measured` is what its crown, panel and boards are cut to, None while not all of its corners
+    `as_measured` is what all that goes into it is cut to, None while not all of its corners
     are known; `missing` is what would tell them. `closing_error` is the most that any measurement
     disagrees with the corners that the others make, None where none is over.
     """
