@@ -94,6 +94,21 @@ def test_along_a_bare_wall_and_up_to_it():
     assert bead.right.corner.degrees == 90
 
 
+def test_against_a_wall_that_goes_nearly_straight_on_an_end_is_square():
+    """W5 falls back by 14 degrees from W2: a bevel to it would make a bead two inches longer."""
+    corners = ((0, 0), (0, 180), (200, 180), (240, 170), (240, 0))
+    outline = {
+        "points": [{"x": x, "y": y} for x, y in corners],
+        "walls": [{"wall": "W5", "stands": "none"}],
+    }
+    layout = laid_out(room(outline, (1, 1), flat_mouldings=[BEAD]))
+    coffer = cut_coffer(layout, "A1")
+    at = side_at(coffer, coffer.sides[side_at(coffer, "W5")].against)
+    part = parts_at(layout, "A1", at)["Bead"]
+    assert (part.left.cut, part.right.cut) == (EndCut.MITRED, EndCut.SQUARE)
+    assert part.length.value == coffer.sides[at - 1].length.value
+
+
 @pytest.mark.parametrize("outline", [BREAST, BARE, CUT_OFF])
 def test_fronts_at_the_ceiling_are_shapely_s_buffer_of_the_coffer(outline: Spec):
     layout = laid_out(room(outline, (2, 2), **TRIM))

@@ -1,7 +1,7 @@
 """Flat mouldings and nailers along the sides of coffers that walls or columns cut.
 
 At the ceiling they go all round, mitred at every corner, inside and outside ones. At the lower edge
-they are on beams only: they end against a bare wall or a column, or square where a corner juts in.
+they are on beams only: they end against a bare wall or a column, or square where that falls back.
 """
 
 from collections.abc import Iterator, Sequence
@@ -19,10 +19,16 @@ from lacunar.model.moulding import FlatPlace
 
 MITRED_AT = Rule("angle between side and cut: half the corner, for a miter", "corner / 2")
 BUTTED_AT = Rule("angle between side and cut: the corner, for an end against a wall", "corner")
-FREE_AT = Rule("angle between side and cut: square, where the side ends free", "90")
+FREE_AT = Rule(
+    "angle between side and cut: square, where the side ends free, or the wall falls back too far"
+    " for a bevel",
+    "90",
+)
 
 _STRAIGHT = Angle.of_degrees(180)
 _RIGHT = Angle.of_degrees(90)
+# Saws tilt by 45 to 50 degrees (common practice, no source).
+_MOST_BEVELED = Angle.of_degrees(140)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,8 +87,11 @@ def _mitred(corner: AngleFigure) -> tuple[PieceEnd, AngleFigure]:
 
 
 def _ended(corner: AngleFigure) -> tuple[PieceEnd, AngleFigure]:
-    """An end against a bare wall or a column; where that falls back it is square."""
-    if corner.value >= _STRAIGHT:
+    """An end against a bare wall or a column; where that falls back too far it is square.
+
+    Against a wall that goes nearly straight on, a bevel would have no end.
+    """
+    if corner.value > _MOST_BEVELED:
         return PieceEnd.SQUARE, FREE_AT.gives(_RIGHT)
     tell = BUTTED_AT.approximates if corner.approximate else BUTTED_AT.gives
     return PieceEnd.SQUARE, tell(corner.value, corner=corner.value)
