@@ -10,6 +10,8 @@ from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
 from lacunar.model.boards import BoardRun
+from lacunar.model.moulding import FlatPlace
+from lacunar.model.room import RunName
 from lacunar.takeoff.part_records import Part, PartKind
 
 Counted = Counter[tuple[str, ...]]
@@ -23,6 +25,7 @@ def unlike(layout: Layout, parts: tuple[Part, ...]) -> list[str]:
     found = []
     for what, told, counted in (
         ("boards of beams", _told_boards(layout), _beam_places(parts)),
+        ("boards at crooked walls", _told_at_walls(layout), _at_walls(layout, parts)),
         ("mouldings", _told_mouldings(layout), _moulding_places(parts)),
         ("nailers", _told_nailers(layout), _in_coffers(parts, PartKind.NAILER)),
         ("panels", _told_panels(layout), _in_coffers(parts, PartKind.PANEL)),
@@ -52,8 +55,57 @@ def _told_boards(layout: Layout) -> Counted:
     return square + angled
 
 
+def _told_at_walls(layout: Layout) -> Counted:
+    """What lies flat in beams at walls of a crooked room, with its width at both ends.
+
+    Read off what the wall's strip is wider there than the beam, between the ends of the clear line.
+    """
+    crooked, found = layout.crooked, Counter[tuple[str, ...]]()
+    if crooked is None or crooked.mode != "keep_square":
+        return found
+    strips = {wall.strip: wall for wall in crooked.walls}
+    widths = {beam.id: beam.width.value for beam in layout.wall_beams}
+    clear = {run.run: run.clear.value for run in crooked.runs}
+    for piece in layout.pieces:
+        for place in piece.places if piece.part in ("bottom", "upper_board") else ():
+            wall = strips.get(place.beam)
+            if wall is None:
+                continue
+            along = clear[RunName.WIDTH if wall.wall in ("W1", "W3") else RunName.LENGTH]
+            straight = next(
+                part.width.value
+                for part in layout.profile_of[place.beam].parts
+                if part.name == piece.part
+            )
+            start, end = (
+                straight + there.value - widths[place.beam]
+                for there in (wall.at_start, wall.at_end)
+            )
+            there = sorted(
+                max(start + (end - start) * (at / along), Length.of_inches(0))
+                for at in (place.start, place.end)
+            )
+            found[place.beam, piece.part, *(str(each) for each in there)] += 1
+    return found
+
+
+def _at_walls(layout: Layout, parts: tuple[Part, ...]) -> Counted:
+    """The parts in beams at walls of a crooked room; those that do not taper have one width."""
+    if layout.crooked is None or layout.crooked.mode != "keep_square":
+        return Counter()
+    strips = {wall.strip for wall in layout.crooked.walls}
+    found: Counted = Counter()
+    for part in parts:
+        for place in part.places if part.kind in (PartKind.BOTTOM, PartKind.UPPER_BOARD) else ():
+            if place.of[0] in strips and part.width is not None:
+                ends = [end.width or part.width.value for end in (part.left, part.right)]
+                told = (str(each) for each in sorted(ends))
+                found[place.of[0], part.kind.value, *told] += place.quantity
+    return found
+
+
 def _cut(layout: Layout) -> tuple[PartialCoffer, ...]:
-    return layout.outlined.partial_coffers if layout.outlined else ()
+    return layout.outlined.coffers_as_cut if layout.outlined else ()
 
 
 def _beam_places(parts: tuple[Part, ...]) -> Counted:
@@ -80,7 +132,22 @@ def _told_mouldings(layout: Layout) -> Counted:
         for number, side in enumerate(coffer.all_sides, start=1)
         if side.cut_from is not None
     )
-    return whole + cut
+    return whole + cut + _told_strips_of_cut(layout)
+
+
+def _told_strips_of_cut(layout: Layout) -> Counted:
+    """Flat mouldings by what a side lies against: at the ceiling all round, else on beams only."""
+    flats, beams = layout.ceiling.flat_mouldings, layout.profile_of
+    found: Counted = Counter()
+    for coffer in _cut(layout):
+        for number, side in enumerate(coffer.all_sides, start=1):
+            lengths = {strip.moulding: strip.cut_from for strip in side.strips if strip.has_room}
+            short = {strip.moulding for strip in side.strips if not strip.has_room}
+            for flat in flats:
+                due = flat.at is FlatPlace.CEILING or side.against in beams
+                if due and flat.name not in short:
+                    found[flat.name, coffer.id, str(number), str(lengths[flat.name].value)] += 1
+    return found
 
 
 def _moulding_places(parts: tuple[Part, ...]) -> Counted:
@@ -106,6 +173,10 @@ def _told_nailers(layout: Layout) -> Counted:
     for trim in layout.mouldings.coffers:
         for coffer in trim.coffers:
             found[coffer,] += sum(nailer.quantity for nailer in trim.nailers)
+    section = layout.mouldings.crown
+    for cut in _cut(layout) if section is not None and section.nailer is not None else ():
+        short = [s for side in cut.all_sides for s in side.strips if not s.has_room]
+        found[cut.id,] += len(cut.all_sides) - sum(s.moulding == "Nailer" for s in short)
     return +found
 
 

@@ -137,10 +137,6 @@ def test_no_caution_is_left_for_what_is_counted():
     layout = laid_out(room(CUT_OFF, (4, 3)))
     codes = {caution.code for caution in take_off([layout]).cautions}
     assert not any("cut_coffer" in code for code in codes)
-    layout = laid_out(room(CUT_OFF, (4, 3), crown={"face": "3 1/4"}))
-    assert "cut_coffer_strips_not_taken_off" in {
-        caution.code for caution in take_off([layout]).cautions
-    }
 
 
 def test_a_panel_larger_than_a_sheet_is_cautioned():

@@ -56,7 +56,22 @@ OUTLINE_WORDS: Words = {
         " longer one at corners that jut in.",
         "cut_from": "The crown between its points furthest out at both ends [length].",
         "between_ends": "The crown between those furthest in [length].",
+        "strips": "Its flat mouldings and the nailer behind the crown, from the ceiling down.",
         "too_short": "Whether the piece is shorter than the shortest that is to be cut.",
+    },
+    "SideStrip": {
+        "moulding": "Name of the flat moulding, or Nailer.",
+        "left_end": "How its left end is cut, facing it from inside.",
+        "right_end": "How its right end is cut.",
+        "left_cut": "Angle between the side and the cut at the left end, inside the strip: 90 where"
+        " it is square [degrees].",
+        "right_cut": "The same at the right end [degrees].",
+        "long_point": "Its edge on the side [length].",
+        "short_point": "Its edge that stands out [length]; it is the longer one at corners that jut"
+        " in.",
+        "cut_from": "Between its points furthest out at both ends [length].",
+        "between_ends": "Between those furthest in [length].",
+        "has_room": "Whether both its edges have some length; none is cut where they do not.",
     },
     "PartialCorner": {
         "corner": "Angle inside the coffer [degrees].",
@@ -108,7 +123,7 @@ OUTLINE_WORDS: Words = {
         "closing_error": "The most that anything measured disagrees with the corners found"
         " [length]; null where nothing is over.",
         "missing": "What would tell the corners that are not known, in words.",
-        "as_measured": "What its crown, panel and boards are cut to; null while not all corners are"
+        "as_measured": "What all that goes into it is cut to; null while not all corners are"
         " known.",
     },
     "RoomColumn": {

@@ -13,6 +13,7 @@ from lacunar.layout.outline_records import (
     OutlineWall,
     PartialCoffer,
     RoomColumn,
+    SideStrip,
 )
 from lacunar.measure.figure import Figure
 
@@ -121,11 +122,25 @@ def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
         ):
             if figure is not None:
                 yield tell(f"{name}, crown, {what}", figure)
+        for strip in side.strips:
+            yield from _strip(f"{name}, {strip.moulding}", strip, tell)
     for what, figure in (("length", coffer.panel_length), ("width", coffer.panel_width)):
         if figure is not None:
             yield tell(f"{coffer.id}, panel, {what}", figure)
     for course in coffer.courses:
         yield tell(f"{coffer.id}, {course.boards} boards", course.length)
+
+
+def _strip(name: str, strip: SideStrip, tell: Tell) -> Iterator[str]:
+    if not strip.has_room:
+        yield f"{name}: no room for it between its ends."
+        return
+    yield tell(f"{name}, angle of its left cut", strip.left_cut)
+    yield tell(f"{name}, angle of its right cut", strip.right_cut)
+    yield tell(f"{name}, long point", strip.long_point)
+    yield tell(f"{name}, short point", strip.short_point)
+    yield tell(f"{name}, cut from", strip.cut_from)
+    yield tell(f"{name}, between its ends", strip.between_ends)
 
 
 def _angled(beam: AngledBeam, tell: Tell) -> Iterator[str]:

@@ -53,6 +53,16 @@ SURVEY_WORDS: Words = {
         "seen": "Whether the taper is past the threshold of the spec.",
         "scribe": "What is left on the edge at the wall for scribing [length].",
         "widest": "Width of the board to start from [length].",
+        "boards": "The boards of a beam there that reach the wall; empty where none stands, at a"
+        " soffit, and where the grid follows the walls.",
+    },
+    "StripBoard": {
+        "part": "Which board it is.",
+        "at_start": "Its width at the start of the run along the wall [length].",
+        "at_end": "Its width at the end of that run [length].",
+        "widest": "Width of the board to start from [length].",
+        "stock": "What it is ripped from: the beam's own stock, or the next wider one of its kind.",
+        "too_narrow": "Whether there is none of its kind that is wide enough.",
     },
     "ModeCorner": {
         "at": "Where it lies, from the clear rectangle's lower left corner.",

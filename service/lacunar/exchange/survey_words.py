@@ -58,6 +58,11 @@ def _wall(wall: CrookedWall, tell: Tell) -> Iterator[str]:
     yield tell(f"{what}, taper", wall.taper)
     yield tell(f"{what}, left on for scribing", wall.scribe)
     yield tell(f"{what}, board to start from", wall.widest)
+    for board in wall.boards:
+        name = f"{what}, {board.part.replace('_', ' ')}"
+        yield tell(f"{name}, width at the start", board.at_start)
+        yield tell(f"{name}, width at the end", board.at_end)
+        yield tell(f"{name}, board to start from, of {board.stock.name}", board.widest)
 
 
 def _mode(mode: CrookedMode, tell: Tell) -> Iterator[str]:

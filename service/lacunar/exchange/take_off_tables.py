@@ -40,6 +40,7 @@ HEADERS = {
         *sized_names("thickness", "width", "length", "short_length", "cut_width", "cut_length"),
         *_ENDS,
         *sized_names("left_notch_along", "left_notch_up", "right_notch_along", "right_notch_up"),
+        *sized_names("left_width", "right_width"),
         *("mitred_edges", "face", "grain", "tapered", "where"),
     ),
     TakeOffTable.PLACES: (
@@ -90,6 +91,7 @@ def _parts(pooled: PooledTakeOff) -> Iterator[tuple[Cell, ...]]:
         notches = (
             *(part.left.notch_along, part.left.notch_up),
             *(part.right.notch_along, part.right.notch_up),
+            *(part.left.width, part.right.width),
         )
         yield (
             *(part.mark, part.kind.value, part.name, part.quantity, part.material.name),

@@ -21,6 +21,7 @@ TAKE_OFF_WORDS: Mapping[str, Mapping[str, str]] = {
         "corner": "The corner a moulding meets there [degrees]; null where it meets none.",
         "notch_along": "Corner taken out, along the board [length]; null where none is.",
         "notch_up": "Corner taken out, up from the lower edge [length]; null where none is.",
+        "width": "Width of a board that tapers from end to end, at this end [length]; else null.",
     },
     "PartPlace": {
         "ceiling": "Number of the ceiling, as in ceilings.",
@@ -54,7 +55,7 @@ TAKE_OFF_WORDS: Mapping[str, Mapping[str, str]] = {
         " shows.",
         "grain": "Whether the grain lies lengthwise, or either way so that it may be turned.",
         "tapered": "Whether it is no rectangle: cut from one of this size to what was measured"
-        " where it goes.",
+        " where it goes, to the widths at its ends, or to its corners.",
         "places": "Everywhere it goes.",
         "corners": "Corners of a part that is no rectangle, from the lower left one of the"
         " rectangle it is cut from, as it lies on the plan; empty where it is one.",

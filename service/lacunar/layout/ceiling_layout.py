@@ -40,9 +40,9 @@ from lacunar.layout.opening_records import MeasuredOpening
 from lacunar.layout.openings.grid_id import grid_id
 from lacunar.layout.outline.cells import Cell, cells, odd_coffers
 from lacunar.layout.outline.corners import area_of
+from lacunar.layout.outline.filling import Filling
 from lacunar.layout.outline.forms import counted_forms
 from lacunar.layout.outline.outlined_room import floor_area, outlined_room
-from lacunar.layout.outline.partial_coffers import Filling
 from lacunar.layout.outline.rows import (
     inner_strips,
     inner_wall_beams,
@@ -77,6 +77,7 @@ from lacunar.layout.runs.wall_strips import (
 )
 from lacunar.layout.set_out_beams import SetOutBeams
 from lacunar.layout.set_out_runs import SetOut, joists_above, set_out_runs
+from lacunar.layout.survey.strip_boards import with_boards
 from lacunar.measure.length import ZERO
 from lacunar.model.beams import Box
 from lacunar.model.ceiling import Ceiling
@@ -196,7 +197,7 @@ def _layout(set_out: SetOut, book: ProfileBook) -> Layout:
         pieces=cut_pieces(ends_of, ceiling.stock),
         items=ceiling_items(ceiling, built, set_out.tasks),
         wall_features=_features(set_out, within, _walls(set_out, beams)),
-        crooked=set_out.crooked,
+        crooked=with_boards(set_out.crooked, beams.wall_beams, book.profiles),
         followed=_followed(set_out, ends_of, measured),
     )
     return _advised(replace(layout, outlined=_outlined(set_out, ends_of, within, built)))
@@ -271,8 +272,9 @@ def _outlined(
     room = set_out.outlined
     if room is None:
         return None
-    filling = Filling(set_out.ceiling, built.mouldings.crown, room.region.approximate)
-    return outlined_room(room, rules.meeting, within, profiles_by_beam(built.profiles), filling)
+    profiles, crown = profiles_by_beam(built.profiles), built.mouldings.crown
+    filling = Filling(set_out.ceiling, crown, room.region.approximate, profiles.keys())
+    return outlined_room(room, rules.meeting, within, profiles, filling)
 
 
 def _planned_tapering(set_out: SetOut, found: tuple[Coffer, ...]) -> tuple[MeasuredOpening, ...]:

@@ -76,6 +76,33 @@ class Joint(StrEnum):
     COPED = "coped"
 
 
+NAILER = "Nailer"
+"""What the strip behind the crown is called among the strips of a side."""
+
+
+@dataclass(frozen=True, slots=True)
+class SideStrip:
+    """A flat moulding, or the nailer behind the crown, along a side of a cut coffer.
+
+    `moulding` is its name. Ends are as seen from inside the coffer: mitred to the strip beside, or
+    square to butt; `left_cut` and `right_cut` are the angles between the side and each cut, so that
+    an end against a wall that is not square to the side is beveled to it. `long_point` is at the
+    edge on the side, `short_point` at that which stands out, the longer one at corners that jut in;
+    `cut_from` and `between_ends` as those of crown. Without `has_room` there is none of it.
+    """
+
+    moulding: str
+    left_end: PieceEnd
+    right_end: PieceEnd
+    left_cut: AngleFigure
+    right_cut: AngleFigure
+    long_point: LengthFigure
+    short_point: LengthFigure
+    cut_from: LengthFigure
+    between_ends: LengthFigure
+    has_room: bool
+
+
 @dataclass(frozen=True, slots=True)
 class PartialSide:
     """A side of a coffer that a wall cuts, from `start` to `end`, and its corner at the end.
@@ -83,7 +110,8 @@ class PartialSide:
     `against` is the id of the beam or wall beam there, or the name of a bare wall. The rest is its
     crown, None without: its ends as seen from inside the coffer, and whether it is shorter than the
     shortest piece that is to be cut. `cut_from` is between the points furthest out at both ends,
-    whichever edge they are on, `between_ends` between those furthest in.
+    whichever edge they are on, `between_ends` between those furthest in. `strips` are its flat
+    mouldings and the nailer behind the crown.
     """
 
     start: Spot
@@ -98,6 +126,7 @@ class PartialSide:
     too_short: bool | None
     cut_from: LengthFigure | None
     between_ends: LengthFigure | None
+    strips: tuple[SideStrip, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -192,7 +221,7 @@ class MeasuredCutDiagonal:
 class MeasuredCutCoffer:
     """A cut coffer as measured.
 
-    `as_measured` is what its crown, panel and boards are cut to, None while not all of its corners
+    `as_measured` is what all that goes into it is cut to, None while not all of its corners
     are known; `missing` is what would tell them. `closing_error` is the most that any measurement
     disagrees with the corners that the others make, None where none is over.
     """

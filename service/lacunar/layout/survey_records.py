@@ -8,6 +8,7 @@ from lacunar.measure.figure import AngleFigure, LengthFigure
 from lacunar.measure.length import Length
 from lacunar.measure.plane import Spot
 from lacunar.model.room import RunName
+from lacunar.model.stock import Stock
 
 Mode = Literal["keep_square", "follow_walls"]
 
@@ -82,6 +83,22 @@ class CrookedRun:
 
 
 @dataclass(frozen=True, slots=True)
+class StripBoard:
+    """A board of a beam at a wall: its width at both ends of the clear line along it.
+
+    `widest` is what it is ripped to before it is tapered and scribed; `stock` what that takes: the
+    beam's own, or the next wider one of its kind. `too_narrow` if there is none.
+    """
+
+    part: Literal["bottom", "upper_board"]
+    at_start: LengthFigure
+    at_end: LengthFigure
+    widest: LengthFigure
+    stock: Stock
+    too_narrow: bool
+
+
+@dataclass(frozen=True, slots=True)
 class CrookedWall:
     """What a wall's strip must take up: its width at the ends of the clear lines along it.
 
@@ -98,6 +115,7 @@ class CrookedWall:
     seen: bool
     scribe: LengthFigure
     widest: LengthFigure
+    boards: tuple[StripBoard, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -93,18 +93,22 @@ class EndCut(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class PartEnd:
-    """One end: its cut, its angle from a square cut, the corner of a moulding, a notch's size."""
+    """One end: its cut, its angle from a square cut, the corner of a moulding, a notch's size.
+
+    `width` is that of a board that tapers from end to end, at this end.
+    """
 
     cut: EndCut
     angle: Angle | None = None
     corner: Angle | None = None
     notch_along: Length | None = None
     notch_up: Length | None = None
+    width: Length | None = None
 
     @property
     def key(self) -> tuple[object, ...]:
         """What tells two ends apart, in an order in which they can be sorted."""
-        told = (self.angle, self.corner, self.notch_along, self.notch_up)
+        told = (self.angle, self.corner, self.notch_along, self.notch_up, self.width)
         return self.cut.value, *((each is not None, 0 if each is None else each) for each in told)
 
 
@@ -147,8 +151,9 @@ class Shape:
     """All that makes two parts the same.
 
     `mitred_edges` is how many long edges are mitred along their whole length; `tapered` says that
-    the part is no rectangle: it is cut from one of this size to what was measured where it goes, or
-    to `corners`, from the lower left one of the rectangle, as it lies on the plan. The allowances
+    the part is no rectangle: it is cut from one of this size to what was measured where it goes, to
+    the widths at its ends, its straight edge kept, or to `corners`, from the lower left one of the
+    rectangle, as it lies on the plan. The allowances
     are what it is cut longer, and ripped wider, than its net size.
     """
 

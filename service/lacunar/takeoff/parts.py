@@ -10,6 +10,7 @@ from lacunar.takeoff.marks import marked
 from lacunar.takeoff.part_records import MaterialKind, Part, PartKind, PartPlace, Pieces, Shape
 from lacunar.takeoff.sources.beams import beam_pieces
 from lacunar.takeoff.sources.boards import board_pieces
+from lacunar.takeoff.sources.cut_coffer_strips import cut_coffer_strip_pieces
 from lacunar.takeoff.sources.cut_coffers import angled_beam_pieces, cut_coffer_pieces
 from lacunar.takeoff.sources.framing import framing_pieces
 from lacunar.takeoff.sources.mouldings import moulding_pieces
@@ -34,7 +35,7 @@ def pieces_of(layout: Layout, number: int = 1) -> tuple[Pieces, ...]:
     """
     source = Source(number, layout)
     trades = (beam_pieces, framing_pieces, moulding_pieces, panel_pieces, board_pieces)
-    odd = (cut_coffer_pieces, angled_beam_pieces)
+    odd = (cut_coffer_pieces, cut_coffer_strip_pieces, angled_beam_pieces)
     return tuple(chain.from_iterable(pieces(source) for pieces in (*trades, *odd)))
 
 

@@ -5,9 +5,9 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.names import first_few
-from lacunar.layout.outline_records import PartialCoffer
+from lacunar.layout.outline_records import OutlineWall, PartialCoffer
 from lacunar.layout.records import Caution, Layout
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import StockRules
 from lacunar.model.panel import SheetSize
 from lacunar.takeoff.part_records import MaterialKind, Part
@@ -88,16 +88,6 @@ def _cautions(layouts: Sequence[Layout], parts: Sequence[Part]) -> Iterator[Caut
 def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
     """What walls that are not square, or other than four, ask for and parts do not tell."""
     cut = layout.outlined.partial_coffers if layout.outlined else ()
-    crown = layout.mouldings.crown
-    nailed = crown is not None and crown.nailer is not None
-    if cut and (nailed or layout.ceiling.flat_mouldings):
-        yield Caution(
-            code="cut_coffer_strips_not_taken_off",
-            text="Nailers and flat mouldings of coffers that walls or columns cut are not among the"
-            f" parts: {first_few([coffer.id for coffer in cut])}. They are as long as the sides"
-            " that the layout tells, under outlined.",
-            figures={"ceiling": number, "coffers": len(cut)},
-        )
     sheet = layout.ceiling.panel.sheet
     large = [coffer.id for coffer in cut if _is_larger(coffer, sheet)]
     if large:
@@ -114,13 +104,23 @@ def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
             " with square ends; the layout tells how far each end is off square, under followed.",
             figures={"ceiling": number, "beams": len(layout.followed.beams)},
         )
-    elif layout.crooked is not None and not layout.crooked.square:
+    tapering = [wall for wall in layout.outlined.walls if _tapers(wall)] if layout.outlined else []
+    if tapering:
+        names = list(dict.fromkeys(wall.wall for wall in tapering))
         yield Caution(
             code="tapers_not_taken_off",
-            text="What stands at walls that are out of square is taken off as wide as its straight"
-            " face asks; the layout tells the board to start from at each wall, under crooked.",
-            figures={"ceiling": number},
+            text="In a room with other than four walls, what stands at walls that are out of square"
+            f" or bow is taken off as wide as its straight face asks: {first_few(names, 'walls')}."
+            " The layout tells the board to start from at each wall, under outlined.",
+            figures={"ceiling": number, "walls": len(names)},
         )
+
+
+def _tapers(wall: OutlineWall) -> bool:
+    """Whether what stands at a wall takes a wider board than its straight face asks."""
+    if wall.beam is None:
+        return False
+    return wall.bow < ZERO or (wall.taper is not None and wall.taper.value > ZERO)
 
 
 def _is_larger(coffer: PartialCoffer, sheet: SheetSize) -> bool:

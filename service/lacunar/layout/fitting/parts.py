@@ -92,6 +92,10 @@ def _mouldings(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
         for trim in layout.mouldings.coffers
         if any(piece.moulding in at_edge for piece in trim.pieces)
         for coffer in trim.coffers
+    ) + tuple(
+        coffer.id
+        for coffer in (layout.outlined.partial_coffers if layout.outlined else ())
+        if any(strip.moulding in at_edge for side in coffer.all_sides for strip in side.strips)
     )
     return {
         Stage.EDGE_MOULDINGS: edged,

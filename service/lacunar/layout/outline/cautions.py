@@ -42,6 +42,7 @@ def outline_cautions(room: OutlinedRoom | None, *, measured: bool) -> Iterator[C
     yield from _not_all_measured(room)
     yield from _leftovers(room)
     yield from _short_crown(room)
+    yield from _without_room(room)
 
 
 def _not_all_measured(room: OutlinedRoom) -> Iterator[Caution]:
@@ -95,4 +96,20 @@ def _short_crown(room: OutlinedRoom) -> Iterator[Caution]:
             f" is to be cut: {first_few(short)}. Cut them by hand, or end the crown there.",
             figures={"coffers": len(short)},
             pointer="/crown/shortest_piece",
+        )
+
+
+def _without_room(room: OutlinedRoom) -> Iterator[Caution]:
+    without = [
+        coffer.id
+        for coffer in room.coffers_as_cut
+        if any(not strip.has_room for side in coffer.all_sides for strip in side.strips)
+    ]
+    if without:
+        yield Caution(
+            code="cut_coffer_strips_without_room",
+            text="Sides of coffers that walls or columns cut are too short for flat mouldings or"
+            f" nailers that are mitred there: {first_few(without)}. None are cut for them; end"
+            " those beside on the site.",
+            figures={"coffers": len(without)},
         )

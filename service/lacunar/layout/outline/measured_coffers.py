@@ -5,7 +5,8 @@ from dataclasses import dataclass, replace
 
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.outline.cells import Cell
-from lacunar.layout.outline.partial_coffers import Filling, partial_coffers
+from lacunar.layout.outline.filling import Filling
+from lacunar.layout.outline.partial_coffers import partial_coffers
 from lacunar.layout.outline_records import (
     MeasuredCutCoffer,
     MeasuredCutDiagonal,

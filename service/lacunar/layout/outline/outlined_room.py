@@ -7,8 +7,9 @@ from lacunar.layout.beams.lines import Meeting
 from lacunar.layout.outline.angled_beams import angled_beams
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of
+from lacunar.layout.outline.filling import Filling
 from lacunar.layout.outline.measured_coffers import measured_cut_coffers
-from lacunar.layout.outline.partial_coffers import Filling, partial_coffers, partial_corners
+from lacunar.layout.outline.partial_coffers import partial_coffers, partial_corners
 from lacunar.layout.outline.room_columns import room_columns
 from lacunar.layout.outline.rows import AT_FACE, Outlined, corner_between
 from lacunar.layout.outline.spans import SpanEnd

@@ -5,10 +5,13 @@ from dataclasses import dataclass
 from itertools import combinations, pairwise
 
 from lacunar.layout.board_records import Courses
-from lacunar.layout.moulding_records import CrownSection, PieceEnd
+from lacunar.layout.moulding_records import PieceEnd
 from lacunar.layout.mouldings.saw_settings import saw_settings
 from lacunar.layout.outline.cells import Cell
 from lacunar.layout.outline.corners import area_of, corner_of_ring
+from lacunar.layout.outline.edge_lengths import EdgeLengths, edge_lengths, set_in
+from lacunar.layout.outline.filling import Filling
+from lacunar.layout.outline.side_strips import StripSide, side_strips
 from lacunar.layout.outline_records import (
     CourseLength,
     Joint,
@@ -19,7 +22,7 @@ from lacunar.layout.outline_records import (
 )
 from lacunar.layout.panels.courses import lay_courses
 from lacunar.layout.survey.report import apart
-from lacunar.measure.angle import Angle, over_tangents
+from lacunar.measure.angle import Angle
 from lacunar.measure.figure import AngleFigure, LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.plane import Spot, crossing, moved_left, snapped
@@ -35,30 +38,11 @@ from lacunar.measure.polygon import (
 )
 from lacunar.model.beams import Box
 from lacunar.model.boards import Boards
-from lacunar.model.ceiling import Ceiling
-from lacunar.model.moulding import Crown, CrownMethod, FlatPlace
+from lacunar.model.moulding import Crown, CrownMethod
 from lacunar.model.panel import Panel, PanelKind, Seat
 from lacunar.model.room import RunName
 
 REACH = Rule("how far a cut coffer reaches", "far - near")
-SET_IN_EVENLY = Rule(
-    "side set in evenly: at each end less by the distance over the half tangent of the corner, more"
-    " where it juts in",
-    "side - distance / tan(left / 2) - distance / tan(right / 2)",
-)
-SHORT_POINT = Rule(
-    "edge that stands out: at each end less by the projection over the half tangent of the corner,"
-    " more where it juts in",
-    "long_point - projection / tan(left / 2) - projection / tan(right / 2)",
-)
-CUT_FROM = Rule(
-    "piece to be cut from: at each outside corner the edge that stands out goes further",
-    "long_point + max(-projection / tan(left / 2), 0) + max(-projection / tan(right / 2), 0)",
-)
-BETWEEN_ENDS = Rule(
-    "piece between what its ends leave: at each inside corner the edge that stands out is shorter",
-    "long_point - max(projection / tan(left / 2), 0) - max(projection / tan(right / 2), 0)",
-)
 SPRUNG = Rule("piece sprung in between inside corners", "side + sprung_allowance")
 BETWEEN_SIDES = Rule(
     "panel: how far the coffer reaches, less a gap at each edge", "reach - 2 * gap"
@@ -73,15 +57,6 @@ IN_COURSE = Rule(
 )
 
 _STRAIGHT = Angle.of_degrees(180)
-
-
-@dataclass(frozen=True, slots=True)
-class Filling:
-    """What goes into cut coffers, and whether their corners were snapped."""
-
-    ceiling: Ceiling
-    crown: CrownSection | None
-    approximate: bool
 
 
 def partial_coffers(cells: Sequence[Cell], filling: Filling) -> tuple[PartialCoffer, ...]:
@@ -143,7 +118,7 @@ def _crown_meets(cell: Cell, filling: Filling) -> bool:
     """Whether two sides of a coffer, not neighbors, are nearer than the crown of both is deep."""
     if filling.crown is None:
         return False
-    deep = (filling.crown.projection.value + _behind(filling)) * 2
+    deep = (filling.crown.projection.value + filling.behind) * 2
     rings = [list(edges(ring)) for ring in (cell.corners, *(corners for corners, _ in cell.holes))]
     lines = [(ring, at, line) for ring, found in enumerate(rings) for at, line in enumerate(found)]
     for (ring, at, line), (other_ring, other_at, other) in combinations(lines, 2):
@@ -154,14 +129,6 @@ def _crown_meets(cell: Cell, filling: Filling) -> bool:
         if not beside and gap_squared(line, other) < deep.inches**2:
             return True
     return False
-
-
-def _behind(filling: Filling) -> Length:
-    """What flat mouldings at the ceiling keep the crown off the sides."""
-    return sum(
-        (flat.thickness for flat in filling.ceiling.flat_mouldings if flat.at is FlatPlace.CEILING),
-        ZERO,
-    )
 
 
 def _told(rule: Rule, filling: Filling) -> Callable[..., LengthFigure]:
@@ -199,6 +166,7 @@ def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterat
         for at, corner in enumerate(corners)
     ]
     crown = filling.ceiling.crown
+    beams = [each in filling.beams for each in against]
     for at, (start, end) in enumerate(edges(corners)):
         # Who faces a side from inside has its end, counter-clockwise, at the left hand.
         right, left = angles[at], angles[(at + 1) % count]
@@ -214,22 +182,31 @@ def _sides(corners: Polygon, against: Sequence[str], filling: Filling) -> Iterat
             corner=left,
             left_end=piece.ends[0] if piece else None,
             right_end=piece.ends[1] if piece else None,
-            long_point=piece.long_point if piece else None,
-            short_point=piece.short_point if piece else None,
+            long_point=piece.edges.long_point if piece else None,
+            short_point=piece.edges.short_point if piece else None,
             too_short=piece.too_short if piece else None,
-            cut_from=piece.cut_from if piece else None,
-            between_ends=piece.between_ends if piece else None,
+            cut_from=piece.edges.cut_from if piece else None,
+            between_ends=piece.edges.between_ends if piece else None,
+            strips=tuple(side_strips(_strip_side(length, (left, right), beams, at), filling)),
         )
+
+
+def _strip_side(
+    length: LengthFigure,
+    corners: tuple[AngleFigure, AngleFigure],
+    beams: Sequence[bool],
+    at: int,
+) -> StripSide:
+    """A side by its place in the ring; the one to its left comes after it."""
+    beside = beams[(at + 1) % len(beams)], beams[at - 1]
+    return StripSide(length, corners, beams[at], beside)
 
 
 @dataclass(frozen=True, slots=True)
 class _Piece:
     ends: tuple[PieceEnd, PieceEnd]
-    long_point: LengthFigure
-    short_point: LengthFigure
+    edges: EdgeLengths
     too_short: bool
-    cut_from: LengthFigure
-    between_ends: LengthFigure
 
 
 def _piece(
@@ -240,8 +217,9 @@ def _piece(
     if section is None:
         raise ValueError("there is no crown")
     framed = crown.method is CrownMethod.BENCH_FRAME
-    distance = _behind(filling) + (crown.fit_total / 2 if framed else ZERO)
-    side = _set_in(length, distance, corners)
+    distance = filling.behind + (crown.fit_total / 2 if framed else ZERO)
+    cuts = corners[0] / 2, corners[1] / 2
+    side = set_in(length, distance, cuts)
     ends = _ends(corners, framed=framed)
     if not framed and PieceEnd.COPED in ends:
         tell = SPRUNG.approximates if side.approximate else SPRUNG.gives
@@ -250,42 +228,9 @@ def _piece(
             side=side.value,
             sprung_allowance=crown.sprung_allowance,
         )
-    depth = section.projection.value
-    taken = over_tangents([(depth, corner / 2) for corner in corners])
-    short = SHORT_POINT.approximates(
-        side.value - taken,
-        long_point=side.value,
-        projection=depth,
-        left=corners[0],
-        right=corners[1],
-    )
-    shorter = min(side.value, short.value)
-    at_ends = [over_tangents([(depth, corner / 2)]) for corner in corners]
-    left, right = corners
-    past = sum((max(-each, ZERO) for each in at_ends), ZERO)
-    back = sum((max(each, ZERO) for each in at_ends), ZERO)
-    return _Piece(
-        ends,
-        side,
-        short,
-        shorter < crown.shortest_piece,
-        CUT_FROM.approximates(
-            side.value + past, long_point=side.value, projection=depth, left=left, right=right
-        ),
-        BETWEEN_ENDS.approximates(
-            side.value - back, long_point=side.value, projection=depth, left=left, right=right
-        ),
-    )
-
-
-def _set_in(length: LengthFigure, distance: Length, corners: tuple[Angle, Angle]) -> LengthFigure:
-    if not distance:
-        return length
-    left, right = corners
-    taken = over_tangents([(distance, left / 2), (distance, right / 2)])
-    return SET_IN_EVENLY.approximates(
-        length.value - taken, side=length.value, distance=distance, left=left, right=right
-    )
+    edges = edge_lengths(side, section.projection.value, cuts)
+    shorter = min(side.value, edges.short_point.value)
+    return _Piece(ends, edges, shorter < crown.shortest_piece)
 
 
 def _ends(corners: tuple[Angle, Angle], *, framed: bool) -> tuple[PieceEnd, PieceEnd]:

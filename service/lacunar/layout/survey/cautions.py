@@ -39,6 +39,7 @@ def crooked_cautions(crooked: CrookedRoom | None, members: Sequence[Member]) -> 
     )
     yield from _member_cautions(crooked, members)
     yield from _split_cautions(crooked)
+    yield from _narrow_stock(crooked)
     seen = [wall for wall in crooked.walls if wall.seen]
     if seen:
         worst = max(seen, key=lambda wall: wall.taper.value)
@@ -47,6 +48,26 @@ def crooked_cautions(crooked: CrookedRoom | None, members: Sequence[Member]) -> 
             text="A strip tapers enough to be seen. Another control line, or a wider strip, hides"
             " it better.",
             figures={"wall": worst.wall, "taper": worst.taper.value},
+            pointer="/room/crooked/control",
+        )
+
+
+def _narrow_stock(crooked: CrookedRoom) -> Iterator[Caution]:
+    """A caution about boards at walls that no stock of their kind is wide enough for."""
+    narrow = [(wall, b) for wall in crooked.walls for b in wall.boards if b.too_narrow]
+    if narrow:
+        wall, board = max(narrow, key=lambda each: each[1].widest.value - each[1].stock.width)
+        yield Caution(
+            code="tapers_wider_than_stock",
+            text="Boards at walls are wider than their stock, and there is none wider of its kind:"
+            f" {', '.join(dict.fromkeys(each.wall for each, _ in narrow))}. Glue them up, or name"
+            " another line as control.",
+            figures={
+                "wall": wall.wall,
+                "needed": board.widest.value,
+                "stock_width": board.stock.width,
+                "stock": board.stock.name,
+            },
             pointer="/room/crooked/control",
         )
 

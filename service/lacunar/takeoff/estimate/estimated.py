@@ -20,9 +20,7 @@ from lacunar.takeoff.material_records import MaterialList
 from lacunar.takeoff.taken_off import TakenOff
 
 # Cautions of take-offs that tell of something that is built and not counted.
-NOT_COUNTED = frozenset(
-    {"cut_coffers_not_taken_off", "tapers_not_taken_off", "fasteners_not_counted"}
-)
+NOT_COUNTED = frozenset({"tapers_not_taken_off", "fasteners_not_counted"})
 
 
 def estimate(

@@ -8,6 +8,7 @@ from lacunar.layout.records import Coffer, ElementKind, Layout, RunLayout
 from lacunar.measure.figure import NumberFigure, Operand, Rule
 from lacunar.measure.length import Length
 from lacunar.model.fixing import BetweenJoists
+from lacunar.model.moulding import FlatPlace
 from lacunar.model.room import RunName
 from lacunar.model.take_off import Coverage, FinishKind, InsulationOver
 from lacunar.takeoff.part_records import Part, PartKind
@@ -245,10 +246,19 @@ def _coffers(layout: Layout) -> NumberFigure:
 
 
 def _seen_of_cut(coffer: PartialCoffer, layout: Layout) -> Fraction:
-    """What is seen of a cut coffer [ft2]: without what crown covers, a trapezoid at each side."""
+    """What is seen of a cut coffer [ft2]: without what mouldings at the ceiling cover.
+
+    Each of these covers a trapezoid along its side.
+    """
     crown, covered = layout.mouldings.crown, _NONE
-    for side in coffer.all_sides if crown else ():
+    flats = layout.ceiling.flat_mouldings
+    out = {flat.name: flat.thickness for flat in flats if flat.at is FlatPlace.CEILING}
+    for side in coffer.all_sides:
         if crown is not None and side.long_point is not None and side.short_point is not None:
             middle = (side.long_point.value + side.short_point.value) / 2
             covered += _square_feet((middle, crown.projection.value))
+        for strip in side.strips:
+            if strip.has_room and strip.moulding in out:
+                middle = (strip.long_point.value + strip.short_point.value) / 2
+                covered += _square_feet((middle, out[strip.moulding]))
     return max(coffer.area.value - covered, _NONE)

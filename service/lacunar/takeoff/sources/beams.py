@@ -1,9 +1,12 @@
 """Boards of beams as pieces: what they are ripped from, which end is to the left, which edges."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 
 from lacunar.layout.crossing_records import BoardCut, BoardEnd, CutPiece, PiecePlace
-from lacunar.layout.records import Beam, BeamProfile, ProfilePart, WallBeam
+from lacunar.layout.records import Beam, BeamProfile, Layout, ProfilePart, WallBeam
+from lacunar.layout.survey.strip_boards import board_between
+from lacunar.layout.survey_records import CrookedRoom, CrookedWall, StripBoard
 from lacunar.measure.figure import LengthFigure
 from lacunar.model.beams import BottomJoint
 from lacunar.model.room import RunName
@@ -25,24 +28,69 @@ def beam_pieces(source: Source) -> Iterator[Pieces]:
 
     A board that can be turned end for end on the bench without its faces or edges being exchanged
     has no hand: both ends are then told in one order, so that left and right ones are one part. A
-    side that is scribed is as wide as its tallest place.
+    side that is scribed is as wide as its tallest place. The boards of a beam at a wall out of
+    square are as wide as the wall asks, and tell the width at both ends.
     """
     layout = source.layout
     beams: dict[str, Beam | WallBeam] = {beam.id: beam for beam in layout.beams}
     beams.update((beam.id, beam) for beam in layout.wall_beams)
     profiles = {profile.id: profile for profile in layout.profiles}
     ripped = {level.beam: level.board for level in (layout.levels.beams if layout.levels else ())}
+    tapers = _tapers(layout)
     for cut in layout.pieces:
         profile = profiles[cut.profile]
         board = next(part for part in profile.parts if part.name == cut.part)
         for place in cut.places:
             width = ripped.get(place.beam, board.width) if cut.part == "side" else board.width
-            ends = _ends(cut, place, profile, beams[place.beam])
-            shape = _shape(source, cut, (profile, board), width, ends)
+            at_wall = tapers.get((place.beam, cut.part))
+            if at_wall is None:
+                ends = _ends(cut, place, profile, beams[place.beam])
+                shape = _shape(source, cut, (profile, board), width, ends)
+            else:
+                shape = _tapered(source, cut, place, (profile, board), at_wall)
             went = PartPlace(
                 source.number, (place.beam,), place.side or "", place.start, place.end, 1
             )
             yield Pieces(shape, (went,))
+
+
+_AtWall = tuple[CrookedRoom, CrookedWall, StripBoard]
+
+
+def _tapers(layout: Layout) -> dict[tuple[str, str], _AtWall]:
+    """Boards of beams at walls that are wider somewhere than their straight face asks."""
+    crooked, profiles = layout.crooked, layout.profile_of
+    return {
+        (wall.strip, board.part): (crooked, wall, board)
+        for wall in (crooked.walls if crooked else ())
+        for board in wall.boards
+        if crooked is not None and wall.strip is not None and _is_wider(board, profiles[wall.strip])
+    }
+
+
+def _is_wider(board: StripBoard, profile: BeamProfile) -> bool:
+    straight = next(part.width.value for part in profile.parts if part.name == board.part)
+    return any(size.value != straight for size in (board.at_start, board.at_end, board.widest))
+
+
+def _tapered(
+    source: Source,
+    cut: CutPiece,
+    place: PiecePlace,
+    made_of: tuple[BeamProfile, ProfilePart],
+    at_wall: _AtWall,
+) -> Shape:
+    """A board by the width its wall asks for, with that at both its ends."""
+    crooked, wall, whole = at_wall
+    own = board_between(crooked, wall, whole, (place.start, place.end))
+    ends = (
+        replace(_end(cut.start), width=own.at_start.value),
+        replace(_end(cut.end), width=own.at_end.value),
+    )
+    if wall.wall in _TURNED_BOTTOMS:
+        ends = ends[::-1]
+    shape = _shape(source, cut, made_of, own.widest, ends)
+    return replace(shape, material=source.lumber(whole.stock), tapered=True)
 
 
 def _shape(

@@ -10,11 +10,13 @@ from lacunar.layout.moulding_records import (
     PieceEnd,
 )
 from lacunar.layout.mouldings.pieces import CROWN
+from lacunar.layout.outline_records import NAILER
 from lacunar.layout.tapering import Corners, corners_out_of_square
 from lacunar.measure.angle import Angle
 from lacunar.measure.figure import LengthFigure, given
 from lacunar.model.moulding import FlatMoulding
 from lacunar.takeoff.part_records import (
+    SQUARE_END,
     EndCut,
     Face,
     Material,
@@ -45,7 +47,9 @@ def moulding_pieces(source: Source) -> Iterator[Pieces]:
             if piece.moulding == CROWN and section is not None:
                 base = crown_shape(source, section, (piece.long_point, piece.short_point))
             else:
-                base = _flat(source, flats[piece.moulding], piece)
+                base = flat_shape(
+                    source, flats[piece.moulding], (piece.long_point, piece.short_point)
+                )
             yield from _in_coffers(source, trim, (piece, base), corners)
         if section is not None:
             yield from _nailers(source, trim, section)
@@ -108,15 +112,23 @@ def crown_shape(
     )
 
 
-def _flat(source: Source, flat: FlatMoulding, piece: MouldingPiece) -> Shape:
+def flat_shape(
+    source: Source,
+    flat: FlatMoulding,
+    lengths: tuple[LengthFigure, LengthFigure],
+    ends: tuple[PartEnd, PartEnd] = (SQUARE_END, SQUARE_END),
+) -> Shape:
+    """A piece of flat moulding by its lengths between the long and the short points."""
     return Shape(
         kind=PartKind.FLAT_MOULDING,
         name=flat.name,
         material=Material(MaterialKind.FLAT_MOULDING, flat.name, flat.thickness, flat.width),
         thickness=given(flat.thickness),
         width=given(flat.width),
-        length=piece.long_point,
-        short_length=piece.short_point,
+        length=lengths[0],
+        short_length=lengths[1],
+        left=ends[0],
+        right=ends[1],
         face=Face.OUT,
         length_allowance=source.take_off.length_allowance,
     )
@@ -126,20 +138,34 @@ def _nailers(source: Source, trim: CofferTrim, section: CrownSection) -> Iterato
     """The strips of triangular section behind the crown."""
     if section.nailer is None:
         return
-    height, depth = section.nailer.height, section.nailer.depth
-    material = Material(
-        MaterialKind.NAILER, "Nailer", None, None, drop=height.value, projection=depth.value
-    )
     for nailer in trim.nailers:
-        shape = Shape(
-            kind=PartKind.NAILER,
-            name="Nailer",
-            material=material,
-            thickness=depth,
-            width=height,
-            length=nailer.length,
-            short_length=nailer.length,
-            length_allowance=source.take_off.length_allowance,
-        )
+        shape = nailer_shape(source, (nailer.length, nailer.length))
         places = (source.place(coffer, quantity=nailer.quantity) for coffer in trim.coffers)
         yield lying(shape, *places)
+
+
+def nailer_shape(
+    source: Source,
+    lengths: tuple[LengthFigure, LengthFigure],
+    ends: tuple[PartEnd, PartEnd] = (SQUARE_END, SQUARE_END),
+) -> Shape:
+    """A strip behind the crown by its lengths between the long and the short points."""
+    section = source.layout.mouldings.crown
+    if section is None or section.nailer is None:
+        raise ValueError("a layout without nailers has a piece of one")
+    height, depth = section.nailer.height, section.nailer.depth
+    material = Material(
+        MaterialKind.NAILER, NAILER, None, None, drop=height.value, projection=depth.value
+    )
+    return Shape(
+        kind=PartKind.NAILER,
+        name=NAILER,
+        material=material,
+        thickness=depth,
+        width=height,
+        length=lengths[0],
+        short_length=lengths[1],
+        left=ends[0],
+        right=ends[1],
+        length_allowance=source.take_off.length_allowance,
+    )
