@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from fractions import Fraction
 from math import dist, hypot
 
-from lacunar.drawing.checker.facts import LayoutFacts, MarkFacts, wall_along
+from lacunar.drawing.checker.facts import WALLS_OF_RUN, LayoutFacts, MarkFacts, wall_along
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.plan_frame import SETTING_OUT, PlanFrame, plan_frames
 from lacunar.drawing.checker.records import Finding, GroupRead
@@ -60,13 +60,19 @@ def _figure(
 
 
 def _along(facts: LayoutFacts, run: str, end: str, exact: Fraction) -> Fraction:
-    """Where a place taped from the start wall at an end lies along the run."""
+    """Where a place taped from the start wall at an end lies along the run.
+
+    A grid that is square is taped along the edges of its clear rectangle, one along the walls from
+    the corner.
+    """
     if facts.outline_facts is not None:
         return exact
+    if facts.followed is None:
+        other = "width" if run == "length" else "length"
+        across = Fraction(0) if end == "start" else facts.spans[other].at_start
+        return facts.face_at(WALLS_OF_RUN[run][0], run, across) + exact
     along = 0 if run == "length" else 1
     first, last = sorted(facts.wall_ends(wall_along(run, end)), key=lambda corner: corner[along])
-    if facts.followed is None:
-        return first[along] + exact
     span = Fraction(dist([float(x) for x in first], [float(x) for x in last]))
     return first[along] + (last[along] - first[along]) * exact / span
 
