@@ -89,7 +89,13 @@ def test_a_search_that_is_interrupted_tells_what_it_has(tmp_path):
         )
     )
     command = [sys.executable, "-m", "lacunar.cli.main", "options", str(document)]
-    with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.PIPE) as running:
+    # Whoever runs many tests at once may have told its processes to pass over interrupts.
+    with subprocess.Popen(
+        command,
+        stdout=subprocess.PIPE,
+        stderr=subprocess.PIPE,
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
+    ) as running:
         assert running.stderr is not None
         assert b"10 of 43 options laid out" in running.stderr.readline()
         os.kill(running.pid, signal.SIGINT)

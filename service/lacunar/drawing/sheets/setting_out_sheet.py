@@ -6,7 +6,7 @@ from fractions import Fraction
 from math import floor, hypot
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit, paragraph_blocks
+from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
 from lacunar.drawing.elements import Group, Polyline, Pt
 from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
@@ -69,7 +69,7 @@ def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut
             continue
         try:
             drawn = setting_out_plan(plan, 1, wording, typeface)
-        except (FiguresDoNotFit, TagsDoNotFit):
+        except FiguresDoNotFit:
             continue
         return plan, stacked((drawn, under), TITLE_GAP)
     raise PaperTooSmall("The running dimensions of the setting-out plan have no room.")

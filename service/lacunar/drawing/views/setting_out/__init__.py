@@ -6,6 +6,7 @@ each at the end of the run where it is taped, so that no error adds up.
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag
@@ -158,8 +159,13 @@ def _box(tag: Tag, center: Pt, typeface: Typeface) -> tuple[Pt, ...]:
 
 
 def _beam_tags(frame: PlanFrame, typeface: Typeface) -> Iterator[tuple[Tag, Pt]]:
-    """The id of each beam on its center, in the middle of a coffer it passes, off any column."""
-    columns = Occupied(typeface, tuple(column_groups(frame)))
+    """The id of each beam on its center, in the middle of a coffer it passes.
+
+    Clear of columns and of other ids; the coffer nearest the beam's middle that is. An id without
+    room is left out: the reflected ceiling plan has them all.
+    """
+    busy = Occupied(typeface, tuple(column_groups(frame)))
+    crowded = _crowded(frame, typeface)
     for beam in frame.layout.beams:
         stretches = frame.stretches(beam)
         first, last = max(stretches, key=lambda ends: ends[1] - ends[0])
@@ -169,16 +175,31 @@ def _beam_tags(frame: PlanFrame, typeface: Typeface) -> Iterator[tuple[Tag, Pt]]
             for each in frame.layout.run(beam.on.other).elements
             if each.kind is ElementKind.COFFER
         ]
-        tag = Tag("beam", beam.id, beam.id)
+        turned = crowded and beam.on is RunName.LENGTH
+        tag = Tag("beam", beam.id, beam.id, turned=turned, bare=crowded)
         centers = [
             frame.line_at(beam.center, beam.on, across)
             for across in sorted(openings, key=lambda place: abs(place - middle))
             if first < across < last
         ]
         clear = (
-            at for at in centers if columns.is_free(Box.about(at, *tag.size(typeface)).grown(1.0))
+            at for at in centers if busy.is_free(Box.about(at, *tag.size(typeface)).grown(OFF_TAG))
         )
-        yield tag, next(clear, frame.line_at(beam.center, beam.on, middle))
+        center = next(clear, None)
+        if center is not None:
+            busy.add((tag.drawn(center, typeface),))
+            yield tag, center
+
+
+def _crowded(frame: PlanFrame, typeface: Typeface) -> bool:
+    """Whether ids of neighboring beams across the length run would meet side by side.
+
+    Then they stand upright, and all ids have no outline.
+    """
+    beams = [beam for beam in frame.layout.beams if beam.on is RunName.LENGTH]
+    places = sorted(frame.on_paper(beam.center.at_start.value) for beam in beams)
+    widest = max((Tag("beam", b.id, b.id).size(typeface)[0] for b in beams), default=0.0)
+    return any(other - one < widest + 2 * OFF_TAG for one, other in pairwise(places))
 
 
 def _wall_tags(frame: PlanFrame, about: tuple[Element, ...], typeface: Typeface) -> Iterator[Group]:
