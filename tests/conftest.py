@@ -2,5 +2,7 @@
 
 from hypothesis import settings
 
-settings.register_profile("same_every_time", derandomize=True, database=None, deadline=None)
+settings.register_profile(
+    "same_every_time", derandomize=True, database=None, deadline=None, max_examples=60
+)
 settings.load_profile("same_every_time")
