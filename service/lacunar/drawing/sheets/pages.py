@@ -3,14 +3,16 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
+from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
-from lacunar.drawing.elements import Element
+from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
     FRAME_PAD,
+    Arrangement,
     Box,
     column_width,
     flow,
@@ -75,6 +77,16 @@ def stacked(blocks: Sequence[Block], gap: float) -> Block:
         children.extend(block.at(0, y))
         y += block.height + gap
     return Block(max(b.width for b in blocks), y - gap, tuple(children))
+
+
+def placed_blocks(arrangement: Arrangement) -> tuple[Element, ...]:
+    """The blocks but for the title block, and the line between them and the plan."""
+    elements = [e for p in arrangement.placed[:-1] for e in p.block.at(p.x, p.y)]
+    line = arrangement.divider
+    if line:
+        ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
+        elements.append(Group("divider", (Polyline(ends, style.RULE),)))
+    return tuple(elements)
 
 
 def table_pages(source: SheetSource, blocks: Sequence[Block], first: int) -> tuple[Page, ...]:

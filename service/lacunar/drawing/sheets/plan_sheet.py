@@ -9,10 +9,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
-from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
@@ -27,7 +25,7 @@ from lacunar.drawing.sheets.opening_tables import (
     openings_tables,
 )
 from lacunar.drawing.sheets.outline_tables import outline_tables
-from lacunar.drawing.sheets.pages import Page, SheetSource, stacked, table_pages
+from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
 from lacunar.drawing.sheets.placing import (
     COLUMN_GAP,
     FRAME_PAD,
@@ -312,17 +310,7 @@ def _pages(sheets: SheetSource, view: PlanView, arrangement: Arrangement) -> tup
     x = area.left + (area.width - view.block.width) / 2
     y = area.top + (area.height - view.block.height) / 2
     fields = replace(sheets.fields, scale=view.scale.text)
-    children = (*view.block.at(x, y), *_placed(arrangement))
+    children = (*view.block.at(x, y), *placed_blocks(arrangement))
     corner = arrangement.placed[-1]
     page = Page(fields, children, (corner.x, corner.y))
     return (page, *table_pages(sheets, arrangement.left_over, 2))
-
-
-def _placed(arrangement: Arrangement) -> tuple[Element, ...]:
-    """The blocks but for the title block, and the line between them and the plan."""
-    elements = [e for p in arrangement.placed[:-1] for e in p.block.at(p.x, p.y)]
-    line = arrangement.divider
-    if line:
-        ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
-        elements.append(Group("divider", (Polyline(ends, style.RULE),)))
-    return tuple(elements)

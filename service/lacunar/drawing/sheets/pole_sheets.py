@@ -10,7 +10,7 @@ from lacunar.drawing.paper import ISO_PAPERS, PAPER_SIZES, PaperSize
 from lacunar.drawing.sheets.pages import FullSizePage, Page, SheetSource, table_pages
 from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
 from lacunar.drawing.sheets.tables import rows_that_fit
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.story_pole import Pole, PolePiece, pole_pieces, poles, strip
 from lacunar.drawing.wording import SheetWording, decimal_mm
@@ -20,8 +20,6 @@ from lacunar.measure.units import Units
 from lacunar.model.drawing import Paper, StoryPoles
 
 TABLED = (MarkKind.WALL, MarkKind.FACE, MarkKind.CENTER)
-BLANK = "_________"
-"""Where what the tape says is written by hand."""
 LONGEST_PAGE = Length.of_feet(16)
 """Many readers of PDF show no page longer than 200 in (its classic limit of user space)."""
 ROLL_MARGIN = 15.0
@@ -94,7 +92,7 @@ def _columns(pole: Pole, wording: SheetWording) -> tuple[WordColumn, ...]:
             "running",
             tuple(wording.exact(mark.mark) for mark in marks),
         ),
-        WordColumn("MEASURED", (BLANK,) * len(marks)),
+        to_be_measured(len(marks)),
     )
 
 

@@ -2,20 +2,17 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
-from fractions import Fraction
-from math import floor, hypot
+from math import floor
 
-from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
-from lacunar.drawing.elements import Group, Polyline, Pt
 from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
-from lacunar.drawing.sheets.pages import Page, SheetSource, stacked, table_pages
+from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
 from lacunar.drawing.sheets.placing import FRAME_PAD, beside, column_width, frame_box
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.title_block import title_block
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
 from lacunar.drawing.views.setting_out import (
     FiguresDoNotFit,
     SettingOut,
@@ -24,6 +21,7 @@ from lacunar.drawing.views.setting_out import (
 )
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
+from lacunar.measure.angle import hypotenuse
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
@@ -31,8 +29,6 @@ from lacunar.model.room import RunName
 PAD = 4.0
 TITLE_GAP = 5.0
 LARGEST, SMALLEST = 2, 200
-SNAP = 8000
-"""Parts of a millimeter that oblique lengths are snapped to."""
 OFFSET = {Units.INCH: Length.of_inches(12), Units.MILLIMETER: Length.of_millimeters(300)}
 """How far the line that all is squared to is snapped off its wall, clear of what lies along it."""
 
@@ -48,14 +44,9 @@ def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
     plan, block = _drawn(source, area.width, area.height)
     x = area.left + (area.width - block.width) / 2
     y = area.top + (area.height - block.height) / 2
-    placed = [e for each in arrangement.placed[:-1] for e in each.block.at(each.x, each.y)]
-    line = arrangement.divider
-    if line:
-        ends = (Pt(line.left, line.top), Pt(line.right, line.bottom))
-        placed.append(Group("divider", (Polyline(ends, style.RULE),)))
     fields = replace(source.fields, scale=plan.scale.text)
     corner = arrangement.placed[-1]
-    page = Page(fields, (*block.at(x, y), *placed), (corner.x, corner.y))
+    page = Page(fields, (*block.at(x, y), *placed_blocks(arrangement)), (corner.x, corner.y))
     return (page, *table_pages(source, arrangement.left_over, 2))
 
 
@@ -108,7 +99,7 @@ def checks(layout: Layout, wording: SheetWording) -> tuple[WordColumn, ...]:
             "length",
             tuple(wording.exact(wording.rounded(length)) for _, length in rows),
         ),
-        WordColumn("MEASURED", ("_________",) * len(rows)),
+        to_be_measured(len(rows)),
     )
 
 
@@ -122,9 +113,7 @@ def diagonals(layout: Layout) -> tuple[tuple[str, Length], ...]:
         return ()
     if crooked is not None:
         return (("RISING", crooked.survey.rising.value), ("FALLING", crooked.survey.falling.value))
-    sides = [float(layout.run(run).span.at_start.value.millimeters) for run in RunName]
-    # Snapped once, as every oblique length is.
-    exact = Length.of_millimeters(Fraction(round(hypot(*sides) * SNAP), SNAP))
+    exact = hypotenuse(*(layout.run(run).span.at_start.value for run in RunName))
     return (("RISING", exact), ("FALLING", exact))
 
 

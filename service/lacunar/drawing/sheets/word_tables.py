@@ -40,6 +40,11 @@ class TableSpace:
     typeface: Typeface
 
 
+def to_be_measured(rows: int) -> WordColumn:
+    """A column in which what the tape says is written by hand."""
+    return WordColumn("MEASURED", ("_________",) * rows)
+
+
 def in_blocks(
     kind: str, name: str, title: str, columns: Sequence[WordColumn], space: TableSpace
 ) -> Iterator[Block]:
