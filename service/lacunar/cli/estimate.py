@@ -2,11 +2,9 @@
 
 import argparse
 import json
-import sys
-from pathlib import Path
 from typing import Any
 
-from lacunar.cli.draw import write_whole
+from lacunar.cli.book import add_ceilings, add_telling, send
 from lacunar.cli.speaking import (
     DONE,
     FAULTS,
@@ -57,30 +55,13 @@ def add_to(commands: Any) -> None:
         description=DESCRIPTION,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    command.add_argument(
-        "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
-    )
+    add_ceilings(command)
     command.add_argument(
         "--prices", required=True, metavar="LIST.json", help="prices and labor rates"
     )
     command.add_argument("--stock", metavar="STOCK.json", help="what is sold and on hand")
     command.add_argument("--alternates", metavar="FILE.json", help="a list of alternates")
-    command.add_argument(
-        "--format",
-        choices=[media.value for media in BookMedia],
-        help="JSON (the default), one table as CSV, or a workbook of all",
-    )
-    command.add_argument(
-        "--table",
-        choices=[table.value for table in EstimateTable],
-        help="which table, as CSV (default: lines)",
-    )
-    command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
-    how = command.add_mutually_exclusive_group()
-    how.add_argument("--explain", action="store_true", help="say it in words, with every sum")
-    how.add_argument(
-        "--trace", action="store_true", help="add rule, formula and operands to each figure"
-    )
+    add_telling(command, EstimateTable, EstimateTable.LINES, "say it in words, with every sum")
     command.set_defaults(run=run)
 
 
@@ -102,11 +83,7 @@ def run(options: argparse.Namespace) -> int:
         named = (*options.specs, options.prices, options.stock, options.alternates)
         tell_faults(", ".join(name for name in named if name is not None), refused.faults)
         return FAULTS
-    content = _content(prepared, options)
-    if options.out is None:
-        sys.stdout.buffer.write(content)
-    else:
-        print(write_whole(Path(options.out), content))
+    send(_content(prepared, options), options.out)
     _tell(prepared)
     return DONE
 

@@ -2,11 +2,9 @@
 
 import argparse
 import json
-import sys
-from pathlib import Path
 from typing import Any
 
-from lacunar.cli.draw import write_whole
+from lacunar.cli.book import add_ceilings, add_telling, send
 from lacunar.cli.speaking import (
     DONE,
     FAULTS,
@@ -54,26 +52,9 @@ def add_to(commands: Any) -> None:
         description=DESCRIPTION,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    command.add_argument(
-        "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
-    )
+    add_ceilings(command)
     command.add_argument("--stock", metavar="STOCK.json", help="what is sold and on hand")
-    command.add_argument(
-        "--format",
-        choices=[media.value for media in BookMedia],
-        help="JSON (the default), one table as CSV, or a workbook of all",
-    )
-    command.add_argument(
-        "--table",
-        choices=[table.value for table in MaterialTable],
-        help="which table, as CSV (default: order)",
-    )
-    command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
-    how = command.add_mutually_exclusive_group()
-    how.add_argument("--explain", action="store_true", help="say it in words, with every sum")
-    how.add_argument(
-        "--trace", action="store_true", help="add rule, formula and operands to each figure"
-    )
+    add_telling(command, MaterialTable, MaterialTable.ORDER, "say it in words, with every sum")
     command.set_defaults(run=run)
 
 
@@ -90,11 +71,7 @@ def run(options: argparse.Namespace) -> int:
         named = [*options.specs, *([] if options.stock is None else [options.stock])]
         tell_faults(", ".join(named), refused.faults)
         return FAULTS
-    content = _content(prepared, options)
-    if options.out is None:
-        sys.stdout.buffer.write(content)
-    else:
-        print(write_whole(Path(options.out), content))
+    send(_content(prepared, options), options.out)
     for assumption in prepared.listed.assumptions:
         tell(f"assumed {assumption_line(assumption, prepared.pooled.step.units)}")
     for caution in prepared.listed.materials.cautions:

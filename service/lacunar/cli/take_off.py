@@ -2,11 +2,9 @@
 
 import argparse
 import json
-import sys
-from pathlib import Path
 from typing import Any
 
-from lacunar.cli.draw import write_whole
+from lacunar.cli.book import add_ceilings, add_telling, send
 from lacunar.cli.speaking import (
     DONE,
     FAULTS,
@@ -48,26 +46,9 @@ def add_to(commands: Any) -> None:
         description=DESCRIPTION,
         formatter_class=argparse.RawDescriptionHelpFormatter,
     )
-    command.add_argument(
-        "specs", nargs="+", metavar="SPEC.json", help="a ceiling; - reads one from standard input"
-    )
-    command.add_argument(
-        "--format",
-        choices=[media.value for media in BookMedia],
-        help="JSON (the default), one table as CSV, or a workbook of all",
-    )
-    command.add_argument(
-        "--table",
-        choices=[table.value for table in TakeOffTable],
-        help="which table, as CSV (default: parts)",
-    )
-    command.add_argument("--out", metavar="FILE", help="write here instead of standard output")
-    how = command.add_mutually_exclusive_group()
-    how.add_argument(
-        "--explain", action="store_true", help="say in words how each quantity came about"
-    )
-    how.add_argument(
-        "--trace", action="store_true", help="add rule, formula and operands to each figure"
+    add_ceilings(command)
+    add_telling(
+        command, TakeOffTable, TakeOffTable.PARTS, "say in words how each quantity came about"
     )
     command.set_defaults(run=run)
 
@@ -82,11 +63,7 @@ def run(options: argparse.Namespace) -> int:
     except SpecRefused as refused:
         tell_faults(", ".join(options.specs), refused.faults)
         return FAULTS
-    content = _content(prepared, options)
-    if options.out is None:
-        sys.stdout.buffer.write(content)
-    else:
-        print(write_whole(Path(options.out), content))
+    send(_content(prepared, options), options.out)
     for caution in prepared.taken.cautions:
         tell(f"  caution: {caution.text}")
     return DONE
