@@ -223,6 +223,7 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
     """A page as a finished sheet: with frame and title block, or with a line at its foot."""
     wording = SheetWording.of(of.ceiling)
     width, height, paper = size.width, size.height, size.paper.value
+    second = wording.second_step
     children: tuple[Element, ...]
     if isinstance(page, FullSizePage):
         width, height, paper = page.width, page.height, page.paper.value if page.paper else ROLL
@@ -242,6 +243,7 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
             "paper": paper,
             "units": wording.units.value,
             "step": wording.step.text,
+            **({"second-units": second.units.value} if second else {}),
             "digest": of.digest,
         },
     )

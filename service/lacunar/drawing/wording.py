@@ -7,6 +7,13 @@ from lacunar.measure.rounding import Step, finest_step_holding, round_to
 from lacunar.measure.units import Units
 from lacunar.measure.writing import LengthStyle, decimal_text, write_exact, write_length
 from lacunar.model.ceiling import Ceiling
+from lacunar.model.defaults import DEFAULTS
+
+_UNIT_NOTES = {
+    Units.INCH: "DIMENSIONS IN FEET AND INCHES, MARKED TO ",
+    Units.MILLIMETER: "DIMENSIONS IN MILLIMETERS, MARKED TO ",
+}
+_SECOND = {Units.INCH: "FEET AND INCHES", Units.MILLIMETER: "MILLIMETERS"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,15 +22,36 @@ class SheetWording:
 
     units: Units
     step: Step
+    second_step: Step | None = None
 
     @classmethod
     def of(cls, ceiling: Ceiling) -> "SheetWording":
         """The wording a ceiling's spec asks for."""
-        return cls(ceiling.units, ceiling.mark_to)
+        second = ceiling.drawing.second_units
+        return cls(ceiling.units, ceiling.mark_to, DEFAULTS[second].mark_to if second else None)
 
     def length(self, length: Length) -> str:
         """A length rounded to the marking step, as the sheet prints it: `4'-0 1/16"`, `1 220`."""
         return write_length(length, LengthStyle(self.units, self.step, group_thousands=True))
+
+    def dimension(self, length: Length) -> str:
+        """A length as `length` writes it, and in brackets what that is in second units."""
+        return self.length(length) + self._in_second(self.rounded(length))
+
+    def detailed_dimension(self, length: Length) -> str:
+        """A length as `detail` writes it, and in brackets what that is in second units."""
+        return self.detail(length) + self._in_second(self.detailed(length))
+
+    def second(self, length: Length) -> str:
+        """A length in the second units alone, empty where there are none."""
+        step = self.second_step
+        if step is None:
+            return ""
+        return write_length(length, LengthStyle(step.units, step, group_thousands=True))
+
+    def _in_second(self, written: Length) -> str:
+        """The length that is written, not the one behind it: both figures are of one length."""
+        return f" [{self.second(written)}]" if self.second_step else ""
 
     def size(self, length: Length) -> str:
         """A board's thickness or width in inches or mm, to the finer step that holds it exactly."""
@@ -54,9 +82,12 @@ class SheetWording:
     @property
     def unit_note(self) -> str:
         """The sentence that says what the figures are."""
+        note = _UNIT_NOTES[self.units] + self.step.text
         if self.units is Units.INCH:
-            return f"DIMENSIONS IN FEET AND INCHES, MARKED TO {self.step.text} IN"
-        return f"DIMENSIONS IN MILLIMETERS, MARKED TO {self.step.text}"
+            note += " IN"
+        if self.second_step is None:
+            return note
+        return f"{note}; [{_SECOND[self.second_step.units]}] FOR COMPARISON ONLY"
 
 
 def decimal_mm(length: Length) -> str:

@@ -82,8 +82,9 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
         ),
         "drawing": {
             **{
-                field.name: str(getattr(ceiling.drawing, field.name))
+                field.name: str(said)
                 for field in fields(ceiling.drawing)
+                if (said := getattr(ceiling.drawing, field.name)) is not None
             },
             "sheets": [str(number) for number in ceiling.drawing.sheets],
         },

@@ -2,6 +2,7 @@
 
 from lacunar.exchange import fields
 from lacunar.exchange.schema_base import SpecSchema
+from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.drawing import Paper, SheetNumber, StoryPoles
 
@@ -14,6 +15,10 @@ class DrawingSchema(SpecSchema):
         fields.OneOf("A sheet's number.", SheetNumber), "Sheets to be issued.", len(SheetNumber)
     )
     story_poles = fields.OneOf("Story poles: a table alone, or at full size too.", StoryPoles)
+    second_units = fields.OneOf(
+        "Units that dimensions of views are written in too, in brackets; the first ones govern.",
+        Units,
+    )
     number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
     revision = fields.Text("Revision index.", limits.REVISION)
     date = fields.IsoDate("Date of issue, like 2026-03-02.")

@@ -269,7 +269,7 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
     texts = {
         field.name: getattr(drawing, field.name) or ""
         for field in fields(DrawingSpec)
-        if field.name not in ("paper", "sheets", "story_poles", "revision")
+        if field.name not in ("paper", "sheets", "story_poles", "revision", "second_units")
     }
     if drawing.sheets is None:
         assuming.note("/drawing/sheets", "all", "every sheet that has something to show")
@@ -288,5 +288,6 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
         revision=assuming.settle(
             drawing.revision, "/drawing/revision", REVISION, "not revised yet"
         ),
+        second_units=drawing.second_units,
         **texts,
     )

@@ -3,6 +3,8 @@
 from dataclasses import dataclass
 from enum import StrEnum
 
+from lacunar.measure.units import Units
+
 
 class Paper(StrEnum):
     """Named paper sizes; drawings lie in landscape."""
@@ -62,8 +64,8 @@ class Drawing:
     """What is printed on and what the title block says. Empty text is left blank on the sheet.
 
     `sheets` are the drawings to be issued, in the order of the set; one that has nothing to show of
-    a ceiling is left out. `date` is the date of issue (ISO 8601, an input: the clock is never
-    read).
+    a ceiling is left out. Dimensions are written in `second_units` too, in brackets. `date` is the
+    date of issue (ISO 8601, an input: the clock is never read).
     """
 
     paper: Paper
@@ -76,3 +78,4 @@ class Drawing:
     owner: str
     creator: str
     approver: str
+    second_units: Units | None = None

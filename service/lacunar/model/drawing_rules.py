@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from lacunar.measure.units import Units
 from lacunar.model.faults import Fault
 from lacunar.model.rule_case import Rule, RuleCase
 
@@ -19,4 +20,18 @@ def a_set_has_a_sheet(case: RuleCase) -> Iterator[Fault]:
         )
 
 
-DRAWING_RULES: tuple[Rule, ...] = (a_set_has_a_sheet,)
+def second_units_are_other_ones(case: RuleCase) -> Iterator[Fault]:
+    """Nobody wants every dimension twice in the same units."""
+    second, pointer = case.spec.drawing.second_units, "/drawing/second_units"
+    first = case.spec.units or Units.INCH
+    if second is first and case.sound(pointer):
+        yield Fault(
+            code="second_units_alike",
+            pointer=pointer,
+            message="Dimensions are in these units already.",
+            remedy="Name the other ones, or leave this out.",
+            figures={"units": first.value},
+        )
+
+
+DRAWING_RULES: tuple[Rule, ...] = (a_set_has_a_sheet, second_units_are_other_ones)

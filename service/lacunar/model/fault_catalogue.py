@@ -342,6 +342,11 @@ _QUERIES = {
 }
 
 _SHEETS = {
+    "second_units_alike": FaultMeaning(
+        "Second units alike",
+        "Dimensions are to be written in second units, and these are the ceiling's own.",
+        "Name the other ones, or leave them out.",
+    ),
     "no_sheets": FaultMeaning(
         "No sheets",
         "Sheets are to be chosen and none is, or this ceiling has nothing to show on those chosen.",

@@ -256,6 +256,7 @@ class DrawingSpec:
     owner: str | None = None
     creator: str | None = None
     approver: str | None = None
+    second_units: Units | None = None
 
 
 @dataclass(frozen=True, slots=True)

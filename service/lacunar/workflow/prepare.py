@@ -49,7 +49,9 @@ def told_in(resolution: Resolution, units: Units | None) -> Resolution:
     chosen = ("/units", "/mark_to")
     assumptions = [each for each in resolution.assumptions if each.pointer not in chosen]
     assumptions.append(Assumption("/mark_to", step.text, "the answer is told in other units"))
-    told = replace(ceiling, units=units, mark_to=step)
+    second = ceiling.units if ceiling.drawing.second_units else None
+    drawing = replace(ceiling.drawing, second_units=second)
+    told = replace(ceiling, units=units, mark_to=step, drawing=drawing)
     return replace(resolution, ceiling=told, assumptions=tuple(assumptions))
 
 

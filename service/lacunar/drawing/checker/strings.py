@@ -77,9 +77,18 @@ def marks_read(sheet: SheetRead) -> Iterator[MarkRead]:
 
 
 def printed(text: str, sheet: SheetRead) -> Fraction | None:
-    """A printed figure read as a person would, in millimeters; None for what is no length."""
+    """A printed figure read as a person would, in millimeters; None for what is no length.
+
+    What stands behind it in brackets is the same in other units, for comparison.
+    """
+    first, _, _ = text.partition(" [")
+    return read_in(first, sheet.data.get("units", ""))
+
+
+def read_in(text: str, units: str) -> Fraction | None:
+    """A figure in units, in millimeters; None for what is no length."""
     try:
-        return _read(text.replace(THIN_SPACE, ""), Units(sheet.data.get("units", "")))
+        return _read(text.replace(THIN_SPACE, ""), Units(units))
     except (LengthTextError, ValueError):
         return None
 

@@ -20,7 +20,7 @@ from lacunar.drawing.views.setting_out import (
     setting_out_plan,
 )
 from lacunar.drawing.wording import SheetWording
-from lacunar.layout.records import Layout
+from lacunar.layout.records import Layout, MarkKind
 from lacunar.measure.angle import hypotenuse
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
@@ -82,8 +82,38 @@ def _blocks(source: SheetSource) -> Iterator[Block]:
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     columns = checks(source.layout, source.wording)
     yield from in_blocks("check", "checks", "TO CHECK BY", columns, space)
+    yield from _in_both_units(source, space)
     steps = tuple(_steps(source.layout, source.wording))
     yield from paragraph_blocks("notes", "IN THIS ORDER", steps, column, source.typeface)
+
+
+def _in_both_units(source: SheetSource, space: TableSpace) -> Iterator[Block]:
+    """Every running mark in both units, where a spec asks for second ones."""
+    wording = source.wording
+    if wording.second_step is None:
+        return
+    found = {
+        mark.mark
+        for marks in source.layout.marks
+        for mark in marks.marks
+        if mark.kind in (MarkKind.FACE, MarkKind.CENTER, MarkKind.WALL)
+    }
+    marks = tuple(sorted(found))
+    columns = (
+        WordColumn(
+            "MARK",
+            tuple(wording.length(mark) for mark in marks),
+            "mark",
+            tuple(wording.exact(mark) for mark in marks),
+        ),
+        WordColumn(
+            wording.second_step.units.value.upper(),
+            tuple(f"[{wording.second(mark)}]" for mark in marks),
+            "second",
+            tuple(wording.exact(mark) for mark in marks),
+        ),
+    )
+    yield from in_blocks("both-units", "both-units", "MARKS IN BOTH UNITS", columns, space)
 
 
 def checks(layout: Layout, wording: SheetWording) -> tuple[WordColumn, ...]:

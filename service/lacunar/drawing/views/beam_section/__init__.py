@@ -115,7 +115,7 @@ def _string(cut: Cut, name: str, length: Length, wording: SheetWording) -> Strin
     value = wording.detailed(length)
     start = Stop("near", 0.0, ZERO, ZERO)
     end = Stop("far", cut.on_paper(length), value, length)
-    text, exact = wording.detail(length), wording.exact(value)
+    text, exact = wording.detailed_dimension(length), wording.exact(value)
     segment = Segment(start, end, text, exact, decimal_mm(length))
     return String(f"section-{cut.of.number}", name, (segment,))
 

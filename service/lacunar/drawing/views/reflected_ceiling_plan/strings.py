@@ -217,4 +217,4 @@ def _segments(stops: list[Stop], wording: SheetWording) -> Iterator[Segment]:
     for start, end in pairwise(stops):
         value = end.mark - start.mark
         exact = decimal_mm(end.exact - start.exact)
-        yield Segment(start, end, wording.length(value), wording.exact(value), exact)
+        yield Segment(start, end, wording.dimension(value), wording.exact(value), exact)

@@ -62,7 +62,7 @@ def side_of(frame: PlanFrame, run: RunName, end: End) -> Side:
 def depth(side: Side, wording: SheetWording, typeface: Typeface) -> float:
     """How far a side's figures reach out from the room's outermost place [mm]."""
     longest = max(
-        typeface.width(wording.length(figure.mark.mark), style.TEXT) for figure in side.figures
+        typeface.width(wording.dimension(figure.mark.mark), style.TEXT) for figure in side.figures
     )
     return WALL_BAND + style.EXTENSION_GAP + STRAIGHT + SLANT + GAP + longest
 
@@ -111,7 +111,7 @@ def _figures(
             "running-figure",
             (
                 Polyline(tuple(way), style.DIMENSION),
-                _text(side, wording.length(mark.mark), stand, tip + outward * GAP),
+                _text(side, wording.dimension(mark.mark), stand, tip + outward * GAP),
             ),
             id=f"{side.identity}-{number}",
             data={
