@@ -15,7 +15,7 @@ from pathlib import Path
 import pytest
 
 from tests.api.calling import CEILINGS, THREE_NUMBERS
-from tests.cli.command import lacunar
+from tests.cli.command import lacunar_process
 
 CHECKOUT = Path(__file__).parents[2]
 README = (CHECKOUT / "README.md").read_text(encoding="utf-8")
@@ -130,13 +130,13 @@ def test_a_head_over_the_wire_has_no_content(port):
 
 @pytest.mark.parametrize("host", ["0.0.0.0", "::", "192.0.2.1", "example.org", ""])
 def test_other_addresses_than_loopback_are_refused(host):
-    outcome = lacunar("serve", "--host", host, "--port", free_port(), seconds=20)
+    outcome = lacunar_process("serve", "--host", host, "--port", free_port(), seconds=20)
     assert outcome.code == 2
     assert "loopback" in outcome.err
 
 
 def test_a_port_that_is_taken_is_told(port):
-    outcome = lacunar("serve", "--port", port, seconds=20)
+    outcome = lacunar_process("serve", "--port", port, seconds=20)
     assert outcome.code == 3
     assert f"port {port}" in outcome.err
     assert "Traceback" not in outcome.err

@@ -10,7 +10,7 @@ import pytest
 from lacunar import __version__
 from lacunar.drawing.paper import PAPER_SIZES
 from lacunar.model.drawing import Paper
-from tests.cli.command import lacunar
+from tests.cli.command import lacunar, lacunar_process
 
 CEILINGS = sorted((Path(__file__).parents[2] / "examples" / "ceilings").glob("*.json"))
 THREE_NUMBERS = (
@@ -120,7 +120,7 @@ def test_without_cairo_the_svg_sheets_are_drawn_and_the_lack_is_told(tmp_path):
     )
     path = os.pathsep.join(filter(None, [str(tmp_path), os.environ.get("PYTHONPATH")]))
     out = tmp_path / "out"
-    outcome = lacunar(
+    outcome = lacunar_process(
         "draw", "-", "--out", out, document=THREE_NUMBERS, environment={"PYTHONPATH": path}
     )
     assert outcome.code == 3, outcome.err
@@ -164,10 +164,10 @@ def test_any_letter_is_printed_whatever_the_locale(tmp_path):
     spec = tmp_path / "Küche.json"
     spec.write_text('{"name": "Küche", "room": {"length": 192, "width": 144, "height": 108}}')
     plain = {"LC_ALL": "C", "PYTHONIOENCODING": "ascii", "PYTHONUTF8": "0"}
-    outcome = lacunar("layout", spec, environment=plain)
+    outcome = lacunar_process("layout", spec, environment=plain)
     assert (outcome.code, outcome.err) == (0, "")
     assert json.loads(outcome.out)["ceiling"]["name"] == "Küche"
-    outcome = lacunar("draw", spec, "--out", tmp_path, "--quiet", environment=plain)
+    outcome = lacunar_process("draw", spec, "--out", tmp_path, "--quiet", environment=plain)
     assert (outcome.code, outcome.err) == (0, "")
     assert str(tmp_path / "Küche.pdf") in outcome.out
 
@@ -175,7 +175,7 @@ def test_any_letter_is_printed_whatever_the_locale(tmp_path):
 @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no device that is always full")
 def test_a_full_disk_is_told_in_a_sentence():
     with Path("/dev/full").open("w") as full:
-        outcome = lacunar("layout", CEILINGS[0], out=full)
+        outcome = lacunar_process("layout", CEILINGS[0], out=full)
     assert outcome.code == 3
     assert outcome.err.endswith("what it must: No space left on device.\n")
 
@@ -184,6 +184,6 @@ def test_a_reader_that_has_seen_enough_is_no_fault(tmp_path):
     reading, writing = os.pipe()
     os.close(reading)
     with os.fdopen(writing, "w") as pipe:
-        outcome = lacunar("draw", CEILINGS[0], "--out", tmp_path, "--quiet", out=pipe)
+        outcome = lacunar_process("draw", CEILINGS[0], "--out", tmp_path, "--quiet", out=pipe)
     assert (outcome.code, outcome.err) == (0, "")
     assert (tmp_path / f"{CEILINGS[0].stem}.pdf").exists()

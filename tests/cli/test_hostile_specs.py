@@ -58,7 +58,7 @@ HOSTILE = {
 @pytest.mark.parametrize("name", HOSTILE)
 def test_a_hostile_spec_is_refused_in_words_and_leaves_nothing(name, tmp_path):
     out = tmp_path / "out"
-    outcome = lacunar("draw", "-", "--out", out, document=HOSTILE[name], seconds=10)
+    outcome = lacunar("draw", "-", "--out", out, document=HOSTILE[name])
     assert outcome.code == 1, outcome.err
     assert "Traceback" not in outcome.err
     assert outcome.out == ""
