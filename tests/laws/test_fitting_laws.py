@@ -15,7 +15,7 @@ from lacunar.model.faults import SpecRefused
 from lacunar.model.room import RunName
 from tests.laws.random_specs import random_specs
 
-DRAWN = 260
+DRAWN = 160
 
 
 @pytest.fixture(scope="module")

@@ -17,7 +17,7 @@ from lacunar.model.panel import PanelKind, Seat
 from lacunar.model.room import RunName
 from tests.laws.random_specs import random_specs
 
-SPECS = 250
+SPECS = 110
 SEED = 5
 
 

@@ -15,7 +15,7 @@ from lacunar.model.faults import SpecRefused
 from lacunar.workflow.prepare import layout_answer, prepare
 from tests.laws.random_specs import Spec, random_specs
 
-SPECS = 140
+SPECS = 118
 SEED = 1
 # A law held by refusing everything would be no law.
 REFUSED_AT_MOST = 0.2

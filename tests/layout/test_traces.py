@@ -230,14 +230,14 @@ def test_every_figure_is_what_its_rule_gives(name: str):
 
 def test_every_figure_of_random_layouts_is_what_its_rule_gives():
     laid = 0
-    for spec in random_specs(150, seed=71):
+    for spec in random_specs(100, seed=71):
         try:
             layout = lay_out(resolve(read_spec(json.dumps(spec).encode())).ceiling)
         except SpecRefused:
             continue
         laid += 1
         assert wrong(layout) == [], spec
-    assert laid > 100
+    assert laid > 66
 
 
 def test_most_figures_have_a_reason_beyond_being_given():
