@@ -59,6 +59,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/name": "Coffered ceiling",
         "/mark_to": "1/16",
         "/drawing/sheets": "all",
+        "/drawing/legible_at": "full_size",
         "/drawing/story_poles": "table",
         "/room/measured_to": "finish",
         "/room/headroom": inches(84),

@@ -6,7 +6,8 @@ for the US sizes (common practice, no source). Scales: ISO 5455 reductions; US c
 architectural scales. Margins and ISO 5455 from memory of the standards.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
+from fractions import Fraction
 
 from lacunar.measure.units import Units
 from lacunar.model.drawing import Paper
@@ -14,7 +15,10 @@ from lacunar.model.drawing import Paper
 
 @dataclass(frozen=True, slots=True)
 class PaperSize:
-    """A named paper in landscape: width, height, filing margin and other margins [mm]."""
+    """A named paper in landscape: width, height, filing margin and other margins [mm].
+
+    What is composed on it is made `enlargement` times as large in the end.
+    """
 
     paper: Paper
     text: str
@@ -22,6 +26,18 @@ class PaperSize:
     height: float
     filing: float
     margin: float
+    enlargement: Fraction = Fraction(1)
+
+    def composed_on(self, enlargement: Fraction) -> "PaperSize":
+        """So much smaller, to be composed on with letters and lines of usual size."""
+        return replace(
+            self,
+            width=float(self.width / enlargement),
+            height=float(self.height / enlargement),
+            filing=float(self.filing / enlargement),
+            margin=float(self.margin / enlargement),
+            enlargement=enlargement,
+        )
 
 
 def _iso(paper: Paper, width: float, height: float) -> PaperSize:
@@ -67,30 +83,38 @@ def larger_papers(paper: Paper) -> tuple[Paper, ...]:
 
 @dataclass(frozen=True, slots=True)
 class Scale:
-    """A standard scale: `ratio` millimeters of the thing to one of paper, and how it is written."""
+    """A standard scale: `ratio` millimeters of the thing to one of paper, and how it is written.
 
-    ratio: int
+    The paper is the one that is composed on: for prints at half size, a smaller one.
+    """
+
+    ratio: Fraction
     text: str
 
 
 ARCHITECTURAL_SCALES = (
-    Scale(1, "FULL SIZE"),
-    Scale(2, '6" = 1\'-0"'),
-    Scale(4, '3" = 1\'-0"'),
-    Scale(8, '1 1/2" = 1\'-0"'),
-    Scale(12, '1" = 1\'-0"'),
-    Scale(16, '3/4" = 1\'-0"'),
-    Scale(24, '1/2" = 1\'-0"'),
-    Scale(32, '3/8" = 1\'-0"'),
-    Scale(48, '1/4" = 1\'-0"'),
-    Scale(64, '3/16" = 1\'-0"'),
-    Scale(96, '1/8" = 1\'-0"'),
-    Scale(128, '3/32" = 1\'-0"'),
-    Scale(192, '1/16" = 1\'-0"'),
+    Scale(Fraction(1), "FULL SIZE"),
+    Scale(Fraction(2), '6" = 1\'-0"'),
+    Scale(Fraction(4), '3" = 1\'-0"'),
+    Scale(Fraction(8), '1 1/2" = 1\'-0"'),
+    Scale(Fraction(12), '1" = 1\'-0"'),
+    Scale(Fraction(16), '3/4" = 1\'-0"'),
+    Scale(Fraction(24), '1/2" = 1\'-0"'),
+    Scale(Fraction(32), '3/8" = 1\'-0"'),
+    Scale(Fraction(48), '1/4" = 1\'-0"'),
+    Scale(Fraction(64), '3/16" = 1\'-0"'),
+    Scale(Fraction(96), '1/8" = 1\'-0"'),
+    Scale(Fraction(128), '3/32" = 1\'-0"'),
+    Scale(Fraction(192), '1/16" = 1\'-0"'),
 )
 # 1:25 is not among the reductions ISO 5455 recommends; drawing offices use it for rooms (common
 # practice, no source), and without it many rooms would fall from 1:20 to 1:50.
-METRIC_SCALES = tuple(Scale(n, f"1:{n}") for n in (1, 2, 5, 10, 20, 25, 50, 100, 200))
+METRIC_SCALES = tuple(Scale(Fraction(n), f"1:{n}") for n in (1, 2, 5, 10, 20, 25, 50, 100, 200))
+
+
+HALF_SIZE = Fraction(7, 5)
+"""How much larger all is that is printed at half size: capitals of 2.5 mm become 3.5, as the next
+member of the ISO 3098 series asks, lines of 0.18 mm become 0.25. From memory of the standard."""
 
 
 def scales(units: Units, *, smallest: int, largest: int) -> tuple[Scale, ...]:

@@ -10,7 +10,8 @@ from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
-from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.enlarging import enlarged
+from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
@@ -24,7 +25,7 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.units import Units
 from lacunar.model.ceiling import Ceiling
-from lacunar.model.drawing import Paper, SheetNumber
+from lacunar.model.drawing import Paper, PrintSize, SheetNumber
 from lacunar.model.faults import Fault, SpecRefused
 
 AnyPage = Page | FullSizePage
@@ -89,7 +90,7 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
         raise SpecRefused([fault]) from None
     if not pages:
         raise SpecRefused([_nothing_to_show(layout)])
-    size = PAPER_SIZES[paper]
+    size = paper_size(layout.ceiling, paper)
     total = len(pages)
     counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
     sheets = tuple(
@@ -110,8 +111,9 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
 
 def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[AnyPage, ...]:
     """The pages of all sheets that are issued, composed from the last to the first."""
-    fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
-    source = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
+    size = paper_size(layout.ceiling, paper)
+    fields = title_fields(layout.ceiling, digest, size)
+    source = SheetSource(layout, size, fields, typeface)
     pages: tuple[AnyPage, ...] = ()
     for sheet in reversed(SHEETS):
         if sheet.number not in layout.ceiling.drawing.sheets:
@@ -147,6 +149,12 @@ def _nothing_to_show(layout: Layout) -> Fault:
         remedy="Name others too, like Z-101, or leave this out for all of them.",
         figures={"sheets": ", ".join(layout.ceiling.drawing.sheets)},
     )
+
+
+def paper_size(ceiling: Ceiling, paper: Paper) -> PaperSize:
+    """The paper that is composed on: a smaller one where all is to be enlarged in the end."""
+    size = PAPER_SIZES[paper]
+    return size.composed_on(HALF_SIZE) if ceiling.drawing.legible_at is PrintSize.HALF else size
 
 
 def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
@@ -230,7 +238,9 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
         children = (*page.children, page_foot(page, typeface))
     else:
         title = title_block(page.fields, column_width(size), typeface)
-        children = (_frame(size), *page.children, *title.at(*page.title_at))
+        on_paper = (_frame(size), *page.children, *title.at(*page.title_at))
+        children = enlarged(on_paper, size.enlargement)
+        width, height = (float(side * size.enlargement) for side in (width, height))
     return Sheet(
         id=page.fields.sheet,
         title=f"{page.fields.sheet} {page.fields.drawing}: {of.ceiling.name}",
@@ -244,6 +254,7 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
             "units": wording.units.value,
             "step": wording.step.text,
             **({"second-units": second.units.value} if second else {}),
+            **({"half-size": "legible"} if size.enlargement == HALF_SIZE else {}),
             "digest": of.digest,
         },
     )

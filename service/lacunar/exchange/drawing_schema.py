@@ -4,7 +4,7 @@ from lacunar.exchange import fields
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
-from lacunar.model.drawing import Paper, SheetNumber, StoryPoles
+from lacunar.model.drawing import Paper, PrintSize, SheetNumber, StoryPoles
 
 
 class DrawingSchema(SpecSchema):
@@ -18,6 +18,9 @@ class DrawingSchema(SpecSchema):
     second_units = fields.OneOf(
         "Units that dimensions of views are written in too, in brackets; the first ones govern.",
         Units,
+    )
+    legible_at = fields.OneOf(
+        "The size of print at which letters and lines are large enough.", PrintSize
     )
     number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
     revision = fields.Text("Revision index.", limits.REVISION)

@@ -9,7 +9,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
-from lacunar.model.drawing import Drawing, SheetNumber, StoryPoles
+from lacunar.model.drawing import Drawing, PrintSize, SheetNumber, StoryPoles
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
@@ -264,12 +264,15 @@ def _fixed_beam(place: str, beam: FixedBeamSpec, names: FreeNames, assuming: Ass
     return FixedBeam(name, _stated(beam.center, f"{place}/center"), beam.width)
 
 
+_NO_TEXTS = {"paper", "sheets", "story_poles", "legible_at", "revision", "second_units"}
+
+
 def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawing:
     """Paper and title block. A field left out is left blank on the sheet: nothing is assumed."""
     texts = {
         field.name: getattr(drawing, field.name) or ""
         for field in fields(DrawingSpec)
-        if field.name not in ("paper", "sheets", "story_poles", "revision", "second_units")
+        if field.name not in _NO_TEXTS
     }
     if drawing.sheets is None:
         assuming.note("/drawing/sheets", "all", "every sheet that has something to show")
@@ -284,6 +287,12 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
             "/drawing/story_poles",
             StoryPoles.TABLE,
             "strips at full size take much paper: ask for a roll or for tiles",
+        ),
+        legible_at=assuming.settle(
+            drawing.legible_at,
+            "/drawing/legible_at",
+            PrintSize.FULL,
+            "prints at half size need larger letters, and so smaller scales or larger paper",
         ),
         revision=assuming.settle(
             drawing.revision, "/drawing/revision", REVISION, "not revised yet"

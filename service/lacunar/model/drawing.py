@@ -33,6 +33,13 @@ class StoryPoles(StrEnum):
     TILES = "tiles"
 
 
+class PrintSize(StrEnum):
+    """How large sheets are printed: as they are, or at half their size, as offices do to save."""
+
+    FULL = "full_size"
+    HALF = "half_size"
+
+
 class SheetNumber(StrEnum):
     """The drawings a set can have, in their order: Z for shop drawings, then the kind of sheet.
 
@@ -64,13 +71,15 @@ class Drawing:
     """What is printed on and what the title block says. Empty text is left blank on the sheet.
 
     `sheets` are the drawings to be issued, in the order of the set; one that has nothing to show of
-    a ceiling is left out. Dimensions are written in `second_units` too, in brackets. `date` is the
-    date of issue (ISO 8601, an input: the clock is never read).
+    a ceiling is left out. Dimensions are written in `second_units` too, in brackets. Letters and
+    lines are as large as prints of the size `legible_at` need. `date` is the date of issue (ISO
+    8601, an input: the clock is never read).
     """
 
     paper: Paper
     sheets: tuple[SheetNumber, ...]
     story_poles: StoryPoles
+    legible_at: PrintSize
     number: str
     revision: str
     date: str

@@ -5,6 +5,7 @@ to the right and `y` (the width run) up the sheet, exactly as on the floor plan,
 """
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from lacunar.drawing.elements import Pt
 from lacunar.layout.records import Beam, BeamPiece, EndPositions, Layout, Point
@@ -24,7 +25,7 @@ class PlanFrame:
     """
 
     layout: Layout
-    ratio: int
+    ratio: Fraction
     origin: Pt
 
     def on_paper(self, length: Length) -> float:

@@ -1,5 +1,7 @@
 """Why a plan does not fit its paper: what had no room, scale by scale."""
 
+from fractions import Fraction
+
 
 class PaperTooSmall(Exception):
     """The plan does not fit this paper at any standard scale; its text says what has no room."""
@@ -9,9 +11,9 @@ class Obstacles:
     """What had no room at each scale that was tried."""
 
     def __init__(self) -> None:
-        self._by_ratio: dict[int, str] = {}
+        self._by_ratio: dict[Fraction, str] = {}
 
-    def note(self, ratio: int, scale: str, what: str) -> None:
+    def note(self, ratio: Fraction, scale: str, what: str) -> None:
         """Keep what has no room at a scale."""
         self._by_ratio[ratio] = f"At {scale} {what} has no room."
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field, replace
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
-from lacunar.drawing.paper import PaperSize
+from lacunar.drawing.paper import PaperSize, Scale, scales
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.placing import (
@@ -57,6 +57,13 @@ class SheetSource:
     def wording(self) -> SheetWording:
         """How lengths are written on them."""
         return SheetWording.of(self.layout.ceiling)
+
+    def scales(self, *, smallest: int, largest: int) -> tuple[Scale, ...]:
+        """Standard scales from `largest` to `smallest` drawing, for the paper composed on."""
+        return tuple(
+            replace(scale, ratio=scale.ratio * self.size.enlargement)
+            for scale in scales(self.wording.units, smallest=smallest, largest=largest)
+        )
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,7 +11,6 @@ from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
-from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
@@ -93,7 +92,7 @@ class PlanScales:
         self.sheets = sheets
         self.obstacles = Obstacles()
         self.measured = tuple(_measured(sheets, self.obstacles))
-        self._drawn: dict[int, PlanView | None] = {}
+        self._drawn: dict[Fraction, PlanView | None] = {}
 
     def drawn(self, plan: MeasuredPlan) -> PlanView | None:
         """The plan drawn; None where its ids do not fit at this scale."""
@@ -148,7 +147,7 @@ def _measured(sheets: SheetSource, obstacles: Obstacles) -> Iterator[MeasuredPla
     Notes in `obstacles` which figure is not.
     """
     frame = frame_box(sheets.size)
-    for scale in scales(sheets.wording.units, smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
+    for scale in sheets.scales(smallest=SMALLEST_PLAN, largest=LARGEST_PLAN):
         try:
             plan = measured_plan(sheets.layout, scale, sheets.wording, sheets.typeface)
         except StringsDoNotFit as error:
@@ -284,7 +283,7 @@ def _section(sheets: SheetSource, of: SectionOf, width: float) -> Block:
     """One section at the largest standard scale that fits the column, over its title and bar."""
     wording, typeface = sheets.wording, sheets.typeface
     tallest = frame_box(sheets.size).height * MOST_SECTION
-    for scale in scales(wording.units, smallest=SMALLEST_SECTION, largest=2):
+    for scale in sheets.scales(smallest=SMALLEST_SECTION, largest=2):
         try:
             block = beam_section(of, scale, wording, typeface, width)
         except SectionTooWide:

@@ -28,7 +28,7 @@ _METERS = (
 )
 
 
-def bar_length(ratio: int, units: Units, longest: float) -> tuple[Length, str]:
+def bar_length(ratio: Fraction, units: Units, longest: float) -> tuple[Length, str]:
     """The longest round length whose bar is at most `longest` [mm], and its words."""
     if units is Units.INCH:
         lengths = [(Length.of_feet(n), _feet_words(n)) for n in _FEET]
@@ -46,7 +46,7 @@ def _meter_words(meters: Fraction | int) -> str:
     return f"{meters} m" if meters >= 1 else f"{meters * 1000} mm"
 
 
-def scale_bar(view: int, ratio: int, units: Units, longest: float) -> Block:
+def scale_bar(view: int, ratio: Fraction, units: Units, longest: float) -> Block:
     """A bar in quarters, alternately filled, with its length at its end."""
     length, words = bar_length(ratio, units, longest)
     width = float(length.millimeters / ratio)

@@ -5,7 +5,6 @@ from dataclasses import replace
 from math import floor
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
-from lacunar.drawing.paper import scales
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
 from lacunar.drawing.sheets.placing import FRAME_PAD, beside, column_width, frame_box
@@ -52,7 +51,7 @@ def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
 
 def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut, Block]:
     wording, typeface = source.wording, source.typeface
-    for scale in scales(wording.units, smallest=SMALLEST, largest=LARGEST):
+    for scale in source.scales(smallest=SMALLEST, largest=LARGEST):
         plan = setting_out(source.layout, scale, wording, typeface)
         under = _under(source, plan)
         tall = plan.height + TITLE_GAP + under.height + 2 * PAD

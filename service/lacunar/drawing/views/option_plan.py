@@ -5,6 +5,7 @@ outside them.
 """
 
 from collections.abc import Iterator
+from fractions import Fraction
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
@@ -56,7 +57,7 @@ def option_plan(number: int, layout: Layout, scale: Scale) -> Block:
 class _Paper:
     """Where places in the room lie on the paper, the plan's upper left corner at the origin."""
 
-    def __init__(self, layout: Layout, ratio: int) -> None:
+    def __init__(self, layout: Layout, ratio: Fraction) -> None:
         xs = [corner.x for corner in layout.outline]
         ys = [corner.y for corner in layout.outline]
         self.left, self.right, self.low, self.high = min(xs), max(xs), min(ys), max(ys)

@@ -1,6 +1,7 @@
 """What a section is cut through, and where its lengths stand on paper."""
 
 from dataclasses import dataclass
+from fractions import Fraction
 
 from lacunar.drawing.elements import Pt
 from lacunar.layout.moulding_records import CrownSection
@@ -43,7 +44,7 @@ class Cut:
     """The section's scale and the place of the box at the ceiling [mm]."""
 
     of: SectionOf
-    ratio: int
+    ratio: Fraction
     left: float
     top: float
 
