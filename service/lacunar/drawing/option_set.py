@@ -8,6 +8,7 @@ from lacunar.drawing.sheet_set import SheetOf, counted_page, finished_sheet, tit
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.options_sheet import OptionCard, OptionPages, option_pages
 from lacunar.drawing.sheets.pages import Page
+from lacunar.drawing.sheets.title_block import Projection
 from lacunar.drawing.typeface import Typeface
 from lacunar.model.ceiling import Ceiling
 from lacunar.model.drawing import Paper
@@ -61,7 +62,9 @@ def compose_options(options: OptionSet, typeface: Typeface) -> tuple[Sheet, ...]
 def _pages(options: OptionSet, typeface: Typeface, paper: Paper) -> tuple[Page, ...]:
     size = PAPER_SIZES[paper]
     fields = title_fields(options.ceiling, options.digest, size)
-    titled = replace(fields, drawing=OPTIONS_TITLE, sheet=OPTIONS_SHEET)
+    titled = replace(
+        fields, drawing=OPTIONS_TITLE, sheet=OPTIONS_SHEET, projection=Projection.REFLECTED
+    )
     units = options.ceiling.units
     return option_pages(OptionPages(options.cards, NOTES, size, units, titled, typeface))
 

@@ -19,7 +19,7 @@ from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
-from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.title_block import Projection, TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout
@@ -33,7 +33,7 @@ AnyPage = Page | FullSizePage
 
 @dataclass(frozen=True, slots=True)
 class SheetOfSet:
-    """A sheet that a set can have: its number, its title, and what composes its pages.
+    """A sheet that a set can have: its number, its title, what composes its pages, how one looks.
 
     There are no pages where a ceiling has nothing to show on it.
     """
@@ -41,12 +41,13 @@ class SheetOfSet:
     number: SheetNumber
     title: str
     pages: Callable[[SheetSource], tuple[AnyPage, ...]]
+    projection: Projection
 
 
 SHEETS = (
-    SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
-    SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
-    SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
+    SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
 )
 """All sheets in the order of the set."""
 
@@ -118,7 +119,12 @@ def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tup
     for sheet in reversed(SHEETS):
         if sheet.number not in layout.ceiling.drawing.sheets:
             continue
-        titled = replace(fields, drawing=sheet.title, sheet=sheet.number.value)
+        titled = replace(
+            fields,
+            drawing=sheet.title,
+            sheet=sheet.number.value,
+            projection=sheet.projection,
+        )
         own = sheet.pages(replace(source, fields=titled))
         pages = (*own, *pages)
         source = replace(

@@ -102,7 +102,8 @@ class LayoutFacts:
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
-    known; `issued` the numbers of the sheets the set is to have.
+    known; `issued` the numbers of the sheets the set is to have; `member_profiles`
+    the profiles of beams with a member in them, by the beams' ids.
     """
 
     step_text: str
@@ -127,6 +128,7 @@ class LayoutFacts:
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
     issued: tuple[str, ...] = ()
+    member_profiles: Mapping[str, str] = field(default_factory=dict)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -235,6 +237,9 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
         issued=_issued(ceiling),
+        member_profiles={
+            beam["id"].text: beam["profile"].text for beam in beams if beam["member"].given
+        },
     )
 
 

@@ -12,6 +12,7 @@ from lacunar.drawing.checker import (
     crown_lines,
     directions,
     document,
+    figure_forms,
     figures,
     geometry,
     items,
@@ -20,6 +21,7 @@ from lacunar.drawing.checker import (
     leaders,
     legends,
     legibility,
+    members,
     odd_rooms,
     openings_table,
     placement,
@@ -60,6 +62,7 @@ UNREADABLE = 61
 EVERY_SET = ""
 
 POINTS = (
+    Point(7, "Units and projection are told where views are", title_blocks.projection_shown),
     Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
     Point(10, "The overall is the finished span", figures.overall_is_span),
     Point(11, "Marks table, layout marks and segments agree", figures.marks_agree),
@@ -83,6 +86,7 @@ POINTS = (
     Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
     Point(41, "Leaders cross neither leaders nor dimension lines", leaders.leaders_apart),
     Point(43, "Lines and letters are black", legibility.ink_is_black),
+    Point(46, "Figures are written as a tape is read", figure_forms.figures_well_formed),
     Point(47, "Figures in second units are of one length", second_units.both_figures_agree),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
@@ -111,6 +115,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
         SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
         SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
+        SetPoint(29, "Each member is shown with what is built about it", members.members_cased),
         SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
         SetPoint(76, "The set lists every wall feature", wall_features.features_listed),
         SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),

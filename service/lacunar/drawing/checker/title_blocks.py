@@ -33,6 +33,19 @@ def fields_filled(subjects: Sequence[Subject]) -> Iterator[Finding]:
                     yield sheet.finding(4, f"{block.id} {name}", message)
 
 
+def projection_shown(subject: Subject) -> Iterator[Finding]:
+    """Point 7: a sheet with a view to scale says its units, and how one looks, with its symbol."""
+    sheet = subject.sheet
+    scaled = [view for view in sheet.of_kind("view") if view.data.get("scale")]
+    for block in sheet.of_kind("title-block") if scaled else ():
+        if len(list(sheet.of_kind("projection-symbol", block))) != 1:
+            yield sheet.finding(7, block.id, "does not show how one looks at the views")
+        units = [f for f in sheet.of_kind("field", block) if f.data.get("field") == "units"]
+        wanted = {"in": "ft-in", "mm": "mm"}.get(sheet.data.get("units", ""))
+        if [field.data.get("value") for field in units] != [wanted]:
+            yield sheet.finding(7, block.id, "does not say what units its figures are in")
+
+
 def _faults(subject: Subject, name: str, named: list[GroupRead]) -> Iterator[str]:
     if len(named) != 1:
         yield f"the field is there {len(named)} times"

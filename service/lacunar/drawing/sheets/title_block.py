@@ -3,17 +3,26 @@
 Labels and values are full-size letters: a field that cannot be read on a site print is not a field.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from enum import StrEnum
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, arrow, fitted, rectangle
-from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.elements import Circle, Element, Face, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.typeface import Typeface
 
 ROW = 8.9
 LAST_ROW = 14.4
 PAD = 1.6
+
+
+class Projection(StrEnum):
+    """How what is on a sheet is looked at, as its title block labels it."""
+
+    REFLECTED = "REFLECTED"
+    THIRD_ANGLE = "3RD ANGLE"
+    NONE = "NO VIEWS"
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,6 +44,7 @@ class TitleFields:
     revision: str
     sheet: str
     page: str
+    projection: Projection = Projection.NONE
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +101,7 @@ def _rows(fields: TitleFields) -> tuple[tuple[_Cell, ...], ...]:
         (
             _Cell("units", "UNITS", fields.units, 0.36),
             _Cell("digest", "INPUT DIGEST", fields.digest, 0.38),
-            _Cell("projection", "REFLECTED", "", 0.26),
+            _Cell("projection", fields.projection.value, "", 0.26),
         ),
     )
 
@@ -111,7 +121,7 @@ def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> 
             texts = (label, Text(Pt(left + PAD, top + 7.6), value, style.TEXT, cell.face))
         drawn.append(Group("field", texts, data={"field": cell.name, "value": cell.value}))
         if cell.name == "projection":
-            drawn.append(_projection_symbol(Pt(left + room / 2, top + 4.8)))
+            drawn.extend(_projection_symbol(cell.label, Pt(left + room / 2, top + 4.8)))
         left += room
     return drawn
 
@@ -138,7 +148,39 @@ def _sheet_row(fields: TitleFields, top: float, width: float, typeface: Typeface
     return drawn
 
 
-def _projection_symbol(center: Pt) -> Group:
+def _projection_symbol(label: str, center: Pt) -> Iterator[Group]:
+    if label == Projection.REFLECTED:
+        yield _reflected_symbol(center)
+    if label == Projection.THIRD_ANGLE:
+        yield _third_angle_symbol(center.moved(0, 1.2))
+
+
+def _third_angle_symbol(center: Pt) -> Group:
+    """A cone cut off, from the side and, on the side it is seen from, from its small end.
+
+    After ISO 5456-2 (from memory).
+    """
+    ends, cone = center.moved(-4.0, 0), (center.moved(1.6, 0), center.moved(6.4, 0))
+    small, large = 0.9, 1.8
+    corners = (
+        *(cone[0].moved(0, small), cone[0].moved(0, -small)),
+        *(cone[1].moved(0, -large), cone[1].moved(0, large)),
+    )
+    axis = (cone[0].moved(-0.8, 0), cone[1].moved(0.8, 0))
+    return Group(
+        "projection-symbol",
+        (
+            Circle(ends, small, style.FINE),
+            Circle(ends, large, style.FINE),
+            Polyline(corners, style.FINE, closed=True),
+            Segments((axis,), style.FINE),
+        ),
+        id="projection-symbol",
+        title="Third-angle projection: each view lies on the side it is seen from",
+    )
+
+
+def _reflected_symbol(center: Pt) -> Group:
     """Mirrored projection: a chain line, the ceiling, with a double arrow at each end.
 
     After ISO 2594, which tells a reflected plan from a plain one by doubled arrowheads; from memory
