@@ -238,7 +238,9 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         crown_reach=_crown_reach(root, ceiling),
         issued=_issued(ceiling),
         member_profiles={
-            beam["id"].text: beam["profile"].text for beam in beams if beam["member"].given
+            beam["id"].text: beam["profile"].text
+            for beam in beams
+            if beam["member"].given and beam.has("profile")
         },
     )
 

@@ -62,7 +62,6 @@ UNREADABLE = 61
 EVERY_SET = ""
 
 POINTS = (
-    Point(7, "Units and projection are told where views are", title_blocks.projection_shown),
     Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
     Point(10, "The overall is the finished span", figures.overall_is_span),
     Point(11, "Marks table, layout marks and segments agree", figures.marks_agree),
@@ -108,6 +107,7 @@ POINTS = (
 
 SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     EVERY_SET: (
+        SetPoint(7, "Units and projection are told where views are", title_blocks.views_explained),
         SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
     ),
     "Z-101": (

@@ -6,7 +6,7 @@ shop drawing needs beside them.
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.checker.records import Finding, GroupRead
+from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
 from lacunar.drawing.checker.subject import Subject
 
 GIVEN = ("owner", "number", "date", "status", "creator", "approver", "revision")
@@ -33,9 +33,13 @@ def fields_filled(subjects: Sequence[Subject]) -> Iterator[Finding]:
                     yield sheet.finding(4, f"{block.id} {name}", message)
 
 
-def projection_shown(subject: Subject) -> Iterator[Finding]:
+def views_explained(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Point 7: a sheet with a view to scale says its units, and how one looks, with its symbol."""
-    sheet = subject.sheet
+    for subject in subjects:
+        yield from _unexplained(subject.sheet)
+
+
+def _unexplained(sheet: SheetRead) -> Iterator[Finding]:
     scaled = [view for view in sheet.of_kind("view") if view.data.get("scale")]
     for block in sheet.of_kind("title-block") if scaled else ():
         if len(list(sheet.of_kind("projection-symbol", block))) != 1:
