@@ -15,6 +15,7 @@ from lacunar.drawing.annotation import (
 from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.plan.columns import column_sign
+from lacunar.drawing.plan.directions import direction_of, double_arrow
 from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.level_tables import level_notes
@@ -22,7 +23,6 @@ from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.sheets.outline_tables import outline_notes
 from lacunar.drawing.sheets.survey_tables import survey_notes
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout

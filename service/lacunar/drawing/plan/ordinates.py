@@ -2,18 +2,21 @@
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from math import dist
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Polyline, Pt, Text
 from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
-from lacunar.drawing.run_ends import End
+from lacunar.drawing.run_ends import End, RunEnd
 from lacunar.drawing.spreading import spread
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.setting_out.snap_lines import place_at_wall, snap_lines
 from lacunar.drawing.wording import SheetWording, decimal_mm
-from lacunar.layout.records import Mark, MarkKind
-from lacunar.model.room import RunName
+from lacunar.layout.records import Mark
+from lacunar.measure.length import Length
+from lacunar.model.room import END_WALL, START_WALL, RunName
 
+OVER_CORNER = 9.0
+"""How far figures may stand beyond the room's corners, clear of those of the next side [mm]."""
 PITCH = 3.9
 """How near two figures may stand [mm]: their height and a little more than their clearance."""
 STRAIGHT = 3.0
@@ -27,10 +30,27 @@ class FiguresDoNotFit(Exception):
 
 @dataclass(frozen=True, slots=True)
 class Figure:
-    """One running dimension: its mark, and where its line meets the wall."""
+    """One running dimension: of what it is, how far that is, and where its line meets the wall.
 
-    mark: Mark
+    `value` is what is told, rounded, `exact` the place itself; `before` stands before the figure.
+    """
+
+    of: str
+    kind: str
+    side: str
+    value: Length
+    exact: Length
     at: Pt
+    before: str = ""
+
+    @classmethod
+    def of_mark(cls, mark: Mark, at: Pt) -> "Figure":
+        """The running dimension of a mark."""
+        return cls(mark.of, mark.kind.value, mark.side, mark.mark, mark.exact.value, at)
+
+    def words(self, wording: SheetWording) -> str:
+        """What is told of it."""
+        return f"{self.before}{wording.length(self.value)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,22 +67,11 @@ class Side:
         return f"running-{self.run.value}-{self.end}"
 
 
-def side_of(frame: PlanFrame, run: RunName, end: End) -> Side:
-    """All faces of a run and both its walls, at one end."""
-    number = 0 if end == "start" else 1
-    marks = next(each for each in frame.layout.marks if (each.run, each.end) == (run, end))
-    walls = [mark for mark in marks.marks if mark.kind is MarkKind.WALL]
-    found = [Figure(mark, place_at_wall(frame, run, end, mark.exact.value)) for mark in walls]
-    for line in snap_lines(frame, run, MarkKind.FACE):
-        mark = line.marks[number]
-        found.append(Figure(mark, place_at_wall(frame, run, end, mark.exact.value)))
-    return Side(run, end, tuple(sorted(found, key=lambda figure: figure.mark.exact.value)))
-
-
 def depth(side: Side, wording: SheetWording, typeface: Typeface) -> float:
     """How far a side's figures reach out from the room's outermost place [mm]."""
     longest = max(
-        typeface.width(wording.length(figure.mark.mark), style.TEXT) for figure in side.figures
+        (typeface.width(figure.words(wording), style.TEXT) for figure in side.figures),
+        default=0.0,
     )
     return WALL_BAND + style.EXTENSION_GAP + STRAIGHT + SLANT + GAP + longest
 
@@ -104,22 +113,21 @@ def _figures(
     tip = bend + outward * SLANT
     level = side.run is RunName.LENGTH
     for number, ((at, figure), stand) in enumerate(placed, start=1):
-        mark = figure.mark
         start = (figure.at.y if level else figure.at.x) + gap
         way = [_on(side, at, start), _on(side, at, bend), _on(side, stand, tip)]
         yield Group(
             "running-figure",
             (
                 Polyline(tuple(way), style.DIMENSION),
-                _text(side, wording.length(mark.mark), stand, tip + outward * GAP),
+                _text(side, figure.words(wording), stand, tip + outward * GAP),
             ),
             id=f"{side.identity}-{number}",
             data={
-                "of": mark.of,
-                "kind": mark.kind.value,
-                "side": mark.side,
-                "value": wording.exact(mark.mark),
-                "exact-mm": decimal_mm(mark.exact.value),
+                "of": figure.of,
+                "kind": figure.kind,
+                "side": figure.side,
+                "value": wording.exact(figure.value),
+                "exact-mm": decimal_mm(figure.exact),
             },
         )
 
@@ -147,3 +155,31 @@ def _text(side: Side, words: str, stand: float, out: float) -> Text:
         return Text(at, words, style.TEXT, anchor=anchor, turned=True)  # type: ignore[arg-type]
     anchor = "end" if side.end == "start" else "start"
     return Text(Pt(out, stand + half), words, style.TEXT, anchor=anchor)  # type: ignore[arg-type]
+
+
+def room_for(frame: PlanFrame, side: Side) -> tuple[float, float]:
+    """From where to where along its run a side's figures may stand on paper [mm]."""
+    low, high = frame.reach(side.run)
+    origin = frame.origin
+    if side.run is RunName.LENGTH:
+        return origin.x + low - OVER_CORNER, origin.x + high + OVER_CORNER
+    return origin.y - high - OVER_CORNER, origin.y - low + OVER_CORNER
+
+
+def place_at_wall(frame: PlanFrame, run: RunName, end: End, place: Length) -> Pt:
+    """Where a place along a run, told from its start wall at an end, meets the wall there."""
+    wall = (START_WALL if end == "start" else END_WALL)[run.other]
+    if frame.layout.followed is not None:
+        return _along_wall(frame, run, wall, frame.on_paper(place))
+    at = frame.on_paper(place - RunEnd.of(frame.layout, run, end).before)
+    return frame.along(run, at, frame.face_at(wall, run.other, at))
+
+
+def _along_wall(frame: PlanFrame, run: RunName, wall: str, far: float) -> Pt:
+    """So far along a wall from the corner next the start wall of the run [mm]."""
+    corners = [frame.point(corner) for corner in frame.wall_ends(wall)]
+    lowest = min if run is RunName.LENGTH else max
+    start = lowest(corners, key=lambda at: at.x if run is RunName.LENGTH else at.y)
+    (end,) = (corner for corner in corners if corner != start)
+    share = far / dist((start.x, start.y), (end.x, end.y))
+    return start.moved((end.x - start.x) * share, (end.y - start.y) * share)
