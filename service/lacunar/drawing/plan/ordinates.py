@@ -1,11 +1,12 @@
 """Running dimensions about the plan: each line's distance from the datum, at its own extension."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from math import dist
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Polyline, Pt, Text
+from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.run_ends import End, RunEnd
 from lacunar.drawing.spreading import spread
@@ -17,6 +18,8 @@ from lacunar.model.room import END_WALL, START_WALL, RunName
 
 OVER_CORNER = 9.0
 """How far figures may stand beyond the room's corners, clear of those of the next side [mm]."""
+ENDS: tuple[End, End] = ("start", "end")
+MARGIN = 1.0
 PITCH = 3.9
 """How near two figures may stand [mm]: their height and a little more than their clearance."""
 STRAIGHT = 3.0
@@ -65,6 +68,47 @@ class Side:
     def identity(self) -> str:
         """What its elements are known by."""
         return f"running-{self.run.value}-{self.end}"
+
+
+@dataclass(frozen=True, slots=True)
+class RunningPlan:
+    """A plan with running dimensions before it is drawn: its scale, size [mm], frame and sides."""
+
+    scale: Scale
+    width: float
+    height: float
+    frame: PlanFrame
+    sides: tuple[Side, ...]
+
+    def drawn_sides(self, wording: SheetWording) -> tuple[Group, ...]:
+        """All its running dimensions. Errors: `FiguresDoNotFit`."""
+        return tuple(
+            drawn_side(self.frame, side, wording, room_for(self.frame, side)) for side in self.sides
+        )
+
+
+def running_plan(
+    bare: PlanFrame,
+    scale: Scale,
+    told: Callable[[PlanFrame], Iterable[Side]],
+    wording: SheetWording,
+    typeface: Typeface,
+) -> RunningPlan:
+    """How large a plan with running dimensions is at a scale, found without drawing it.
+
+    `bare` is its frame about any origin, `told` gives what is told on its sides for a frame.
+    """
+    depths = {(side.run, side.end): depth(side, wording, typeface) + MARGIN for side in told(bare)}
+    least: dict[tuple[RunName, End], float] = dict.fromkeys(
+        ((run, end) for run in RunName for end in ENDS), OVER_CORNER
+    )
+    reach = {at: max(depths.get(at, 0.0), most) for at, most in least.items()}
+    (left, right), (low, high) = (bare.reach(run) for run in RunName)
+    before, above = reach[RunName.WIDTH, "start"], reach[RunName.LENGTH, "end"]
+    frame = PlanFrame(bare.layout, scale.ratio, Pt(before - left, above + high))
+    width = before + right - left + reach[RunName.WIDTH, "end"]
+    height = above + high - low + reach[RunName.LENGTH, "start"]
+    return RunningPlan(scale, width, height, frame, tuple(told(frame)))
 
 
 def depth(side: Side, wording: SheetWording, typeface: Typeface) -> float:

@@ -6,6 +6,7 @@ from math import floor
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
 from lacunar.drawing.paper import scales
+from lacunar.drawing.plan.ordinates import RunningPlan
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
 from lacunar.drawing.sheets.placing import FRAME_PAD, beside, column_width, frame_box
@@ -15,7 +16,6 @@ from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
 from lacunar.drawing.views.setting_out import (
     FiguresDoNotFit,
-    SettingOut,
     setting_out,
     setting_out_plan,
 )
@@ -50,7 +50,7 @@ def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
     return (page, *table_pages(source, arrangement.left_over, 2))
 
 
-def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut, Block]:
+def _drawn(source: SheetSource, width: float, height: float) -> tuple[RunningPlan, Block]:
     wording, typeface = source.wording, source.typeface
     for scale in scales(wording.units, smallest=SMALLEST, largest=LARGEST):
         plan = setting_out(source.layout, scale, wording, typeface)
@@ -66,7 +66,7 @@ def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut
     raise PaperTooSmall("The running dimensions of the setting-out plan have no room.")
 
 
-def _under(source: SheetSource, plan: SettingOut) -> Block:
+def _under(source: SheetSource, plan: RunningPlan) -> Block:
     notes = (
         source.wording.unit_note,
         "RUNNING DIMENSIONS FROM THE START WALL AT EACH END",

@@ -5,7 +5,6 @@ each at the end of the run where it is taped, so that no error adds up.
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag
@@ -18,59 +17,35 @@ from lacunar.drawing.plan.datum_mark import datum_mark
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.names import beam_tags, tag_box, wall_tags
 from lacunar.drawing.plan.ordinates import (
-    OVER_CORNER,
+    ENDS,
     Figure,
     FiguresDoNotFit,
+    RunningPlan,
     Side,
-    depth,
-    drawn_side,
     place_at_wall,
-    room_for,
+    running_plan,
 )
 from lacunar.drawing.plan.walls import wall_groups
 from lacunar.drawing.run_ends import End
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.setting_out.snap_lines import ENDS, SnapLine, snap_lines
+from lacunar.drawing.views.setting_out.snap_lines import SnapLine, snap_lines
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.records import Layout, MarkKind, Point
 from lacunar.model.room import RunName
 
-MARGIN = 1.0
-
-__all__ = ["FiguresDoNotFit", "SettingOut", "setting_out", "setting_out_plan"]
-
-
-@dataclass(frozen=True, slots=True)
-class SettingOut:
-    """A setting-out plan at a scale before it is drawn: its size [mm], frame and four sides."""
-
-    scale: Scale
-    width: float
-    height: float
-    frame: PlanFrame
-    sides: tuple[Side, ...]
+__all__ = ["FiguresDoNotFit", "setting_out", "setting_out_plan"]
 
 
 def setting_out(
     layout: Layout, scale: Scale, wording: SheetWording, typeface: Typeface
-) -> SettingOut:
+) -> RunningPlan:
     """How large the plan is at a scale, found without drawing it."""
     bare = PlanFrame(layout, scale.ratio, Pt(0.0, 0.0))
-    depths = {
-        (run, end): depth(_side_of(bare, run, end), wording, typeface) + MARGIN
-        for run in RunName
-        for end in ENDS
-    }
-    (left, right), (low, high) = (bare.reach(run) for run in RunName)
-    before = max(depths[RunName.WIDTH, "start"], OVER_CORNER)
-    after = max(depths[RunName.WIDTH, "end"], OVER_CORNER)
-    above = max(depths[RunName.LENGTH, "end"], OVER_CORNER)
-    below = max(depths[RunName.LENGTH, "start"], OVER_CORNER)
-    frame = PlanFrame(layout, scale.ratio, Pt(before - left, above + high))
-    sides = tuple(_side_of(frame, run, end) for run in RunName for end in ENDS)
-    return SettingOut(
-        scale, before + right - left + after, above + high - low + below, frame, sides
-    )
+    return running_plan(bare, scale, _sides, wording, typeface)
+
+
+def _sides(frame: PlanFrame) -> Iterator[Side]:
+    return (_side_of(frame, run, end) for run in RunName for end in ENDS)
 
 
 def _side_of(frame: PlanFrame, run: RunName, end: End) -> Side:
@@ -86,7 +61,7 @@ def _side_of(frame: PlanFrame, run: RunName, end: End) -> Side:
 
 
 def setting_out_plan(
-    plan: SettingOut, number: int, wording: SheetWording, typeface: Typeface
+    plan: RunningPlan, number: int, wording: SheetWording, typeface: Typeface
 ) -> Block:
     """The plan drawn, as view `number`. Errors: `FiguresDoNotFit` at this scale."""
     frame = plan.frame
@@ -95,7 +70,7 @@ def setting_out_plan(
         Group("object", tuple(_object(frame, placed, typeface)), id=f"object-view-{number}"),
         *(tag.drawn(center, typeface) for tag, center in placed),
         *control_line(frame),
-        *(drawn_side(frame, side, wording, room_for(frame, side)) for side in plan.sides),
+        *plan.drawn_sides(wording),
     )
     about = (*about, *wall_tags(frame, about, typeface))
     view = Group(

@@ -5,12 +5,11 @@ from dataclasses import dataclass
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.plan.ordinates import place_at_wall
+from lacunar.drawing.plan.ordinates import ENDS, place_at_wall
 from lacunar.drawing.run_ends import End
 from lacunar.layout.records import Beam, Mark, MarkKind, Point
 from lacunar.model.room import RunName
 
-ENDS: tuple[End, End] = ("start", "end")
 Key = tuple[str, str]
 
 
