@@ -35,7 +35,8 @@ class FiguresDoNotFit(Exception):
 class Figure:
     """One running dimension: of what it is, how far that is, and where its line meets the wall.
 
-    `value` is what is told, rounded, `exact` the place itself; `before` stands before the figure.
+    `value` is what is told, rounded, `exact` the place itself; `name` stands before the figure, or
+    alone where no figure is `told`.
     """
 
     of: str
@@ -44,7 +45,8 @@ class Figure:
     value: Length
     exact: Length
     at: Pt
-    before: str = ""
+    name: str = ""
+    told: bool = True
 
     @classmethod
     def of_mark(cls, mark: Mark, at: Pt) -> "Figure":
@@ -53,7 +55,8 @@ class Figure:
 
     def words(self, wording: SheetWording) -> str:
         """What is told of it."""
-        return f"{self.before}{wording.length(self.value)}"
+        figure = wording.length(self.value) if self.told else ""
+        return f"{self.name} {figure}".strip()
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,6 +10,7 @@ from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Point
 from lacunar.measure.plane import Spot
+from lacunar.model.room import RunName
 
 Rings = tuple[tuple[Pt, ...], ...]
 
@@ -97,3 +98,10 @@ def set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:
         blunt = 1 + ax * bx + ay * by
         found.append(corner.moved((ax + bx) * distance / blunt, (ay + by) * distance / blunt))
     return tuple(found)
+
+
+def room_on_paper(frame: PlanFrame) -> Box:
+    """The upright rectangle about the room between its finished walls, as drawn."""
+    (left, right), (low, high) = (frame.reach(run) for run in RunName)
+    origin = frame.origin
+    return Box(origin.x + left, origin.y - high, origin.x + right, origin.y - low)
