@@ -12,8 +12,10 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
+from lacunar.drawing.sheets.backing_sheet import backing_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
+from lacunar.drawing.sheets.panel_sheet import panel_pages
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
@@ -45,6 +47,8 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
+    SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages),
+    SheetOfSet(SheetNumber.PANELS, "Panels and boards", panel_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
 )
 """All sheets in the order of the set."""

@@ -56,7 +56,7 @@ class Figure:
     def words(self, wording: SheetWording) -> str:
         """What is told of it."""
         figure = wording.length(self.value) if self.told else ""
-        return f"{self.name} {figure}".strip()
+        return ": ".join(each for each in (self.name, figure) if each)
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
-from math import dist
+from math import dist, inf
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.clear_places import Box
@@ -13,6 +13,9 @@ from lacunar.measure.plane import Spot
 from lacunar.model.room import RunName
 
 Rings = tuple[tuple[Pt, ...], ...]
+Line = tuple[Pt, Pt]
+LEVEL = 1e-6
+"""How much of a way across a side is none [mm]."""
 
 
 def on_paper(frame: PlanFrame, spot: Spot) -> Pt:
@@ -84,6 +87,50 @@ def inside(polygon: Sequence[Pt], at: Pt) -> bool:
             x = one.x + (at.y - one.y) / (other.y - one.y) * (other.x - one.x)
             within = within is not (at.x < x)
     return within
+
+
+def across_rings(rings: Sequence[Sequence[Pt]], on: RunName, through: Pt) -> Iterator[Line]:
+    """A line across a run through a point, as far as it lies within a polygon with holes."""
+    upright = on is RunName.LENGTH
+    place = through.x if upright else through.y
+    met: list[float] = []
+    for one, other in (edge for ring in rings for edge in closed(ring)):
+        start, end = (one.x, other.x) if upright else (one.y, other.y)
+        # An end of an edge counts on one side alone, so that a corner is passed once.
+        if (start > place) is not (end > place):
+            share = (place - start) / (end - start)
+            first, last = (one.y, other.y) if upright else (one.x, other.x)
+            met.append(first + (last - first) * share)
+    met.sort()
+    for first, last in zip(met[::2], met[1::2], strict=False):
+        if upright:
+            yield Pt(place, first), Pt(place, last)
+        else:
+            yield Pt(first, place), Pt(last, place)
+
+
+def within_ring(ring: Sequence[Pt], through: Pt, way: Pt) -> Line | None:
+    """A line through a point, going a way, as far as it lies within a convex polygon; None outside.
+
+    `ring` is counter-clockwise on the ceiling; each side leaves a half of the line (Cyrus and
+    Beck's way).
+    """
+    enters, leaves = -inf, inf
+    for one, other in closed(ring):
+        inward = Pt(other.y - one.y, one.x - other.x)
+        goes = way.x * inward.x + way.y * inward.y
+        off = (through.x - one.x) * inward.x + (through.y - one.y) * inward.y
+        if abs(goes) < LEVEL:
+            if off < 0:
+                return None
+        elif goes > 0:
+            enters = max(enters, -off / goes)
+        else:
+            leaves = min(leaves, -off / goes)
+    if enters + LEVEL >= leaves:
+        return None
+    start, end = (through.moved(way.x * share, way.y * share) for share in (enters, leaves))
+    return start, end
 
 
 def set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:

@@ -9,9 +9,9 @@ from math import dist
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag, dot
-from lacunar.drawing.elements import Circle, Element, Fill, Group, Pen, Polyline, Pt, Segments
-from lacunar.drawing.hatching import box_corners, outside_box
+from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.broken import Boxes, broken
 from lacunar.drawing.plan.clear_places import Box, Occupied, text_box
 from lacunar.drawing.plan.columns import column_groups
 from lacunar.drawing.plan.control_line import control_line
@@ -41,7 +41,6 @@ DOT = 1.6
 DOTS_APART = 1.8
 """Places to fix at are drawn where no two of a line are nearer than this [mm]."""
 
-Boxes = Sequence[tuple[Pt, ...]]
 Line = tuple[Pt, Pt]
 
 __all__ = ["VIEW", "FiguresDoNotFit", "backing_plan", "measured_backing_plan"]
@@ -114,13 +113,9 @@ def _text_boxes(names: Sequence[Group], typeface: Typeface) -> Iterator[tuple[Pt
     for element in (each for group in names for each in group.children):
         if isinstance(element, Circle):
             across = 2 * element.radius + 1.0
-            yield _corners(Box.about(element.center, across, across))
+            yield Box.about(element.center, across, across).corners
         elif not isinstance(element, Polyline | Segments | Group):
-            yield _corners(text_box(element, typeface).grown(style.TEXT_CLEARANCE + 0.2))
-
-
-def _corners(box: Box) -> tuple[Pt, ...]:
-    return box_corners(box.left, box.top, box.right - box.left, box.bottom - box.top)
+            yield text_box(element, typeface).grown(style.TEXT_CLEARANCE + 0.2).corners
 
 
 def _strip(strip: BackingStrip, boxes: Boxes) -> Group:
@@ -129,7 +124,7 @@ def _strip(strip: BackingStrip, boxes: Boxes) -> Group:
         element for quad in strip.quads for element in _piece(quad, boxes)
     )
     if not strip.quads:
-        drawn = (_broken(strip.axes, boxes, style.CENTER),)
+        drawn = broken(strip.axes, boxes, style.CENTER)
     width = {} if strip.width is None else {"width-mm": decimal_mm(strip.width)}
     return Group(
         "backing",
@@ -154,7 +149,7 @@ def _angled(beam: str, quad: Quad, boxes: Boxes) -> Group:
 
 def _piece(quad: Quad, boxes: Boxes) -> tuple[Element, ...]:
     field = Polyline(quad, None, closed=True, fill=Fill.TINT)
-    return field, _broken(tuple(closed(quad)), boxes, style.OBJECT)
+    return (field, *broken(tuple(closed(quad)), boxes, style.OBJECT))
 
 
 def _faces(frame: PlanFrame, boxes: Boxes) -> Iterator[Group]:
@@ -164,7 +159,7 @@ def _faces(frame: PlanFrame, boxes: Boxes) -> Iterator[Group]:
         return
     for coffer, rings in coffer_rings(frame).items():
         edges = tuple(edge for ring in rings for edge in closed(ring))
-        yield Group("finished-face", (_broken(edges, boxes, style.FINE),), data={"of": coffer})
+        yield Group("finished-face", broken(edges, boxes, style.FINE), data={"of": coffer})
 
 
 def _framing(frame: PlanFrame, texts: Boxes) -> Iterator[Group]:
@@ -174,7 +169,7 @@ def _framing(frame: PlanFrame, texts: Boxes) -> Iterator[Group]:
         assert joists is not None
         yield Group(
             "joist",
-            (_broken(joist_lines(frame, joists, joist), texts, style.HIDDEN),),
+            broken(joist_lines(frame, joists, joist), texts, style.HIDDEN),
             id=f"joist-{joist.id}",
             title=f"Joist {joist.id}",
             data={
@@ -187,12 +182,12 @@ def _framing(frame: PlanFrame, texts: Boxes) -> Iterator[Group]:
         blocks = tuple(blocking(frame, line))
         if blocks:
             data = {"of": line.beam, "side": line.side, "count": str(len(blocks))}
-            yield Group("blocking", (_broken(blocks, texts, style.CUT),), data=data)
+            yield Group("blocking", broken(blocks, texts, style.CUT), data=data)
 
 
 def _dots(strip: BackingStrip, texts: Boxes) -> Group:
     """The places a line is fixed at, but for those under a name."""
-    boxes = [_around(corners) for corners in texts]
+    boxes = [Box.around(corners) for corners in texts]
     near = min((dist((a.x, a.y), (b.x, b.y)) for a, b in _pairs(strip)), default=DOTS_APART)
     shown = strip.places if near >= DOTS_APART else ()
     clear = (at for at in shown if not any(Box.about(at, DOT, DOT).meets(box) for box in boxes))
@@ -202,15 +197,3 @@ def _dots(strip: BackingStrip, texts: Boxes) -> Group:
 
 def _pairs(strip: BackingStrip) -> Iterator[Line]:
     yield from zip(strip.places, strip.places[1:], strict=False)
-
-
-def _around(corners: tuple[Pt, ...]) -> Box:
-    xs, ys = [at.x for at in corners], [at.y for at in corners]
-    return Box(min(xs), min(ys), max(xs), max(ys))
-
-
-def _broken(lines: tuple[Line, ...], boxes: Boxes, pen: Pen) -> Segments:
-    """Lines that stop at texts."""
-    for box in boxes:
-        lines = outside_box(lines, box)
-    return Segments(lines, pen)

@@ -1,13 +1,12 @@
 """What is above the ceiling: joists from wall to wall, and blocking between two of them."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.plan.rings import closed
+from lacunar.drawing.plan.rings import across_rings
 from lacunar.layout.backing_records import BackingLine, Joist, JoistLines
 from lacunar.model.fixing import BetweenJoists
-from lacunar.model.room import RunName
 
 Line = tuple[Pt, Pt]
 APART = 1.0
@@ -19,32 +18,14 @@ def joist_lines(frame: PlanFrame, joists: JoistLines, joist: Joist) -> tuple[Lin
 
     A middle line also where an edge lies beyond the wall that the joist runs along.
     """
-    outline = [frame.point(corner) for corner in frame.layout.outline]
+    outline = tuple(frame.point(corner) for corner in frame.layout.outline)
     center, half = frame.on_paper(joist.center.value), frame.on_paper(joists.width) / 2
     edges = (center - half, center + half) if 2 * half >= APART else (center,)
-    return tuple(line for at in edges for line in _within(frame, outline, joists.on, at))
-
-
-def _within(frame: PlanFrame, outline: Sequence[Pt], on: RunName, at: float) -> Iterator[Line]:
-    """A line across a run, `at` so far along it, as far as it lies within the outline."""
-    through = frame.along(on, at, 0.0)
-    upright = on is RunName.LENGTH
-    met: list[float] = []
-    for one, other in closed(outline):
-        start, end = (one.x, other.x) if upright else (one.y, other.y)
-        place = through.x if upright else through.y
-        # An end of an edge counts on one side alone, so that a corner is passed once.
-        if (start > place) is not (end > place):
-            share = (place - start) / (end - start)
-            met.append(
-                one.y + (other.y - one.y) * share if upright else one.x + (other.x - one.x) * share
-            )
-    met.sort()
-    for first, last in zip(met[::2], met[1::2], strict=False):
-        if upright:
-            yield Pt(through.x, first), Pt(through.x, last)
-        else:
-            yield Pt(first, through.y), Pt(last, through.y)
+    return tuple(
+        line
+        for at in edges
+        for line in across_rings((outline,), joists.on, frame.along(joists.on, at, 0.0))
+    )
 
 
 def blocking(frame: PlanFrame, line: BackingLine) -> Iterator[Line]:

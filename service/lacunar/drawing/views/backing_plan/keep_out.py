@@ -1,13 +1,14 @@
 """Where nothing is fixed or cut: about each ceiling item, with its clearance."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 
 from lacunar.drawing import style
-from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import box_corners, diagonal_lines, outside_box
+from lacunar.drawing.elements import Element, Group, Polyline, Segments
+from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.plan.broken import Boxes, broken
 from lacunar.drawing.plan.clear_places import Box, Label, Occupied, place_label
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.plan.rings import room_on_paper
+from lacunar.drawing.plan.rings import closed, room_on_paper
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import CeilingItem
@@ -16,8 +17,6 @@ from lacunar.layout.records import Point
 PITCH = 1.4
 LEAST = 2.4
 """No zone is drawn smaller than this [mm], or it would not be seen."""
-
-Boxes = Sequence[tuple[Pt, ...]]
 
 
 def zone_box(frame: PlanFrame, item: CeilingItem) -> Box:
@@ -40,13 +39,12 @@ def keep_out_zones(frame: PlanFrame, texts: Boxes) -> Iterator[Group]:
     """The zone of each item, hatched; lines stop at texts."""
     for item in frame.layout.items.items:
         box = zone_box(frame, item)
-        corners = box_corners(box.left, box.top, box.right - box.left, box.bottom - box.top)
-        hatch, edges = diagonal_lines(corners, PITCH), _edges(corners)
-        for text in texts:
-            hatch, edges = outside_box(hatch, text), outside_box(edges, text)
+        corners = box.corners
+        hatch = broken(diagonal_lines(corners, PITCH), texts, style.HATCH)
+        edges = broken(tuple(closed(corners)), texts, style.CLEARANCE)
         yield Group(
             "keep-out",
-            (Segments(hatch, style.HATCH), Segments(edges, style.CLEARANCE)),
+            (*hatch, *edges),
             id=f"keep-out-{item.id}",
             title=f"Keep out about {item.id}",
             data={
@@ -59,13 +57,9 @@ def keep_out_zones(frame: PlanFrame, texts: Boxes) -> Iterator[Group]:
         )
 
 
-def _edges(corners: tuple[Pt, ...]) -> tuple[tuple[Pt, Pt], ...]:
-    return tuple(zip(corners, (*corners[1:], corners[0]), strict=True))
-
-
 def zone_sign(box: Box) -> tuple[Element, ...]:
     """A zone as it looks in a key."""
-    corners = box_corners(box.left, box.top, box.right - box.left, box.bottom - box.top)
+    corners = box.corners
     hatch = Segments(diagonal_lines(corners, PITCH), style.HATCH)
     return hatch, Polyline(corners, style.CLEARANCE, closed=True)
 
