@@ -56,12 +56,13 @@ def _panels(fits: Sequence[PanelFit], space: TableSpace, wording: SheetWording) 
     """Panels that are alike: how long, how wide, how many, with how many seams."""
     shown = fits[:MOST_ROWS]
     if shown:
+        seams = [fit.seams.value for fit in shown]
         columns = (
             WordColumn("IN", tuple(_in(fit.coffers) for fit in shown)),
             _lengths("LENGTH", "length", [fit.length.value for fit in shown], wording),
             _lengths("WIDTH", "width", [fit.width.value for fit in shown], wording),
-            _counts("SEAMS", "seams", [fit.seams.value for fit in shown]),
             _counts("PANELS", "panels", [len(fit.coffers) for fit in shown]),
+            *((_counts("SEAMS", "seams", seams),) if any(seams) else ()),
         )
         yield from in_blocks("panel-size", "panel-sizes", "PANELS", columns, space)
 

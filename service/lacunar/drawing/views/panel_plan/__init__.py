@@ -4,7 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, TagsDoNotFit, arrow
-from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Text, walk
+from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Text, walk
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.broken import broken
 from lacunar.drawing.plan.clear_places import Box, Occupied, text_box
@@ -14,6 +14,7 @@ from lacunar.drawing.plan.datum_mark import datum_mark
 from lacunar.drawing.plan.directions import direction_arrows
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.id_places import IdPlace, id_places
+from lacunar.drawing.plan.names import wall_tags
 from lacunar.drawing.plan.ordinates import RunningPlan, running_plan
 from lacunar.drawing.plan.rings import Rings, closed, coffer_rings, largest_box
 from lacunar.drawing.plan.walls import wall_groups
@@ -57,8 +58,11 @@ def panel_plan(plan: RunningPlan, number: int, wording: SheetWording, typeface: 
     busy.add(arrows)
     starts = tuple(_starts(frame.layout, fields, boxes, busy))
     signs = (*arrows, *starts, *size_marks(frame.layout, boxes, busy, wording, typeface))
+    still = (*_coffers(frame, rings, ids, typeface), *signs, *wall_groups(frame))
+    edges = tuple(_edges(coffer, each, ()) for coffer, each in rings.items())
+    names = tuple(wall_tags(frame, (*still, *edges, *column_groups(frame)), typeface))
     texts = [_box(place, typeface).corners for place in ids.values()]
-    texts += [_around(sign, typeface).corners for sign in signs]
+    texts += [_around(sign, typeface).corners for sign in (*signs, *names)]
     about: tuple[Element, ...] = (
         Group(
             "object",
@@ -72,6 +76,7 @@ def panel_plan(plan: RunningPlan, number: int, wording: SheetWording, typeface: 
             id=f"object-view-{number}",
         ),
         *signs,
+        *names,
         *control_line(frame),
     )
     view = Group(
@@ -160,12 +165,22 @@ def _box(place: IdPlace, typeface: Typeface) -> Box:
     return Box.about(place.at, *place.tag.size(typeface)).grown(CLEAR)
 
 
+def _extent(element: Text | Polyline | Circle, typeface: Typeface) -> Box:
+    match element:
+        case Text():
+            return text_box(element, typeface)
+        case Circle():
+            return Box.about(element.center, 2 * element.radius, 2 * element.radius)
+        case Polyline():
+            return Box.around(element.points)
+
+
 def _around(sign: Group, typeface: Typeface) -> Box:
     """What a sign takes up, with what lines keep clear of it."""
     boxes = [
-        text_box(element, typeface) if isinstance(element, Text) else Box.around(element.points)
+        _extent(element, typeface)
         for element in walk((sign,))
-        if isinstance(element, Text | Polyline)
+        if isinstance(element, Text | Polyline | Circle)
     ]
     return Box(
         min(box.left for box in boxes),

@@ -10,7 +10,14 @@ from math import cos, dist, radians, sin
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.plan.rings import Rings, across_rings, coffer_rings, set_in, within_ring
+from lacunar.drawing.plan.rings import (
+    Rings,
+    across_rings,
+    coffer_rings,
+    room_on_paper,
+    set_in,
+    within_ring,
+)
 from lacunar.layout.board_records import BoardField, Courses, PanelPlace
 from lacunar.layout.opening_records import TaperedField, TaperedPanel
 from lacunar.layout.records import Coffer, PanelFit, Point
@@ -20,6 +27,8 @@ from lacunar.model.panel import Seat
 from lacunar.model.room import RunName
 
 Line = tuple[Pt, Pt]
+OFF_WALL = 1.0
+"""An edge nearer to a wall than this on paper is not told apart from it [mm]."""
 JOINTS_APART = 0.9
 """Joints nearer to each other than this on paper [mm] are left out between the edge boards."""
 
@@ -73,13 +82,15 @@ def _panel(frame: PlanFrame, fit: PanelFit, place: PanelPlace) -> FieldOnPaper:
 def _hidden(
     frame: PlanFrame, low: tuple[Length, Length], high: tuple[Length, Length]
 ) -> tuple[Line, ...]:
-    """The edges of a panel or a field that lies above the faces of its coffer."""
+    """The edges of a panel or field above the faces of its coffer, but for those at walls."""
     if frame.layout.ceiling.panel.seat is Seat.BETWEEN_SIDES:
         return ()
     (left, lower), (right, upper) = low, high
     corners = (low, (right, lower), high, (left, upper))
     pairs = zip(corners, (*corners[1:], corners[0]), strict=True)
-    return tuple(_line(frame, one, other) for one, other in pairs)
+    lines = (_line(frame, one, other) for one, other in pairs)
+    room = room_on_paper(frame).grown(-OFF_WALL)
+    return tuple(line for line in lines if room.is_passed_by(*line))
 
 
 def _line(frame: PlanFrame, one: tuple[Length, Length], other: tuple[Length, Length]) -> Line:

@@ -5,7 +5,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from lacunar.drawing import style
 from lacunar.drawing.elements import Face, Group, Pt, Text
 from lacunar.drawing.plan.clear_places import Box, Occupied
-from lacunar.drawing.plan.id_places import first_free
+from lacunar.drawing.plan.id_places import CLEAR, first_free
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
@@ -30,12 +30,24 @@ def size_marks(
             max(typeface.width(line, style.TEXT, Face.REGULAR) for line in words),
             style.LINE_PITCH * (len(words) - 1) + style.TEXT,
         )
-        places = ((coffer, first_free(boxes[coffer], size, busy)) for coffer in coffers)
+        places = ((coffer, _free(boxes[coffer], size, busy)) for coffer in coffers)
         found = next((place for place in places if place[1] is not None), None)
         if found is not None and found[1] is not None:
             mark = _mark(number, (found[0], found[1]), words)
             busy.add((mark,))
             yield mark
+
+
+def _free(box: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:
+    """Under or over the middle of a coffer, where its id is, or any other place that is free."""
+    inner = box.grown(-CLEAR)
+    quarter = (box.bottom - box.top) / 4
+    for aside in (quarter, -quarter):
+        at = box.middle.moved(0.0, aside)
+        around = Box.about(at, *size).grown(CLEAR)
+        if around.within(inner) and busy.is_free(around):
+            return at
+    return first_free(inner, size, busy)
 
 
 def _mark(number: int, place: tuple[str, Pt], words: Sequence[str]) -> Group:
@@ -52,14 +64,19 @@ def _sizes(layout: Layout, wording: SheetWording) -> Iterator[tuple[Sequence[str
     """Coffers that one size may be marked in, and its words: how many, how large, how laid."""
     for fit in layout.panels:
         size = f"{wording.length(fit.length.value)} x {wording.length(fit.width.value)}"
-        yield fit.coffers[:MOST_TRIED], (f"{len(fit.coffers)}X", size)
+        yield fit.coffers[:MOST_TRIED], (*_times(len(fit.coffers)), size)
     for field in layout.boards.fields if layout.boards else ():
         count = field.courses.courses.value
         yield (
             field.coffers[:MOST_TRIED],
             (
-                f"{field.fields.value}X",
-                f"{count} COURSES {wording.length(field.length.value)}",
+                *_times(field.fields.value),
+                f"{count} COURSES, {wording.length(field.length.value)} LONG",
                 f"EDGES {wording.length(field.courses.edge.value)}",
             ),
         )
+
+
+def _times(count: int) -> tuple[str, ...]:
+    """How many there are of a size; nothing of one alone."""
+    return (f"{count}X",) if count > 1 else ()
