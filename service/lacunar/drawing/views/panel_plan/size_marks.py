@@ -41,6 +41,8 @@ def size_marks(
 def _free(box: Box, size: tuple[float, float], busy: Occupied) -> Pt | None:
     """Under or over the middle of a coffer, where its id is, or any other place that is free."""
     inner = box.grown(-CLEAR)
+    if size[0] > inner.right - inner.left or size[1] > inner.bottom - inner.top:
+        return None
     quarter = (box.bottom - box.top) / 4
     for aside in (quarter, -quarter):
         at = box.middle.moved(0.0, aside)
