@@ -46,14 +46,14 @@ class ZoneFacts:
 class BackingFacts:
     """Joists by their ids, lines of backing by beam and side, pieces and forms counted.
 
-    `sections` are the width and the offset of each profile's backing; `joists_on` is the run that
-    the centers of joists are along, empty where none are known.
+    `sections` are the thickness, width and offset of each profile's backing; `joists_on` is the run
+    that the centers of joists are along, empty where none are known.
     """
 
     joists_on: str
     joist_width: Fraction
     joists: Mapping[str, Fraction]
-    sections: Mapping[str, tuple[Fraction, Fraction]]
+    sections: Mapping[str, tuple[Fraction, Fraction, Fraction]]
     strips: Mapping[Strip, Faces]
     lines: Mapping[Strip, LineFacts]
     pieces: Counter[tuple[str, Fraction]]
@@ -79,7 +79,11 @@ def read_backing(root: Node) -> BackingFacts | None:
             for each in (joists["joists"] if joists.given else ())
         },
         sections={
-            each["id"].text: (part["width"].length, each["backing_offset"].length)
+            each["id"].text: (
+                part["thickness"].length,
+                part["width"].length,
+                each["backing_offset"].length,
+            )
             for each in root["profiles"]
             for part in _backing_part(each)
         },

@@ -27,6 +27,7 @@ class SheetFacts:
     coffers: tuple[str, ...]
     length: Fraction
     width: Fraction
+    seam_count: int
     seams: Mapping[str, tuple[Fraction, ...]]
     places: Places
 
@@ -109,6 +110,7 @@ def _sheet(node: Node) -> SheetFacts:
         coffers=tuple(each.text for each in node["coffers"]),
         length=node["length"].length,
         width=node["width"].length,
+        seam_count=_count(node["seams"]),
         seams={
             run: tuple(seam.length for seam in node[f"seams_along_{run}"])
             for run in ("length", "width")

@@ -30,9 +30,9 @@ def cell_told(subject: Subject, cell: GroupRead) -> Fraction | str | None:
 
 def told_rows(subjects: Sequence[Subject], kind: str) -> Iterator[RowTold]:
     """All rows of a kind on a set of sheets; those of one table's parts side by side are one."""
+    parts: dict[tuple[str, int], dict[str, Told]] = {}
+    seen: dict[tuple[str, str], int] = {}
     for subject in subjects:
-        parts: dict[tuple[str, int], dict[str, Told]] = {}
-        seen: dict[tuple[str, str], int] = {}
         for row in subject.sheet.of_kind(f"{kind}-row"):
             of = row.data.get("of", "")
             for cell in subject.sheet.of_kind("cell", row):
@@ -40,7 +40,7 @@ def told_rows(subjects: Sequence[Subject], kind: str) -> Iterator[RowTold]:
                 number = seen.get((of, name), 0)
                 seen[of, name] = number + 1
                 parts.setdefault((of, number), {})[name] = cell_told(subject, cell)
-        yield from (RowTold(of, cells) for (of, _), cells in parts.items())
+    return (RowTold(of, cells) for (of, _), cells in parts.items())
 
 
 def same_rows(

@@ -1,7 +1,7 @@
 """Tables beside the backing plan: what backing is of, its pieces and forms, and what holds it."""
 
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
@@ -50,25 +50,25 @@ def _sections(layout: Layout, space: TableSpace, wording: SheetWording) -> Itera
     ]
     if not found:
         return
-    offsets = [profile.backing_offset.value for profile, _ in found if profile.backing_offset]
-    sizes = [(part.thickness.value, part.width.value) for _, part in found]
     columns = (
         WordColumn("PROFILE", tuple(profile.id for profile, _ in found)),
-        WordColumn(
-            "T x W",
-            tuple(" x ".join(map(wording.detail, size)) for size in sizes),
-            "width",
-            tuple(wording.exact(wording.detailed(width)) for _, width in sizes),
-        ),
-        WordColumn(
+        _details("T", "thickness", [part.thickness.value for _, part in found], wording),
+        _details("W", "width", [part.width.value for _, part in found], wording),
+        _details(
             "OFFSET",
-            tuple(map(wording.detail, offsets)),
             "offset",
-            tuple(wording.exact(wording.detailed(offset)) for offset in offsets),
+            [each.backing_offset.value for each, _ in found if each.backing_offset],
+            wording,
         ),
         WordColumn("BEAMS", tuple(str(len(profile.used_by)) for profile, _ in found)),
     )
     yield from in_blocks("backing-section", "backing-sections", "BACKING", columns, space)
+
+
+def _details(head: str, name: str, lengths: Sequence[Length], wording: SheetWording) -> WordColumn:
+    """Sizes as they are printed, to the finer step that holds them exactly."""
+    exact = tuple(wording.exact(wording.detailed(length)) for length in lengths)
+    return WordColumn(head, tuple(map(wording.detail, lengths)), name, exact)
 
 
 def _lines(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator[Block]:
