@@ -66,7 +66,16 @@ def _as_joist(subject: Subject, frame: PlanFrame, group: GroupRead, center: Frac
     half = float(backing.joist_width) / 2 / frame.ratio
     on_center = all(abs(one) <= TOLERANCE for one in off)
     on_edges = all(abs(abs(one) - half) <= TOLERANCE for one in off)
-    return bool(off) and (on_center or (on_edges and min(off) < 0.0 < max(off)))
+    both = bool(off) and min(off) < 0.0 < max(off)
+    # A joist at a wall has one edge in the room.
+    whole = both or not _in_room(subject, backing.joists_on, center, backing.joist_width / 2)
+    return bool(off) and (on_center or (on_edges and whole))
+
+
+def _in_room(subject: Subject, on: str, center: Fraction, half: Fraction) -> bool:
+    """Whether both edges of a joist lie between the outermost places of the room."""
+    places = [corner[0 if on == "length" else 1] for corner in subject.facts.outline]
+    return min(places) < center - half and center + half < max(places)
 
 
 def backing_at_its_offset(subject: Subject) -> Iterator[Finding]:
