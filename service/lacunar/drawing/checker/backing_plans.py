@@ -258,7 +258,8 @@ def _lines(subject: Subject, backing: BackingFacts) -> list[RowTold]:
         if backing.joists_on:
             cells["fasteners"] = _told_count(line.fasteners)
         rows.append(RowTold(beam if side == "middle" else f"{beam} {side.upper()}", cells))
-    return rows
+    # Along the walls, with no joists known, a row is words alone.
+    return [row for row in rows if row.cells]
 
 
 def _told_count(count: int) -> Told:
