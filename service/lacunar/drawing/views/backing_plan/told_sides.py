@@ -7,8 +7,8 @@ from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.ordinates import ENDS, PITCH, Figure, Side, place_at_wall
 from lacunar.drawing.run_ends import End, RunEnd, unlike
-from lacunar.drawing.views.backing_plan.strips import backing_strips
 from lacunar.drawing.wording import SheetWording
+from lacunar.layout.backing.lines import backing_stretches
 from lacunar.layout.backing_records import Joist, JoistLines
 from lacunar.layout.records import MarkKind
 from lacunar.model.room import RunName
@@ -46,12 +46,14 @@ def _cleats(frame: PlanFrame, run: RunName, end: End, wording: SheetWording) -> 
     """The middles of cleats, which have no marks of their own."""
     if frame.layout.followed is not None:
         return
-    for strip in backing_strips(frame):
-        if strip.on is run and strip.side != "middle":
-            place = RunEnd.of(frame.layout, run, end).from_wall("", strip.middle)
-            at = place_at_wall(frame, run, end, place)
-            value = wording.rounded(place)
-            yield Figure(strip.beam, "cleat", strip.side, value, place, at)
+    for beam in frame.layout.beams:
+        if beam.on is not run or beam.member is None:
+            continue
+        for side, middle, _ in backing_stretches(beam, frame.layout.profile(beam.profile)):
+            if side != "middle":
+                place = RunEnd.of(frame.layout, run, end).from_wall("", middle)
+                at = place_at_wall(frame, run, end, place)
+                yield Figure(beam.id, "cleat", side, wording.rounded(place), place, at)
 
 
 def _joists(frame: PlanFrame, joists: JoistLines, wording: SheetWording) -> Iterator[Figure]:
