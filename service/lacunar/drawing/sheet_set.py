@@ -13,8 +13,10 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, 
 from lacunar.drawing.enlarging import enlarged
 from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
+from lacunar.drawing.sheets.backing_sheet import backing_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
+from lacunar.drawing.sheets.panel_sheet import panel_pages
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
@@ -47,6 +49,8 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.PANELS, "Panels and boards", panel_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
 )
 """All sheets in the order of the set."""

@@ -59,6 +59,7 @@ RECORDS: tuple[type, ...] = (
     records.WallBeam,
     records.Coffer,
     records.SeamBearing,
+    board_records.PanelPlace,
     records.PanelFit,
     moulding_records.SawCut,
     moulding_records.SawSettings,

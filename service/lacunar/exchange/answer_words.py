@@ -73,6 +73,7 @@ LAYOUT_WORDS: Words = {
         "inside_width": "Between the sides [length]; null where flat.",
         "inside_depth": "From the ceiling to the bottom board [length]; null where flat.",
         "girth": "The surface across that is painted [length].",
+        "backing_offset": "From a finished face in to its backing [length]; null without one.",
         "reveal": "How far the bottom is set in or up [length].",
         "overhang": "How far the bottom is set out [length].",
         "parts": "Its boards.",
@@ -144,6 +145,7 @@ LAYOUT_WORDS: Words = {
         "seams_along_length": "Seams along the length run, from the panel's near edge [length].",
         "seams_along_width": "Seams along the width run, from the panel's near edge [length].",
         "seam_bearings": "What seams along the joists rest on; empty where no joists were told.",
+        "places": "Where the panel of each coffer starts, as planned.",
     },
     "Mark": {
         "kind": "What is marked.",

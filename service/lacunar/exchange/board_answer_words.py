@@ -25,6 +25,11 @@ BOARD_WORDS: Words = {
         "first_rip": "What the first board is ripped to, its tongue kept [length].",
         "last_rip": "What the last board is ripped to, without its tongue [length].",
     },
+    "PanelPlace": {
+        "coffer": "The coffer it fills, or the first of those it covers.",
+        "x": "Its corner next the datum, along the length run [length].",
+        "y": "The same along the width run [length].",
+    },
     "BoardField": {
         "coffers": "Ids of the coffers in these fields.",
         "fields": "How many fields of this size there are.",
@@ -33,6 +38,7 @@ BOARD_WORDS: Words = {
         "boards": "The boards of all these fields.",
         "lineal": "Those boards in a row [length].",
         "coverage": "The same by the rule of coverage, area over cover [length].",
+        "places": "Where each field starts, as planned.",
     },
     "Sorption": {
         "w": "Value W of the sorption equation at the temperature.",

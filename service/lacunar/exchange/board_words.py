@@ -1,6 +1,6 @@
 """Boards, their movement and ripped sheets in sentences, for `explain`."""
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from typing import Any
 
 from lacunar.layout.board_records import (
@@ -8,6 +8,7 @@ from lacunar.layout.board_records import (
     BoardLayout,
     BoardMovement,
     Courses,
+    PanelPlace,
     SheetRip,
     WoodMoistureContent,
 )
@@ -43,6 +44,14 @@ def _field(field: BoardField, tell: Tell) -> Iterator[str]:
     yield tell(f"{name}, how many", field.boards)
     yield tell(f"{name}, in a row", field.lineal)
     yield tell(f"{name}, by the rule of coverage", field.coverage)
+    yield from places_in_words(field.places, tell)
+
+
+def places_in_words(places: Iterable[PanelPlace], tell: Tell) -> Iterator[str]:
+    """Where panels, or fields of boards, start."""
+    for place in places:
+        yield tell(f"Panel or boards of {place.coffer} start along the length", place.x)
+        yield tell(f"Panel or boards of {place.coffer} start along the width", place.y)
 
 
 def courses_in_words(name: str, courses: Courses, tell: Tell) -> Iterator[str]:

@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from typing import Any, TypeVar
 
 from lacunar.exchange.backing_words import BackingWords
-from lacunar.exchange.board_words import boards_in_words, rip_in_words
+from lacunar.exchange.board_words import boards_in_words, places_in_words, rip_in_words
 from lacunar.exchange.crossing_words import crossing_in_words, piece_in_words
 from lacunar.exchange.explain_mouldings import explain_mouldings
 from lacunar.exchange.explain_openings import explain_openings
@@ -55,6 +55,7 @@ _PROFILE_FIGURES = (
     "inside_width",
     "inside_depth",
     "girth",
+    "backing_offset",
 )
 
 _MARKS = {
@@ -302,6 +303,7 @@ class _Wording:
                 yield self.figure(f"{at}, bearing", bearing.bearing)
             if bearing.backing is not None:
                 yield self.figure(f"{at}, strip of backing to let in", bearing.backing)
+        yield from places_in_words(panel.places, self.figure)
 
     def rip(self, rip: SheetRip) -> Lines:
         """Strips of one width from sheets."""

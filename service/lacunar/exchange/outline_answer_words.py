@@ -98,6 +98,7 @@ OUTLINE_WORDS: Words = {
         "holes": "Where columns stand free in it.",
         "panel_corners": "Corners of the panel from the lower left one of the piece it is cut from,"
         " counter-clockwise; empty without a panel.",
+        "laid": "Courses of boards across the rectangle about it; null without boards.",
         "crown_meets": "Whether two runs of its crown would take the same place.",
     },
     "PartialHole": {

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Iterator
 from typing import Any
 
+from lacunar.exchange.board_words import courses_in_words
 from lacunar.layout.outline_records import (
     AngledBeam,
     BeamSpan,
@@ -124,9 +125,16 @@ def _coffer(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
                 yield tell(f"{name}, crown, {what}", figure)
         for strip in side.strips:
             yield from _strip(f"{name}, {strip.moulding}", strip, tell)
+    yield from _filling(coffer, tell)
+
+
+def _filling(coffer: PartialCoffer, tell: Tell) -> Iterator[str]:
+    """The panel or the boards of a cut coffer."""
     for what, figure in (("length", coffer.panel_length), ("width", coffer.panel_width)):
         if figure is not None:
             yield tell(f"{coffer.id}, panel, {what}", figure)
+    if coffer.laid is not None:
+        yield from courses_in_words(f"{coffer.id}, boards", coffer.laid, tell)
     for course in coffer.courses:
         yield tell(f"{coffer.id}, {course.boards} boards", course.length)
 

@@ -27,12 +27,24 @@ class Courses:
 
 
 @dataclass(frozen=True, slots=True)
+class PanelPlace:
+    """Where a panel, or a field of boards, has its corner next the datum: `x` and `y` from there.
+
+    `coffer` is the one it fills, of a field that runs through the first of those it covers.
+    """
+
+    coffer: str
+    x: LengthFigure
+    y: LengthFigure
+
+
+@dataclass(frozen=True, slots=True)
 class BoardField:
     """Fields of one size, boarded alike: a coffer each, or what through boards cover unbroken.
 
     `coffers` are the coffers in these fields, `fields` how many of them there are, `length` how
     long every board is, `lineal` all their boards in a row, `coverage` what the rule of coverage
-    gives for them: area over cover.
+    gives for them: area over cover. `places` is where each of them starts, as planned.
     """
 
     coffers: tuple[str, ...]
@@ -42,6 +54,7 @@ class BoardField:
     boards: CountFigure
     lineal: LengthFigure
     coverage: LengthFigure
+    places: tuple[PanelPlace, ...]
 
 
 @dataclass(frozen=True, slots=True)

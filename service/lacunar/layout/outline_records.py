@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from enum import StrEnum
 from typing import Literal
 
+from lacunar.layout.board_records import Courses
 from lacunar.layout.moulding_records import PieceEnd, SawSettings
 from lacunar.measure.figure import AngleFigure, CountFigure, LengthFigure, NumberFigure
 from lacunar.measure.length import Length
@@ -167,8 +168,9 @@ class PartialCoffer:
     `reach_length` and `reach_width` are those of the rectangle about it, `panel_length` and
     `panel_width` of the piece that a panel is cut from; `courses` what boards are cut to. None of
     these where nothing fills it, or the other does. `panel_corners` are those of the panel from the
-    lower left corner of that piece, counter-clockwise. `holes` are about columns in it, and
-    `crown_meets` is whether two runs of its crown would take the same place.
+    lower left corner of that piece, counter-clockwise. `laid` are the courses side by side across
+    the rectangle, their middle on its middle, None without boards. `holes` are about columns in it,
+    and `crown_meets` is whether two runs of its crown would take the same place.
     """
 
     id: str
@@ -184,6 +186,7 @@ class PartialCoffer:
     holes: tuple[PartialHole, ...] = ()
     crown_meets: bool = False
     panel_corners: tuple[Spot, ...] = ()
+    laid: Courses | None = None
 
     @property
     def all_sides(self) -> tuple[PartialSide, ...]:

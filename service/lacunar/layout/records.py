@@ -12,7 +12,7 @@ from enum import StrEnum
 from typing import Literal
 
 from lacunar.layout.backing_records import Backing, Heights
-from lacunar.layout.board_records import BoardLayout, SheetRip
+from lacunar.layout.board_records import BoardLayout, PanelPlace, SheetRip
 from lacunar.layout.crossing_records import Crossing, CutPiece
 from lacunar.layout.fitting_records import Fitting
 from lacunar.layout.followed_records import FollowedWalls
@@ -118,7 +118,7 @@ class BeamProfile:
     (for a wall beam: from the wall to its face), `overall_width` between the outermost edges,
     `drop` from the finished ceiling to the lowest edge, `inside_width` and `inside_depth` within
     the box (None for a flat beam, which has no inside and no joint of its bottom), `girth` is the
-    painted surface across.
+    painted surface across, `backing_offset` from a finished face in to the backing, if it has any.
     """
 
     id: str
@@ -133,6 +133,7 @@ class BeamProfile:
     inside_width: LengthFigure | None
     inside_depth: LengthFigure | None
     girth: LengthFigure
+    backing_offset: LengthFigure | None
     reveal: Length
     overhang: Length
     parts: tuple[ProfilePart, ...]
@@ -252,7 +253,8 @@ class PanelFit:
 
     A seam runs where a piece exceeds the sheet in a direction; `seams` is pieces along less one,
     the better of both ways of turning the sheet, or that of the grain. `long_edge` is the run that
-    the sheets' long edge lies along; seams are placed from the panel's edge next the datum.
+    the sheets' long edge lies along; seams are placed from the panel's edge next the datum, which
+    `places` has for each coffer, as planned.
     """
 
     coffers: tuple[str, ...]
@@ -263,6 +265,7 @@ class PanelFit:
     seams_along_length: tuple[LengthFigure, ...]
     seams_along_width: tuple[LengthFigure, ...]
     seam_bearings: tuple[SeamBearing, ...]
+    places: tuple[PanelPlace, ...]
 
 
 class MarkKind(StrEnum):

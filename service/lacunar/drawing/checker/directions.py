@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.drawing.checker.plan_frame import plan_frames
+from lacunar.drawing.checker.plan_frame import PANELS, plan_frames
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Box, extent
 from lacunar.drawing.checker.subject import Subject
@@ -11,7 +11,7 @@ from lacunar.drawing.checker.subject import Subject
 def arrows_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 67: arrows lie in their coffers, the way that boards or grain lie; one at least."""
     sheet, way = subject.sheet, subject.facts.direction
-    for frame in plan_frames(subject):
+    for frame in (*plan_frames(subject), *plan_frames(subject, PANELS)):
         arrows = list(sheet.of_kind("direction", frame.view))
         if way and not arrows:
             yield sheet.finding(67, frame.view.id, f"does not show what lies along the {way} run")

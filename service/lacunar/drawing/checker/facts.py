@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 
+from lacunar.drawing.checker.backing_facts import BackingFacts, read_backing
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
 from lacunar.drawing.checker.followed_facts import FollowedFacts, read_followed
 from lacunar.drawing.checker.item_facts import (
@@ -22,6 +23,7 @@ from lacunar.drawing.checker.opening_facts import (
     read_openings,
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
+from lacunar.drawing.checker.panel_facts import PanelFacts, read_panels
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -127,6 +129,8 @@ class LayoutFacts:
     followed: FollowedFacts | None = None
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
+    backing: BackingFacts | None = None
+    panels: PanelFacts | None = None
     issued: tuple[str, ...] = ()
     member_profiles: Mapping[str, str] = field(default_factory=dict)
 
@@ -236,6 +240,8 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         followed=read_followed(root),
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
+        backing=read_backing(root),
+        panels=read_panels(root),
         issued=_issued(ceiling),
         member_profiles={
             beam["id"].text: beam["profile"].text

@@ -4,16 +4,35 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.checker.facts import JoistFacts
 from lacunar.drawing.checker.json_node import exact_millimeters
+from lacunar.drawing.checker.plan_frame import BACKING, plan_views
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import extent
 from lacunar.drawing.checker.subject import Subject
 
+BACKING_SHEET = "Z-103"
+
 
 def joists_shown(subjects: Sequence[Subject]) -> Iterator[Finding]:
-    """Point 78: where joists are known the set has one arrow along them, else none."""
+    """Point 78: where joists are known the set has one arrow along them, else none.
+
+    That on the sheet of the backing is another one.
+    """
+    others = [each for each in subjects if not each.sheet.id.startswith(BACKING_SHEET)]
+    if others:
+        yield from _shown(others, 0 if others[0].facts.joists is None else 1)
+
+
+def joists_shown_with_backing(subjects: Sequence[Subject]) -> Iterator[Finding]:
+    """Point 78: so it has beside its plan of the backing."""
+    found = [each for each in subjects if each.sheet.id.startswith(BACKING_SHEET)]
+    plans = [view for each in found for view in plan_views(each.sheet, BACKING)]
+    if found:
+        yield from _shown(found, len(plans) if found[0].facts.joists is not None else 0)
+
+
+def _shown(subjects: Sequence[Subject], wanted: int) -> Iterator[Finding]:
     joists = subjects[0].facts.joists
     arrows = [(each, one) for each in subjects for one in each.sheet.of_kind("joist-arrow")]
-    wanted = 0 if joists is None else 1
     if len(arrows) != wanted:
         message = f"{len(arrows)} arrows, while there should be {wanted}"
         yield subjects[0].sheet.finding(78, "joist-arrow", message)

@@ -11,8 +11,8 @@ from lacunar.drawing.checker.outline_facts import Cell, CutFacts
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames
 from lacunar.drawing.checker.records import Finding, GroupRead
 from lacunar.drawing.checker.shapes import Spot
-from lacunar.drawing.checker.strings import printed, stated
 from lacunar.drawing.checker.subject import Subject
+from lacunar.drawing.checker.told_cells import cell_told
 
 KINDS = ("outline-wall", "cut-side", "angled-board", "column")
 
@@ -112,7 +112,7 @@ def odd_rooms_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     step = first.facts.step
     wanted = Counter(_rounded(cell, step) for cell in (odd.listed if odd else ()))
     told = Counter(
-        (kind, row.data.get("of", ""), cell.data.get("name", ""), _told(each, cell))
+        (kind, row.data.get("of", ""), cell.data.get("name", ""), cell_told(each, cell))
         for each in subjects
         for kind in KINDS
         for row in each.sheet.of_kind(f"{kind}-row")
@@ -152,12 +152,3 @@ def _alike(told: list[Told], wanted: list[Told]) -> bool:
             return False
         left.remove(found)
     return not left
-
-
-def _told(subject: Subject, cell: GroupRead) -> Fraction | str | None:
-    """What a cell prints, if that is what it states; nothing for a dash."""
-    texts = [one.text for one in subject.sheet.letterings_in(cell)]
-    if texts == ["-"]:
-        return None
-    figure = printed(texts[0], subject.sheet) if len(texts) == 1 else None
-    return figure if figure is not None and figure == stated(cell) else " ".join(texts)

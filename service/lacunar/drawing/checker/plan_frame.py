@@ -12,6 +12,8 @@ from lacunar.drawing.checker.subject import Subject
 
 PLAN = "reflected-ceiling-plan"
 SETTING_OUT = "setting-out"
+BACKING = "backing-plan"
+PANELS = "panel-plan"
 
 
 @dataclass(frozen=True, slots=True)

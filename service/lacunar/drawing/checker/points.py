@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
+    backing_plans,
     columns,
     crooked_rooms,
     crown_lines,
@@ -24,6 +25,7 @@ from lacunar.drawing.checker import (
     members,
     odd_rooms,
     openings_table,
+    panel_plans,
     placement,
     poles,
     scales,
@@ -102,6 +104,14 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(28, "Nothing is fixed in an item's zone unseen", backing_plans.zones_kept_out),
+    Point(120, "Joists are drawn at their places", backing_plans.joists_at_their_places),
+    Point(121, "Backing stands at its offset", backing_plans.backing_at_its_offset),
+    Point(122, "Backing is dimensioned from the start wall", backing_plans.backing_dimensioned),
+    Point(124, "Seams and joints lie as laid out", panel_plans.joints_as_laid_out),
+    Point(126, "Each coffer bears its id on the panel plan", panel_plans.coffers_named),
+    Point(127, "Boards start where it is shown", panel_plans.starts_shown),
+    Point(128, "Sizes marked once are counted", panel_plans.sizes_counted),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -122,6 +132,14 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(85, "The set lists coffers along the walls", crooked_rooms.coffer_sizes_listed),
         SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
         SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
+    ),
+    "Z-103": (
+        SetPoint(78, "So it does by the backing plan", joists.joists_shown_with_backing),
+        SetPoint(123, "Tables tell backing as laid out", backing_plans.tables_tell_backing),
+    ),
+    "Z-104": (
+        SetPoint(22, "Rips and covers fill each opening", panel_plans.rips_add_up),
+        SetPoint(125, "Tables tell panels and boards", panel_plans.tables_tell_panels),
     ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),

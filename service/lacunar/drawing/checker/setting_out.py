@@ -27,36 +27,47 @@ def running_as_marked(subject: Subject) -> Iterator[Finding]:
     sheet = subject.sheet
     for frame in plan_frames(subject, SETTING_OUT):
         for (run, end), marks in subject.facts.marks.items():
-            told: Counter[tuple[str, str, str]] = Counter()
             expected = {(m.kind, m.of, m.side): m for m in marks if m.kind in NUMBERED}
-            for side in sheet.of_kind("running", frame.view):
-                if (side.data.get("run"), side.data.get("end")) != (run, end):
-                    continue
-                for figure in sheet.of_kind("running-figure", side):
-                    data = figure.data
-                    name = data.get("kind", ""), data.get("of", ""), data.get("side", "")
-                    told[name] += 1
-                    if name in expected:
-                        yield from _figure(subject, frame, figure, (run, end, expected[name]))
+            told: Counter[tuple[str, str, str]] = Counter()
+            for name, figure in figures_told(subject, frame, run, end):
+                told[name] += 1
+                if name in expected:
+                    of = run, end, expected[name]
+                    for message in figure_faults(subject, frame, figure, of):
+                        yield sheet.finding(11, figure.id, message)
             if told != Counter(expected.keys()):
                 message = f"tells {sum(told.values())} places at the {end}, not {len(expected)}"
                 yield sheet.finding(11, f"running-{run}-{end}", message)
 
 
-def _figure(
+def figures_told(
+    subject: Subject, frame: PlanFrame, run: str, end: str
+) -> Iterator[tuple[tuple[str, str, str], GroupRead]]:
+    """The running dimensions of a run at one end of it, by what each is of."""
+    for side in subject.sheet.of_kind("running", frame.view):
+        if (side.data.get("run"), side.data.get("end")) == (run, end):
+            for figure in subject.sheet.of_kind("running-figure", side):
+                data = figure.data
+                yield (data.get("kind", ""), data.get("of", ""), data.get("side", "")), figure
+
+
+def figure_faults(
     subject: Subject, frame: PlanFrame, figure: GroupRead, of: tuple[str, str, MarkFacts]
-) -> Iterator[Finding]:
+) -> Iterator[str]:
+    """What is wrong with a running dimension: what it tells, and where it leads to."""
     sheet, (run, end, mark) = subject.sheet, of
-    value = printed(" ".join(each.text for each in sheet.letterings_in(figure)), sheet)
+    words = " ".join(each.text for each in sheet.letterings_in(figure))
+    # What it is of may stand before the figure.
+    value = printed(words.rpartition(": ")[2], sheet)
     if value != mark.mark:
         words = in_words(value) if value is not None else "nothing"
-        yield sheet.finding(11, figure.id, f"tells {words}, marked is {in_words(mark.mark)}")
+        yield f"tells {words}, marked is {in_words(mark.mark)}"
     place = frame.on(run, _along(subject.facts, run, end, mark.exact), Fraction(0))
     level = run == "length"
     spots = [spot for path in sheet.paths_in(figure) for spot in path.spots][:1]
     off = [abs(spot.x - place.x if level else spot.y - place.y) for spot in spots]
     if not off or off[0] > TOLERANCE:
-        yield sheet.finding(11, figure.id, "does not lead to its place")
+        yield "does not lead to its place"
 
 
 def _along(facts: LayoutFacts, run: str, end: str, exact: Fraction) -> Fraction:

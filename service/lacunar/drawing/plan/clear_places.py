@@ -4,7 +4,7 @@ The paper is cut into square cells, each listing the lines and texts that touch 
 asks only what is near it.
 """
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from math import cos, floor, pi, sin
 
@@ -21,6 +21,7 @@ from lacunar.drawing.elements import (
     Text,
     walk,
 )
+from lacunar.drawing.hatching import box_corners
 from lacunar.drawing.typeface import Typeface
 
 CELL = 8.0
@@ -49,6 +50,17 @@ class Box:
         """The rectangle of a size about its center."""
         x, y = width / 2, height / 2
         return cls(center.x - x, center.y - y, center.x + x, center.y + y)
+
+    @classmethod
+    def around(cls, points: Sequence[Pt]) -> "Box":
+        """The smallest one about points."""
+        xs, ys = [at.x for at in points], [at.y for at in points]
+        return cls(min(xs), min(ys), max(xs), max(ys))
+
+    @property
+    def corners(self) -> tuple[Pt, ...]:
+        """Its corners, in order about it."""
+        return box_corners(self.left, self.top, self.right - self.left, self.bottom - self.top)
 
     @property
     def middle(self) -> Pt:

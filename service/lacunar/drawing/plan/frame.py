@@ -95,8 +95,15 @@ class PlanFrame:
         A piece that ends at a clear line goes on to the wall itself; in a grid that follows the
         walls it is told as far as it goes.
         """
-        at, other = self.on_paper(face.at_start.value), on.other
-        start, end = piece.start.value, piece.end.value
+        ends = (piece.start.value, piece.end.value)
+        return self.line_ends(on, self.on_paper(face.at_start.value), ends)
+
+    def line_ends(self, on: RunName, at: float, ends: tuple[Length, Length]) -> tuple[float, float]:
+        """Where a line `at` so far along a run starts and ends along the other [mm of paper].
+
+        One that ends at a clear line goes on to the wall itself.
+        """
+        (start, end), other = ends, on.other
         if self.layout.followed is not None:
             return self.on_paper(start), self.on_paper(end)
         return (

@@ -10,19 +10,19 @@ from lacunar.drawing.annotation import (
     Tag,
     headed_parts,
     paragraph_blocks,
-    wrapped,
 )
-from lacunar.drawing.elements import Circle, Element, Fill, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.elements import Circle, Element, Fill, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.plan.columns import column_sign
+from lacunar.drawing.plan.directions import direction_of, double_arrow
 from lacunar.drawing.sheets.board_notes import board_notes, tapered_notes
 from lacunar.drawing.sheets.item_legend import item_entries, item_symbol
 from lacunar.drawing.sheets.level_tables import level_notes
 from lacunar.drawing.sheets.moulding_notes import crown_notes
 from lacunar.drawing.sheets.outline_tables import outline_notes
+from lacunar.drawing.sheets.plan_key import KeyEntry, key_row
 from lacunar.drawing.sheets.survey_tables import survey_notes
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_of, double_arrow
 from lacunar.drawing.views.reflected_ceiling_plan.stations import cross
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
@@ -31,7 +31,6 @@ from lacunar.measure.length import ZERO
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
 
-SYMBOL_WIDTH = 16.0
 LISTED = 4
 # More sizes than these are a list, which belongs in a table.
 LISTED_SIZES = 3
@@ -94,17 +93,10 @@ def legend(layout: Layout, column: ColumnSpace, typeface: Typeface) -> tuple[Blo
 
 
 def _legend_row(entry: LegendEntry, layout: Layout, width: float, typeface: Typeface) -> Block:
-    lines = wrapped(entry.meaning, width - SYMBOL_WIDTH - 2.0, typeface)
-    height = max(6.8, style.LINE_PITCH * len(lines) + 1.0)
-    middle = Pt(SYMBOL_WIDTH / 2 - 0.8, height / 2)
-    first = middle.y - style.LINE_PITCH * (len(lines) - 1) / 2 + style.TEXT / 2
-    words = tuple(
-        Text(Pt(SYMBOL_WIDTH + 1.0, first + style.LINE_PITCH * n), line, style.TEXT)
-        for n, line in enumerate(lines)
-    )
-    symbol = _symbol(entry.name, middle, layout, typeface)
-    row = Group("legend-row", (*symbol, *words), data={"entry": entry.name})
-    return Block(width, height, (row,))
+    def sign(middle: Pt) -> tuple[Element, ...]:
+        return _symbol(entry.name, middle, layout, typeface)
+
+    return key_row("legend", KeyEntry(entry.name, entry.meaning, sign), width, typeface)
 
 
 def _symbol(name: str, middle: Pt, layout: Layout, typeface: Typeface) -> tuple[Element, ...]:

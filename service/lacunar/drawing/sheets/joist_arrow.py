@@ -11,12 +11,15 @@ REACH = 9.0
 GAP = 2.5
 
 
-def joist_arrow(joists: Joists, wording: SheetWording, typeface: Typeface) -> Block:
+def joist_arrow(
+    joists: Joists, wording: SheetWording, typeface: Typeface, *, drawn: bool = False
+) -> Block:
     """An arrow with two heads along the joists as they lie on the plan, and their places in words.
 
-    It stands clear of the ceiling, so that it cannot be taken for a joist.
+    It stands clear of the ceiling, so that it cannot be taken for a joist. `drawn` is whether the
+    plan has the joists themselves.
     """
-    lines = joist_words(joists, wording)
+    lines = joist_words(joists, wording, drawn=drawn)
     middle = Pt(REACH / 2, REACH / 2)
     ends = (middle.moved(-REACH / 2, 0), middle.moved(REACH / 2, 0))
     if joists.parallel_to is RunName.WIDTH:
@@ -42,11 +45,11 @@ def joist_arrow(joists: Joists, wording: SheetWording, typeface: Typeface) -> Bl
     return Block(width, REACH, (group,))
 
 
-def joist_words(joists: Joists, wording: SheetWording) -> tuple[str, str]:
+def joist_words(joists: Joists, wording: SheetWording, *, drawn: bool = False) -> tuple[str, str]:
     """What the joists are, how far apart, which way they run, and where the first one is."""
     name = "TRUSSES" if joists.kind is JoistKind.TRUSS else "JOISTS"
     spacing, first = wording.size(joists.spacing), wording.detail(joists.first)
     return (
         f"{name} {spacing} OC, ALONG {joists.parallel_to.value.upper()}",
-        f"FIRST CENTER {first} FROM {START_WALL[joists.on]}; NOT DRAWN",
+        f"FIRST CENTER {first} FROM {START_WALL[joists.on]}; {'DASHED' if drawn else 'NOT DRAWN'}",
     )

@@ -12,6 +12,7 @@ from fractions import Fraction
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.sheets import blocks as side_blocks
+from lacunar.drawing.sheets.beside_plan import BAR_GAP, side_by_side
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
 from lacunar.drawing.sheets.level_tables import level_tables
@@ -54,7 +55,6 @@ from lacunar.measure.length import Length
 
 PLAN_PAD = 4.0
 TITLE_GAP = 5.0
-BAR_GAP = 18.0
 LARGEST_PLAN = 2
 SMALLEST_PLAN = 200
 SMALLEST_SECTION = 100
@@ -167,10 +167,10 @@ def _under(sheets: SheetSource, plan: MeasuredPlan, *, continued: bool) -> Block
     joists = sheets.layout.ceiling.room.joists
     if joists:
         arrow = joist_arrow(joists, sheets.wording, sheets.typeface)
-        bar = _side_by_side(arrow, bar, plan.width - title.width - BAR_GAP) or stacked(
+        bar = side_by_side(arrow, bar, plan.width - title.width - BAR_GAP) or stacked(
             (arrow, bar), TITLE_GAP
         )
-    return _side_by_side(title, bar, plan.width) or stacked((title, bar), 2.0)
+    return side_by_side(title, bar, plan.width) or stacked((title, bar), 2.0)
 
 
 def _titled_size(plan: MeasuredPlan, under: Block) -> tuple[float, float]:
@@ -188,18 +188,6 @@ def _titled(view: PlanView, under: Block) -> PlanView:
             lower.width + 2 * PLAN_PAD, lower.height + 2 * PLAN_PAD, lower.at(PLAN_PAD, PLAN_PAD)
         ),
     )
-
-
-def _side_by_side(left: Block, right: Block, width: float) -> Block | None:
-    """Two blocks in a row at most `width` [mm] wide, on one bottom line; None if it has no room."""
-    if left.width + BAR_GAP + right.width > width:
-        return None
-    height = max(left.height, right.height)
-    places = (
-        *left.at(0, height - left.height),
-        *right.at(left.width + BAR_GAP, height - right.height),
-    )
-    return Block(left.width + BAR_GAP + right.width, height, places)
 
 
 def _arrangements(

@@ -1,20 +1,20 @@
 """Sheet Z-102: the setting-out plan for the crew that snaps its lines on the floor."""
 
 from collections.abc import Iterator
-from dataclasses import replace
 from math import floor
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.ordinates import RunningPlan
+from lacunar.drawing.sheets.beside_plan import PlanAtScale, fitted_plan, pages_beside
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
-from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
-from lacunar.drawing.sheets.placing import FRAME_PAD, beside, column_width, frame_box
+from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
+from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
-from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
 from lacunar.drawing.views.setting_out import (
     FiguresDoNotFit,
-    SettingOut,
     setting_out,
     setting_out_plan,
 )
@@ -25,9 +25,6 @@ from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
 
-PAD = 4.0
-TITLE_GAP = 5.0
-LARGEST, SMALLEST = 2, 200
 OFFSET = {Units.INCH: Length.of_inches(12), Units.MILLIMETER: Length.of_millimeters(300)}
 """How far the line that all is squared to is snapped off its wall, clear of what lies along it."""
 
@@ -37,35 +34,25 @@ def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
 
     Errors: `PaperTooSmall` where no scale does.
     """
-    title = title_block(source.fields, column_width(source.size), source.typeface)
-    arrangement = beside(frame_box(source.size), 1, tuple(_blocks(source)), title)
-    area = arrangement.plan_area
-    plan, block = _drawn(source, area.width, area.height)
-    x = area.left + (area.width - block.width) / 2
-    y = area.top + (area.height - block.height) / 2
-    fields = replace(source.fields, scale=plan.scale.text)
-    corner = arrangement.placed[-1]
-    page = Page(fields, (*block.at(x, y), *placed_blocks(arrangement)), (corner.x, corner.y))
-    return (page, *table_pages(source, arrangement.left_over, 2))
+
+    def at_scale(scale: Scale) -> PlanAtScale:
+        plan = setting_out(source.layout, scale, source.wording, source.typeface)
+
+        def drawn() -> Block | None:
+            try:
+                return setting_out_plan(plan, 1, source.wording, source.typeface)
+            except FiguresDoNotFit:
+                return None
+
+        return PlanAtScale(plan.width, plan.height, _under(source, plan), drawn)
+
+    plan = fitted_plan(source, at_scale)
+    if plan is None:
+        raise PaperTooSmall("The running dimensions of the setting-out plan have no room.")
+    return pages_beside(source, plan, tuple(_blocks(source)), "setting-out")
 
 
-def _drawn(source: SheetSource, width: float, height: float) -> tuple[SettingOut, Block]:
-    wording, typeface = source.wording, source.typeface
-    for scale in source.scales(smallest=SMALLEST, largest=LARGEST):
-        plan = setting_out(source.layout, scale, wording, typeface)
-        under = _under(source, plan)
-        tall = plan.height + TITLE_GAP + under.height + 2 * PAD
-        if max(plan.width, under.width) + 2 * PAD > width or tall > height:
-            continue
-        try:
-            drawn = setting_out_plan(plan, 1, wording, typeface)
-        except FiguresDoNotFit:
-            continue
-        return plan, stacked((drawn, under), TITLE_GAP)
-    raise PaperTooSmall("The running dimensions of the setting-out plan have no room.")
-
-
-def _under(source: SheetSource, plan: SettingOut) -> Block:
+def _under(source: SheetSource, plan: RunningPlan) -> Block:
     notes = (
         source.wording.unit_note,
         "RUNNING DIMENSIONS FROM THE START WALL AT EACH END",

@@ -52,10 +52,10 @@ def backing_lines(task: LineTask) -> Iterator[BackingLine]:
 
 def backing_stretches(
     beam: Beam | WallBeam, profile: BeamProfile
-) -> Iterator[tuple[Side, tuple[Clear, ...]]]:
-    """Turn a beam into the clear lengths of each of its lines, whatever they are fixed to."""
-    for side, _ in _positions(beam, profile):
-        yield side, tuple(_beside_member(_clears(beam), beam, side))
+) -> Iterator[tuple[Side, LengthFigure, tuple[Clear, ...]]]:
+    """Turn a beam into its lines, whatever they are fixed to: side, middle and clear lengths."""
+    for side, middle in _positions(beam, profile):
+        yield side, middle, tuple(_beside_member(_clears(beam), beam, side))
 
 
 def _positions(beam: Beam | WallBeam, profile: BeamProfile) -> Iterator[tuple[Side, LengthFigure]]:

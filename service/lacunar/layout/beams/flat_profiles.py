@@ -49,6 +49,7 @@ def build_flat(order: ProfileOrder, flat: Flat, stack: PanelStack) -> BeamProfil
         inside_width=None,
         inside_depth=None,
         girth=girth(order, stack),
+        backing_offset=None,
         reveal=ZERO if soffit else flat.reveal,
         overhang=ZERO if soffit else flat.overhang,
         parts=parts,

@@ -27,6 +27,12 @@ BOTTOM_UNDER_ONE_SIDE = Rule(
     "width + overhang - reveal",
 )
 BOTTOM_MITRED = Rule("mitred bottom: as wide as the beam", "width")
+BACKING_OFFSET = Rule(
+    "from a finished face in to the backing: the side and half the play", "side + allowance / 2"
+)
+BACKING_OFFSET_AT_WALL = Rule(
+    "from the finished face in to the backing at a wall: the side and the play", "side + allowance"
+)
 OVERALL = Rule("width over all: the wider of the sides and the bottom", "max(width, bottom)")
 SIDE_TO_EDGE = Rule(
     "side: from the ceiling, or the panel above it, to the lowest edge",
@@ -98,6 +104,17 @@ def backing_width(order: ProfileOrder) -> LengthFigure:
     return rule.gives(
         width - side * order.sides - allowance, width=width, side=side, allowance=allowance
     )
+
+
+def backing_offset(order: ProfileOrder) -> LengthFigure:
+    """From a finished face in to the backing behind its side [length].
+
+    Formula: t + allowance / 2; at a wall, where all the play is at one side, t + allowance.
+    """
+    side, allowance = order.box.sides.thickness, order.box.allowance
+    if order.sides > 1:
+        return BACKING_OFFSET.gives(side + allowance / 2, side=side, allowance=allowance)
+    return BACKING_OFFSET_AT_WALL.gives(side + allowance, side=side, allowance=allowance)
 
 
 def bottom_width(order: ProfileOrder) -> LengthFigure:

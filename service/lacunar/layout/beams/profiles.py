@@ -6,6 +6,7 @@ from lacunar.layout.beams.flat_profiles import build_flat
 from lacunar.layout.beams.profile_faults import shape_faults
 from lacunar.layout.beams.profile_sizes import (
     ProfileOrder,
+    backing_offset,
     backing_width,
     bottom_width,
     exposed_side,
@@ -35,6 +36,8 @@ def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
     if order.family.flat is not None:
         return build_flat(order, order.family.flat, stack)
     refuse([] if soffit else list(shape_faults(order, stack)))
+    parts = () if soffit else _parts(order, stack)
+    backed = any(part.name == "backing" for part in parts)
     return BeamProfile(
         id="",
         kind=order.kind,
@@ -48,9 +51,10 @@ def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
         inside_width=order.width if soffit else inside_width(order),
         inside_depth=order.drop if soffit else inside_depth(order, stack),
         girth=girth(order, stack),
+        backing_offset=backing_offset(order) if backed else None,
         reveal=ZERO if soffit else order.box.reveal,
         overhang=ZERO if soffit else order.box.overhang,
-        parts=() if soffit else _parts(order, stack),
+        parts=parts,
         used_by=(),
     )
 

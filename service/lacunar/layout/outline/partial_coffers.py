@@ -1,6 +1,6 @@
 """Coffers that walls cut: their sides, the crown in them, and what fills them."""
 
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import combinations, pairwise
 
@@ -74,6 +74,7 @@ def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
     length = width = None
     if panel.kind is PanelKind.SHEET_GOODS:
         length, width = (_panel(panel, reach[run], filling, run) for run in RunName)
+    laid = _laid(panel, reach, filling)
     return PartialCoffer(
         id=cell.id,
         row=cell.row,
@@ -88,10 +89,11 @@ def _coffer(cell: Cell, filling: Filling) -> PartialCoffer:
         reach_width=reach[RunName.WIDTH],
         panel_length=length,
         panel_width=width,
-        courses=tuple(_courses(cell, panel, reach, filling)) if panel.boards else (),
+        courses=tuple(_courses(cell, panel, laid, filling)) if laid else (),
         holes=tuple(PartialHole(tuple(_sides(*hole, filling))) for hole in cell.holes),
         crown_meets=_crown_meets(cell, filling),
         panel_corners=_panel_corners(cell, panel, filling) if length else (),
+        laid=laid,
     )
 
 
@@ -272,18 +274,23 @@ def partial_corners(
     )
 
 
+def _laid(panel: Panel, reach: Mapping[RunName, LengthFigure], filling: Filling) -> Courses | None:
+    """The courses side by side across a cut coffer, as if it were whole."""
+    boards = panel.boards
+    if boards is None:
+        return None
+    run = boards.parallel_to.other
+    across = _panel(panel, reach[run], filling, run)
+    return lay_courses(across, boards.cover, boards.tongue, boards.centered_on)
+
+
 def _courses(
-    cell: Cell,
-    panel: Panel,
-    reach: dict[RunName, LengthFigure],
-    filling: Filling,
+    cell: Cell, panel: Panel, courses: Courses, filling: Filling
 ) -> Iterator[CourseLength]:
     """The boards of a cut coffer, those of one length together, the longest first."""
     boards = panel.boards
     if boards is None:
         return
-    across = _panel(panel, reach[boards.parallel_to.other], filling, boards.parallel_to.other)
-    courses = lay_courses(across, boards.cover, boards.tongue, boards.centered_on)
     lengths: dict[Length, tuple[LengthFigure, int]] = {}
     for figure in _in_courses(cell, panel, boards, courses, filling):
         before = lengths.get(figure.value, (figure, 0))

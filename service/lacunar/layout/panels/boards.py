@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
-from lacunar.layout.board_records import BoardField, BoardLayout, Courses
+from lacunar.layout.board_records import BoardField, BoardLayout, Courses, PanelPlace
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panels.courses import board_foot_factor, lay_courses, lineal_factor
 from lacunar.layout.panels.sheet_goods import (
@@ -13,6 +13,7 @@ from lacunar.layout.panels.sheet_goods import (
     gap_faults,
     measured_sizes,
     panel_sizes,
+    panel_starts,
 )
 from lacunar.layout.panels.wood_movement import board_movement
 from lacunar.layout.records import Coffer, ElementKind
@@ -29,6 +30,7 @@ THROUGH_FIELD = Rule(
     "through boards: between walls, soffits and members, less a gap at each edge",
     "far - near - 2 * gap",
 )
+THROUGH_START = Rule("where through boards start: a gap in from what they start at", "near + gap")
 OVERALL = Rule("whole width of a board: its cover and its tongue", "cover + tongue")
 FIELDS = Rule("fields of this size", "fields")
 BOARDS = Rule("boards: the courses of every field", "fields * courses")
@@ -38,10 +40,11 @@ COVERAGE = Rule("by the rule of coverage: area over cover", "fields * length * a
 
 @dataclass(frozen=True, slots=True)
 class _Span:
-    """A stretch of a run that boards fill or lie along, and its coffers (rows or columns)."""
+    """A stretch of a run that boards fill or lie along, its rows or columns, and its start."""
 
     size: LengthFigure
     coffers: tuple[int, ...]
+    start: LengthFigure
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,10 +57,11 @@ class _Size:
 
 @dataclass(frozen=True, slots=True)
 class _Laid:
-    """Boards of one length, and their courses."""
+    """Boards of one length, their courses, and where each field of them starts."""
 
     length: LengthFigure
     courses: Courses
+    places: tuple[PanelPlace, ...]
 
 
 def board_layout(
@@ -112,7 +116,8 @@ def board_layout(
 def _spans(panel: Panel, boards: Boards, run: PanelRun) -> list[_Span]:
     if boards.run is BoardRun.THROUGH:
         return list(_through(run.divided.stretches, panel.gap))
-    return [_Span(size, (number,)) for number, size in enumerate(panel_sizes(panel, run), start=1)]
+    sized = zip(panel_sizes(panel, run), panel_starts(panel, run), strict=True)
+    return [_Span(size, (number,), start) for number, (size, start) in enumerate(sized, start=1)]
 
 
 def _through(stretches: Sequence[Stretch], gap: Length) -> Iterator[_Span]:
@@ -138,7 +143,9 @@ def _through(stretches: Sequence[Stretch], gap: Length) -> Iterator[_Span]:
 
 def _span(near: LengthFigure, far: LengthFigure, gap: Length, coffers: Sequence[int]) -> _Span:
     size = far.value - near.value - gap * 2
-    return _Span(THROUGH_FIELD.gives(size, far=far.value, near=near.value, gap=gap), tuple(coffers))
+    reach = THROUGH_FIELD.gives(size, far=far.value, near=near.value, gap=gap)
+    start = THROUGH_START.gives(near.value + gap, near=near.value, gap=gap)
+    return _Span(reach, tuple(coffers), start)
 
 
 def _fields(
@@ -160,7 +167,10 @@ def _fields(
         inside = tuple(
             ids[column, row] for a, u in group for row in u.coffers for column in a.coffers
         )
-        yield _field(boards, laid, inside, len(group))
+        places = tuple(
+            PanelPlace(ids[a.coffers[0], u.coffers[0]], a.start, u.start) for a, u in group
+        )
+        yield _field(boards, laid, inside, places)
 
 
 def _with_measured(
@@ -177,10 +187,13 @@ def _with_measured(
     if boards is None or not taken:
         yield from fields
         return
+    planned: dict[str, PanelPlace] = {}
     for field in fields:
+        planned |= {place.coffer: place for place in field.places}
         rest = tuple(coffer for coffer in field.coffers if coffer not in taken)
         if rest:
-            yield _filled(boards, _Laid(field.length, field.courses), rest, len(rest))
+            places = tuple(planned[coffer] for coffer in rest)
+            yield _filled(boards, _Laid(field.length, field.courses, places), rest)
     refuse(gap_faults(panel, [size for pair in taken.values() for size in pair]))
     tapered = {each.coffer: (each, laid) for each, laid in measured.tapered_boards}
     for coffer, (length, width) in taken.items():
@@ -188,20 +201,23 @@ def _with_measured(
             each, laid = tapered[coffer]
             cut_from = [course.cut_from for course in each.courses]
             longest = max(cut_from, key=lambda figure: figure.value)
-            yield _filled(boards, _Laid(longest, laid), (coffer,), 1)
+            yield _filled(boards, _Laid(longest, laid, (planned[coffer],)), (coffer,))
             continue
         lies_along = boards.parallel_to is RunName.LENGTH
         size = _Size(length, width) if lies_along else _Size(width, length)
-        yield _field(boards, size, (coffer,), 1)
+        yield _field(boards, size, (coffer,), (planned[coffer],))
 
 
-def _field(boards: Boards, size: _Size, coffers: tuple[str, ...], fields: int) -> BoardField:
+def _field(
+    boards: Boards, size: _Size, coffers: tuple[str, ...], places: tuple[PanelPlace, ...]
+) -> BoardField:
     laid = lay_courses(size.across, boards.cover, boards.tongue, boards.centered_on)
-    return _filled(boards, _Laid(size.length, laid), coffers, fields)
+    return _filled(boards, _Laid(size.length, laid, places), coffers)
 
 
-def _filled(boards: Boards, laid: _Laid, coffers: tuple[str, ...], fields: int) -> BoardField:
+def _filled(boards: Boards, laid: _Laid, coffers: tuple[str, ...]) -> BoardField:
     length, across = laid.length.value, laid.courses.across.value
+    fields = len(laid.places)
     count = fields * laid.courses.courses.value
     approximate = laid.length.approximate
     return BoardField(
@@ -220,6 +236,7 @@ def _filled(boards: Boards, laid: _Laid, coffers: tuple[str, ...], fields: int) 
             across=across,
             cover=boards.cover,
         ),
+        places=laid.places,
     )
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from itertools import chain
 
 from lacunar.layout.backing_records import JoistLines
-from lacunar.layout.board_records import Courses
+from lacunar.layout.board_records import Courses, PanelPlace
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.opening_records import MeasuredOpening, TaperedField, TaperedPanel
 from lacunar.layout.panels.seams import JoistsAbove, SheetLay, lay_sheets
@@ -26,6 +26,10 @@ PANEL_BETWEEN_SIDES = Rule(
 PANEL_PAST_SIDES = Rule(
     "panel past the beam faces: the opening and what it reaches past each, less a gap at each edge",
     "opening + past_near + past_far - 2 * gap",
+)
+PANEL_START = Rule(
+    "where a panel starts: at the face, less what it reaches past it, and a gap in",
+    "near - past_near + gap",
 )
 
 
@@ -96,11 +100,15 @@ def panels(
     for coffer in coffers:
         length, width = (size.value for size in sizes[coffer.id])
         at = {RunName.LENGTH: coffer.column - 1, RunName.WIDTH: coffer.row - 1}
-        above = {name: JoistsAbove(starts[name][at[name]], runs[name].joists) for name in RunName}
+        above = {
+            name: JoistsAbove(starts[name][at[name]].value, runs[name].joists) for name in RunName
+        }
         lay = lay_sheets((length, width), panel, above)
         key = (coffer.id,) if coffer.id in taken else (length, width, lay.alike)
         groups.setdefault(key, (lay, []))[1].append(coffer)
-    return tuple(_fit(lay, group, sizes[group[0].id]) for lay, group in groups.values())
+    return tuple(
+        _fit(lay, panel_places(group, starts), sizes[group[0].id]) for lay, group in groups.values()
+    )
 
 
 def measured_sizes(
@@ -131,12 +139,12 @@ def measured_sizes(
 
 
 def _fit(
-    lay: SheetLay, group: Sequence[Coffer], sizes: tuple[LengthFigure, LengthFigure]
+    lay: SheetLay, places: tuple[PanelPlace, ...], sizes: tuple[LengthFigure, LengthFigure]
 ) -> PanelFit:
     """The panel of coffers of one size and with one set of seams."""
     length, width = sizes
     return PanelFit(
-        coffers=tuple(coffer.id for coffer in group),
+        coffers=tuple(place.coffer for place in places),
         length=length,
         width=width,
         long_edge=lay.long_edge,
@@ -144,6 +152,21 @@ def _fit(
         seams_along_length=lay.along_length,
         seams_along_width=lay.along_width,
         seam_bearings=lay.bearings,
+        places=places,
+    )
+
+
+def panel_places(
+    coffers: Sequence[Coffer], starts: Mapping[RunName, Sequence[LengthFigure]]
+) -> tuple[PanelPlace, ...]:
+    """Where the panel of each coffer starts, by where those of its column and row do."""
+    return tuple(
+        PanelPlace(
+            coffer.id,
+            starts[RunName.LENGTH][coffer.column - 1],
+            starts[RunName.WIDTH][coffer.row - 1],
+        )
+        for coffer in coffers
     )
 
 
@@ -172,13 +195,18 @@ def panel_sizes(panel: Panel, run: PanelRun) -> list[LengthFigure]:
     ]
 
 
-def panel_starts(panel: Panel, run: PanelRun) -> list[Length]:
+def panel_starts(panel: Panel, run: PanelRun) -> list[LengthFigure]:
     """Where panels start along a run, from the datum [length], in each of its coffers in order."""
     coffers = (each for each in run.divided.stretches if each.kind is ElementKind.COFFER)
     return [
-        coffer.near.value - past[0] + panel.gap
-        for coffer, past in zip(coffers, _pasts(panel.seat, run), strict=True)
+        _start(coffer.near, past, panel.gap)
+        for coffer, (past, _) in zip(coffers, _pasts(panel.seat, run), strict=True)
     ]
+
+
+def _start(near: LengthFigure, past: Length, gap: Length) -> LengthFigure:
+    tell = PANEL_START.approximates if near.approximate else PANEL_START.gives
+    return tell(near.value - past + gap, near=near.value, past_near=past, gap=gap)
 
 
 def _size(panel: Panel, opening: Length, past: tuple[Length, Length]) -> LengthFigure:

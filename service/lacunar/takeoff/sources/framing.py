@@ -60,7 +60,7 @@ def _stretches(source: Source) -> Iterator[_Stretch]:
     walls = (beam for beam in layout.wall_beams if beam.kind is not WallKind.SOFFIT)
     every: tuple[Beam | WallBeam, ...] = (*layout.beams, *walls)
     for beam in every:
-        for side, clears in backing_stretches(beam, layout.profile_of[beam.id]):
+        for side, _, clears in backing_stretches(beam, layout.profile_of[beam.id]):
             for clear in clears:
                 yield _Stretch(beam.id, side, clear.start.value, clear.end.value)
 

@@ -13,12 +13,16 @@ from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.clear_places import Occupied
 from lacunar.drawing.plan.control_line import control_line
 from lacunar.drawing.plan.datum_mark import datum_mark
+from lacunar.drawing.plan.directions import direction_arrows
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.id_places import IdPlace
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.ceiling import ceiling_elements
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace, coffer_id_places
+from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
+    all_seen_boxes,
+    coffer_id_places,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.columns import column_names
-from lacunar.drawing.views.reflected_ceiling_plan.directions import direction_arrows
 from lacunar.drawing.views.reflected_ceiling_plan.feature_names import feature_names
 from lacunar.drawing.views.reflected_ceiling_plan.inner_tags import inner_tags
 from lacunar.drawing.views.reflected_ceiling_plan.item_ids import item_ids
@@ -114,7 +118,8 @@ def _in_coffers(
     ids = coffer_id_places(frame, (full, bare), typeface)
     for busy in (full, bare):
         busy.add(place.drawn(typeface) for place in ids.values())
-    return ids, direction_arrows(frame, ids, (full, bare), typeface)
+    boxes = all_seen_boxes(frame)
+    return ids, direction_arrows(frame.layout, boxes, ids, (full, bare), typeface)
 
 
 def _signs_and_names(

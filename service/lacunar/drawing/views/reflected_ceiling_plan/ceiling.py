@@ -6,9 +6,9 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.plan.columns import column_groups
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.id_places import IdPlace
 from lacunar.drawing.plan.walls import wall_groups
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
 from lacunar.drawing.views.reflected_ceiling_plan.following import (
     followed_centers,

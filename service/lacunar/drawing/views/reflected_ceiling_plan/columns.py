@@ -10,9 +10,8 @@ from lacunar.drawing.plan.clear_places import (
     place_label,
 )
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.rings import on_paper, room_on_paper
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper
-from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
 from lacunar.layout.outline_records import RoomColumn
 
 LONGEST_NAME = 20.0

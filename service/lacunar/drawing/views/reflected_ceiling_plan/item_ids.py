@@ -10,8 +10,9 @@ from collections.abc import Sequence
 from lacunar.drawing.elements import Element, Group
 from lacunar.drawing.plan.clear_places import Label, Occupied, place_label
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.rings import room_on_paper
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol, room_on_paper
+from lacunar.drawing.views.reflected_ceiling_plan.items import PlacedSymbol
 
 ALIKE_WITH_LEADERS = 12
 """Of more items alike, those without room for an id are left without: leaders would hide them."""

@@ -10,12 +10,12 @@ from lacunar.drawing.elements import Element, Group, Pt, Segments
 from lacunar.drawing.hatching import box_corners
 from lacunar.drawing.plan.clear_places import Box, Occupied
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.rings import room_on_paper
 from lacunar.drawing.views.reflected_ceiling_plan.item_symbols import LEAST, Symbol
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import CeilingItem
 from lacunar.layout.records import Point
 from lacunar.measure.length import ZERO
-from lacunar.model.room import RunName
 
 SEEN_APART = 0.5
 """A clearance less than this on paper [mm] would only thicken the symbol's line."""
@@ -88,10 +88,3 @@ def _clearance(frame: PlanFrame, item: CeilingItem, center: Pt) -> tuple[Segment
     corners = box_corners(first_x, first_y, last_x - first_x, last_y - first_y)
     lines = tuple(zip(corners, (*corners[1:], corners[0]), strict=True))
     return (Segments(lines, style.CLEARANCE),)
-
-
-def room_on_paper(frame: PlanFrame) -> Box:
-    """The upright rectangle about the room between its finished walls, as drawn."""
-    (left, right), (low, high) = (frame.reach(run) for run in RunName)
-    origin = frame.origin
-    return Box(origin.x + left, origin.y - high, origin.x + right, origin.y - low)

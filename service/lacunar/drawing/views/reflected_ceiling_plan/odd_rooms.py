@@ -8,13 +8,10 @@ from collections.abc import Iterator, Mapping
 from lacunar.drawing import style
 from lacunar.drawing.elements import Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.id_places import IdPlace
+from lacunar.drawing.plan.rings import on_paper, rings_on_paper
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import (
-    on_paper,
-    rings_on_paper,
-    seen_rings,
-)
+from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_rings
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.outline_records import BeamSpan, PartialSide
 from lacunar.layout.records import Beam, BeamPiece

@@ -14,8 +14,8 @@ from lacunar.drawing.plan.clear_places import (
     place_label,
 )
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.rings import room_on_paper
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.level_records import StationLevel
 from lacunar.layout.records import Point

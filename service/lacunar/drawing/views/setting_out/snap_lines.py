@@ -2,16 +2,14 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from math import dist
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.run_ends import End, RunEnd
+from lacunar.drawing.plan.ordinates import ENDS, place_at_wall
+from lacunar.drawing.run_ends import End
 from lacunar.layout.records import Beam, Mark, MarkKind, Point
-from lacunar.measure.length import Length
-from lacunar.model.room import END_WALL, START_WALL, RunName
+from lacunar.model.room import RunName
 
-ENDS: tuple[End, End] = ("start", "end")
 Key = tuple[str, str]
 
 
@@ -76,22 +74,3 @@ def _parts(
         if wall.beam == marks[0].of and wall.face_start and wall.face_end:
             start, end = wall.face_start, wall.face_end
             yield frame.point(Point(start.x, start.y)), frame.point(Point(end.x, end.y))
-
-
-def place_at_wall(frame: PlanFrame, run: RunName, end: End, place: Length) -> Pt:
-    """Where a place along a run, told from its start wall at an end, meets the wall there."""
-    wall = (START_WALL if end == "start" else END_WALL)[run.other]
-    if frame.layout.followed is not None:
-        return _along_wall(frame, run, wall, frame.on_paper(place))
-    at = frame.on_paper(place - RunEnd.of(frame.layout, run, end).before)
-    return frame.along(run, at, frame.face_at(wall, run.other, at))
-
-
-def _along_wall(frame: PlanFrame, run: RunName, wall: str, far: float) -> Pt:
-    """So far along a wall from the corner next the start wall of the run [mm]."""
-    corners = [frame.point(corner) for corner in frame.wall_ends(wall)]
-    lowest = min if run is RunName.LENGTH else max
-    start = lowest(corners, key=lambda at: at.x if run is RunName.LENGTH else at.y)
-    (end,) = (corner for corner in corners if corner != start)
-    share = far / dist((start.x, start.y), (end.x, end.y))
-    return start.moved((end.x - start.x) * share, (end.y - start.y) * share)

@@ -12,15 +12,8 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.plan.clear_places import Box, Occupied
-from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.id_places import IdPlace, first_free
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
-    IdPlace,
-    first_free,
-    seen_box,
-    seen_sizes,
-)
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
 
@@ -61,7 +54,8 @@ def direction_of(layout: Layout) -> RunName | None:
 
 
 def direction_arrows(
-    frame: PlanFrame,
+    layout: Layout,
+    boxes: Mapping[str, Box],
     ids: Mapping[str, IdPlace],
     busy: Sequence[Occupied],
     typeface: Typeface,
@@ -71,16 +65,13 @@ def direction_arrows(
     `busy` is what arrows keep clear of, `ids` of coffers among it; where no coffer has room then,
     the next of them counts. Errors: `TagsDoNotFit` where still none has.
     """
-    run = direction_of(frame.layout)
+    run = direction_of(layout)
     if run is None:
         return ()
-    seen = seen_sizes(frame)
-    boxes = {coffer.id: seen_box(frame, coffer, seen) for coffer in frame.layout.coffers}
-    boxes |= seen_boxes(frame)
     spaces = [(coffer, box, ids[coffer].tag.size(typeface)) for coffer, box in boxes.items()]
     for taken in busy:
         places = ((coffer, _place(box, label, run, taken)) for coffer, box, label in spaces)
-        found = tuple(_arrow(frame, coffer, place, run) for coffer, place in places if place)
+        found = tuple(_arrow(layout, coffer, place, run) for coffer, place in places if place)
         if found:
             return found
     raise TagsDoNotFit("an arrow along the boards or grain")
@@ -121,10 +112,10 @@ def _extent(length: float, run: RunName) -> tuple[float, float]:
     return (length, across) if run is RunName.LENGTH else (across, length)
 
 
-def _arrow(frame: PlanFrame, coffer: str, place: tuple[Pt, float], run: RunName) -> Group:
+def _arrow(layout: Layout, coffer: str, place: tuple[Pt, float], run: RunName) -> Group:
     """The arrow of a coffer."""
     at, length = place
-    what = "Boards lie" if frame.layout.boards else "Grain lies"
+    what = "Boards lie" if layout.boards else "Grain lies"
     return Group(
         "direction",
         double_arrow(at, length, run),
