@@ -28,7 +28,9 @@ def figures_well_formed(subject: Subject) -> Iterator[Finding]:
     for kind in KINDS:
         for group in sheet.of_kind(kind):
             for lettering in sheet.letterings_in(group):
-                first, bracket, second = lettering.text.partition(" [")
+                # Some figures have the name before them of what they are of.
+                figure = lettering.text.rpartition(": ")[2]
+                first, bracket, second = figure.partition(" [")
                 faults = [_fault(first, units)]
                 if bracket:
                     faults.append(_fault(second.removesuffix("]"), sheet.data["second-units"]))
