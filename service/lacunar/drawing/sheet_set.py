@@ -19,6 +19,7 @@ from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
+from lacunar.drawing.sheets.upright_sheets import elevation_pages, section_pages
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout
@@ -45,6 +46,8 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
+    SheetOfSet(SheetNumber.ELEVATIONS, "Wall elevations", elevation_pages),
+    SheetOfSet(SheetNumber.SECTIONS, "Sections", section_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
 )
 """All sheets in the order of the set."""

@@ -120,6 +120,12 @@ class UprightCut:
         return self.ends[1].at - self.ends[0].at
 
     @property
+    def bays(self) -> tuple["Bay", ...]:
+        """The spaces between all that is cut, from left to right."""
+        start, end = self.ends
+        return tuple(bays(start.at, end.at, (*self.beams, *self.columns)))
+
+    @property
     def profiles(self) -> tuple[BeamProfile, ...]:
         """The profiles that are cut or seen, each once, the deepest first."""
         seen = {beam.profile.id: beam.profile for beam in self.beams}

@@ -7,7 +7,7 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines, falling_lines
 from lacunar.drawing.upright.boards import boards_of
-from lacunar.drawing.upright.cut import Behind, CutBeam, CutColumn, UprightCut, bays
+from lacunar.drawing.upright.cut import Behind, CutBeam, CutColumn, UprightCut
 from lacunar.drawing.upright.paper import (
     BAND,
     CEILING_BAND,
@@ -144,16 +144,9 @@ class DrawnCut:
             data=data,
         )
 
-    def _spaces(self) -> tuple[tuple[Length, Length], ...]:
-        ends = self.cut.ends
-        found = bays(ends[0].at, ends[1].at, (*self.cut.beams, *self.cut.columns))
-        return tuple((bay.near, bay.far) for bay in found)
-
     def _mouldings(self) -> Iterator[Group]:
         """Crown and flat mouldings where they are cut, at both ends of every space."""
-        ends = self.cut.ends
-        things = (*self.cut.beams, *self.cut.columns)
-        for number, bay in enumerate(bays(ends[0].at, ends[1].at, things), start=1):
+        for number, bay in enumerate(self.cut.bays, start=1):
             children: list[Element] = []
             for moulding in cut_mouldings(self.cut, bay):
                 children.extend(cut_board(tuple(self._spot(*spot) for spot in moulding.corners)))
@@ -165,8 +158,8 @@ class DrawnCut:
         thick = panel_stack(self.cut.layout.ceiling.panel).thickness
         if not thick:
             return
-        for number, (near, far) in enumerate(self._spaces(), start=1):
-            line = Polyline((self._spot(near, thick), self._spot(far, thick)), style.CUT)
+        for number, bay in enumerate(self.cut.bays, start=1):
+            line = Polyline((self._spot(bay.near, thick), self._spot(bay.far, thick)), style.CUT)
             data = {"under-mm": decimal_mm(self.cut.height - thick)}
             yield Group("cut-panel", (line,), id=self._id("panel", str(number)), data=data)
 
