@@ -12,14 +12,15 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
+from lacunar.drawing.sheets.elevation_sheet import elevation_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
+from lacunar.drawing.sheets.section_sheet import section_pages
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
-from lacunar.drawing.sheets.upright_sheets import elevation_pages, section_pages
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout

@@ -37,6 +37,7 @@ from lacunar.drawing.sheets.placing import (
     column_width,
     frame_box,
 )
+from lacunar.drawing.sheets.references import references_block
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.survey_tables import survey_tables
 from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
@@ -243,6 +244,7 @@ def _blocks(sheets: SheetSource) -> tuple[Block, ...]:
         *side_blocks.notes(layout, column, wording, typeface),
         *items_table(layout, column, wording, typeface),
         *wall_features_table(layout, column, wording, typeface),
+        *references_block(sheets, column),
     )
 
 

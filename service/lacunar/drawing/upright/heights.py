@@ -76,6 +76,16 @@ class HeightStrings:
         return String(self.run, name, tuple(segments(stops, self.wording)), far=far)
 
 
+def wall_string(
+    view: int, ends: tuple[Named, Named], paper: UprightPaper, wording: SheetWording
+) -> String:
+    """One string of a wall's length, from its left end to its right one."""
+    stops = [
+        Stop(name, paper.on_paper(place), wording.rounded(place), place) for name, place in ends
+    ]
+    return String(f"wall-{view}", "overall", tuple(segments(stops, wording)), far=True)
+
+
 def segments(stops: Sequence[Stop], wording: SheetWording) -> Iterator[Segment]:
     """What is printed from each stop of a string to the next: the difference of their marks."""
     for start, end in pairwise(stops):

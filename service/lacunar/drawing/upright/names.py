@@ -1,6 +1,6 @@
 """Ids of beams under an upright cut, and words in what it leaves clear."""
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -20,6 +20,7 @@ UNDER = 0.5
 CLEAR = 0.8
 FFL = "FFL"
 TRIANGLE = 2.2
+OFF_WALL = 2.5
 
 
 def beam_ids(
@@ -93,6 +94,23 @@ def floor_mark(
             return (Group("level-mark", (Polyline((tip, *sides), style.FINE, closed=True), word)),)
         at += 4.0
     return ()
+
+
+def wall_names(
+    cut: UprightCut, paper: UprightPaper, number: int, busy: Occupied, typeface: Typeface
+) -> Iterator[Group]:
+    """The names of the walls that end a view, inside of them half way up, where there is room."""
+    for end, way in zip(cut.ends, (1, -1), strict=True):
+        if not end.wall:
+            continue
+        tag = Tag("wall", end.wall, end.wall, round=True, key=f"view-{number}-{end.wall}")
+        width, height = tag.size(typeface)
+        face = paper.at(end.at, cut.height / 2)
+        for up in (0.0, 8.0, -8.0, 16.0, -16.0):
+            center = face.moved(way * (width / 2 + OFF_WALL), -up)
+            if busy.is_free(Box.about(center, width + 1.0, height + 1.0)):
+                yield tag.drawn(center, typeface)
+                break
 
 
 def words_in_field(

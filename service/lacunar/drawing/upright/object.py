@@ -6,7 +6,8 @@ from itertools import pairwise
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners, diagonal_lines, falling_lines
-from lacunar.drawing.upright.boards import boards_of
+from lacunar.drawing.section.boards import backing_outline, board_outlines, rectangle_of
+from lacunar.drawing.section.records import Outline
 from lacunar.drawing.upright.cut import Behind, CutBeam, CutColumn, UprightCut
 from lacunar.drawing.upright.paper import (
     BAND,
@@ -15,7 +16,7 @@ from lacunar.drawing.upright.paper import (
     UprightPaper,
     across,
 )
-from lacunar.drawing.upright.trim import cut_mouldings, seen_edges
+from lacunar.drawing.upright.trim import cut_mouldings, section_of, seen_edges
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.measure.length import ZERO, Length
@@ -69,20 +70,22 @@ class DrawnCut:
 
     def _beam(self, beam: CutBeam) -> Group:
         """A beam or wall beam with its boards, and the member in it."""
-        stack = panel_stack(self.cut.layout.ceiling.panel)
+        of, member = section_of(self.cut.layout, beam.profile), beam.member
         children: list[Element] = []
-        for board in boards_of(beam.profile, stack):
-            corners = tuple(self._spot(across(beam, x), down) for x, down in board.corners)
-            if board.kind == "backing":
-                if beam.member is None:
-                    cross = ((corners[0], corners[2]), (corners[1], corners[3]))
-                    children.append(Polyline(corners, style.OBJECT, closed=True))
-                    children.append(Segments(cross, style.HATCH))
-            else:
-                children.extend(cut_board(corners))
-        member = beam.member
-        if member is not None:
-            children.extend(self._member(beam))
+        backing = backing_outline(of)
+        if backing is not None and member is None:
+            corners = self._outline(beam, backing)
+            cross = ((corners[0], corners[2]), (corners[1], corners[3]))
+            children.append(Polyline(corners, style.OBJECT, closed=True))
+            children.append(Segments(cross, style.HATCH))
+        if beam.profile.kind == "soffit":
+            width, drop = beam.profile.finished_width.value, beam.profile.drop.value
+            block = self._outline(beam, rectangle_of(ZERO, ZERO, width, drop))
+            children.append(Segments(falling_lines(block, MEMBER_PITCH), style.HATCH))
+            children.append(Polyline(block, style.CUT, closed=True))
+        for board in (each for found in board_outlines(of).values() for each in found):
+            children.extend(cut_board(self._outline(beam, board)))
+        children.extend(self._member(beam))
         data = {
             "id": beam.id,
             "profile": beam.profile.id,
@@ -94,6 +97,9 @@ class DrawnCut:
         kind = "cut-wall-beam" if beam.at_wall else "cut-beam"
         title = f"{beam.id}, cut"
         return Group(kind, tuple(children), id=self._id("cut", beam.id), title=title, data=data)
+
+    def _outline(self, beam: CutBeam, outline: Outline) -> tuple[Pt, ...]:
+        return tuple(self._spot(across(beam, x), down) for x, down in outline)
 
     def _member(self, beam: CutBeam) -> Iterator[Element]:
         """The structural member in its casing, what is on it already in hidden lines."""

@@ -3,89 +3,76 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from lacunar.drawing.upright.boards import side_edges
-from lacunar.drawing.upright.cut import Bay, Behind, CutBeam, CutColumn, UprightCut
+from lacunar.drawing.section.mouldings import crown_outline, flat_outline
+from lacunar.drawing.section.records import Outline, SectionOf, SectionTrim
+from lacunar.drawing.upright.cut import Bay, Behind, CutBeam, UprightCut
 from lacunar.layout.panel_stack import panel_stack
-from lacunar.measure.length import ZERO, Length
-from lacunar.model.moulding import FlatMoulding, FlatPlace
-
-Corner = tuple[Length, Length]
+from lacunar.layout.records import BeamProfile, Layout
+from lacunar.measure.length import Length
+from lacunar.model.moulding import FlatPlace
 
 
 @dataclass(frozen=True, slots=True)
-class MouldingOutline:
+class CutMoulding:
     """A moulding that is cut: its name, and its corners along the plane and below the ceiling."""
 
     name: str
-    corners: tuple[Corner, ...]
+    corners: Outline
 
 
-def cut_mouldings(cut: UprightCut, bay: Bay) -> Iterator[MouldingOutline]:
+def section_of(layout: Layout, profile: BeamProfile) -> SectionOf:
+    """A profile as a section of it is told: with the panel and the mouldings that meet it."""
+    trim = SectionTrim(layout.mouldings.crown, layout.ceiling.flat_mouldings)
+    return SectionOf(0, profile, (), layout.ceiling.panel, trim)
+
+
+def cut_mouldings(cut: UprightCut, bay: Bay) -> Iterator[CutMoulding]:
     """What is cut of mouldings at both ends of a space; nothing at columns or at no wall."""
     for thing, face, way in ((bay.left, bay.near, 1), (bay.right, bay.far, -1)):
-        edges = _edges(cut, thing, face)
-        for name, corners in _outlines(cut, edges) if edges is not None else ():
-            yield MouldingOutline(name, tuple((face + out * way, down) for out, down in corners))
+        if isinstance(thing, CutBeam):
+            found = _on_side(section_of(cut.layout, thing.profile))
+        elif thing is None and any(end.wall and end.at == face for end in cut.ends):
+            found = _on_wall(cut)
+        else:
+            continue
+        for name, corners in found:
+            yield CutMoulding(name, tuple((face + out * way, down) for out, down in corners))
 
 
 def seen_edges(cut: UprightCut, behind: Behind) -> tuple[Length, ...]:
-    """The edges seen along what is beyond a space, down from the ceiling: boards and mouldings."""
+    """The edges seen along what is beyond a space, down from the ceiling: boards and mouldings.
+
+    Of crown its back is hidden: what is seen are its highest and its lowest edge.
+    """
     if behind.profile is None:
         upper, own = panel_stack(cut.layout.ceiling.panel).thickness, set[Length]()
-        trims = _outlines(cut, (upper, None))
+        trims = _on_wall(cut)
     else:
-        upper, lower = side_edges(behind.profile)
-        own = {lower, behind.profile.drop.value}
-        trims = _outlines(cut, (upper, lower))
-    # Of crown its back is hidden: what is seen are its highest and its lowest edge.
+        of = section_of(cut.layout, behind.profile)
+        upper, lower = of.side_ends
+        own, trims = {lower, behind.profile.drop.value}, _on_side(of)
     for _, corners in trims:
         downs = [down.inches for _, down in corners]
         own |= {Length(min(downs)), Length(max(downs))}
     return tuple(sorted((down for down in own if down > upper), key=lambda down: down.inches))
 
 
-def _edges(
-    cut: UprightCut, thing: CutBeam | CutColumn | None, face: Length
-) -> tuple[Length, Length | None] | None:
-    """Where what is seen of a side starts and ends, down from the ceiling; of a wall, the start."""
-    if isinstance(thing, CutBeam):
-        return side_edges(thing.profile)
-    if thing is None and any(end.wall and end.at == face for end in cut.ends):
-        return panel_stack(cut.layout.ceiling.panel).thickness, None
-    return None
+def _on_side(of: SectionOf) -> Iterator[tuple[str, Outline]]:
+    """Each moulding on a beam's side: out from it and down from the ceiling."""
+    for number, flat in enumerate(of.trim.flats):
+        yield flat.name, flat_outline(of, number)
+    if of.trim.crown is not None:
+        yield "Crown", crown_outline(of, of.trim.crown)
 
 
-def _outlines(
-    cut: UprightCut, edges: tuple[Length, Length | None]
-) -> Iterator[tuple[str, tuple[Corner, ...]]]:
-    """Each moulding on one face: out from it and down from the ceiling.
-
-    None goes along the lower edge of a bare wall, which has none.
-    """
-    upper, lower = edges
-    flats = cut.layout.ceiling.flat_mouldings
-    for number, flat in enumerate(flats):
-        out = _behind(flat.at, flats[:number])
-        if flat.at is FlatPlace.CEILING:
-            top = upper
-        elif lower is not None:
-            top = lower - flat.width
-        else:
-            continue
-        far, bottom = out + flat.thickness, top + flat.width
-        yield flat.name, ((out, top), (far, top), (far, bottom), (out, bottom))
-    crown = cut.layout.mouldings.crown
-    if crown is not None:
-        out = _behind(FlatPlace.CEILING, flats)
-        corners = (
-            (ZERO, crown.drop.value),
-            (crown.projection.value, ZERO),
-            (crown.back_projection.value, ZERO),
-            (ZERO, crown.back_drop.value),
-        )
-        yield "Crown", tuple((out + x, upper + y) for x, y in corners)
-
-
-def _behind(place: FlatPlace, flats: tuple[FlatMoulding, ...]) -> Length:
-    """How far those of the flat mouldings that are at a place stand out."""
-    return sum((flat.thickness for flat in flats if flat.at is place), ZERO)
+def _on_wall(cut: UprightCut) -> Iterator[tuple[str, Outline]]:
+    """Each moulding up against the panel at a bare wall, which has no lower edge for others."""
+    layout = cut.layout
+    panel = panel_stack(layout.ceiling.panel).thickness
+    flats = tuple(f for f in layout.ceiling.flat_mouldings if f.at is FlatPlace.CEILING)
+    of = SectionOf(
+        0, layout.profiles[0], (), layout.ceiling.panel, SectionTrim(layout.mouldings.crown, flats)
+    )
+    lower = panel - of.side_ends[0]
+    for name, corners in _on_side(of):
+        yield name, tuple((out, down + lower) for out, down in corners)

@@ -23,7 +23,7 @@ from lacunar.drawing.upright.along import (
     marks_depth,
 )
 from lacunar.drawing.upright.cut import UprightCut
-from lacunar.drawing.upright.names import beam_ids, floor_mark
+from lacunar.drawing.upright.names import beam_ids, floor_mark, wall_names
 from lacunar.drawing.upright.object import DrawnCut
 from lacunar.drawing.upright.paper import BAND, UprightPaper
 from lacunar.drawing.wording import SheetWording, decimal_mm
@@ -51,12 +51,16 @@ class Hand:
 
 @dataclass(frozen=True, slots=True)
 class Strings:
-    """What is told about a view: heights left and right of it, strings or running marks above."""
+    """What is told about a view: heights left and right of it, strings or running marks above.
+
+    `below` stand under the floor.
+    """
 
     left: tuple[String, ...]
     right: tuple[String, ...] = ()
     above: tuple[String, ...] = ()
     marks: tuple[PlacedMark, ...] = ()
+    below: tuple[String, ...] = ()
 
 
 class UprightView:
@@ -92,7 +96,8 @@ class UprightView:
         )
         high = bare.on_paper(cut.height)
         floor = MARGIN + max(above, over) + high
-        self.height = floor + max(BAND, below) + MARGIN
+        self._below = place_strings(strings.below, typeface)
+        self.height = floor + max(BAND + _reach(self._below), below) + MARGIN
         self.paper = UprightPaper(hand.scale.ratio, left - start, floor)
         self.drawn = DrawnCut(cut, self.paper, hand.number)
 
@@ -108,15 +113,22 @@ class UprightView:
         low, high = self.paper.at(start, ZERO), self.paper.at(end, self.cut.height - lowest)
         return Pt((low.x + high.x) / 2, (low.y + high.y) / 2), high.x - low.x
 
-    def block(self, kind: str, within: Sequence[Element], title: str) -> Block:
-        """The view drawn, with what else stands `within` it, such as doors in its wall."""
+    def named(self, within: Sequence[Element]) -> tuple[Element, ...]:
+        """What is built, what else stands `within` it, such as doors in its wall; and their names.
+
+        In the order in which these find room: ids of beams, the floor's mark, names of walls.
+        """
         typeface, paper, number = self.hand.typeface, self.paper, self.hand.number
-        built = self.drawn.object()
-        about: tuple[Element, ...] = (built, *within)
+        about: tuple[Element, ...] = (self.drawn.object(), *within)
         busy = Occupied(typeface, about)
         ids = beam_ids(self.cut, paper, number, busy, typeface)
         busy.add(ids)
-        about = (*about, *ids, *floor_mark(self.cut, paper, busy, typeface))
+        mark = floor_mark(self.cut, paper, busy, typeface)
+        busy.add(mark)
+        return (*about, *ids, *mark, *wall_names(self.cut, paper, number, busy, typeface))
+
+    def block(self, kind: str, about: Sequence[Element], title: str) -> Block:
+        """The view of a kind with all that is drawn in it, and its strings and marks about it."""
         data = {
             "view": kind,
             "name": self.cut.name,
@@ -127,7 +139,7 @@ class UprightView:
         if self.cut.run is not None and self.cut.at is not None:
             data |= {"run": self.cut.run.value, "at-mm": decimal_mm(self.cut.at)}
         children = (*about, *self._strings(), *self._drawn_marks())
-        group = Group("view", children, id=f"view-{number}", title=title, data=data)
+        group = Group("view", children, id=f"view-{self.hand.number}", title=title, data=data)
         return Block(self.width, self.height, (group,))
 
     def _corners(self) -> tuple[Pt, Pt]:
@@ -142,6 +154,7 @@ class UprightView:
             (self._left, Axis("y", left.x - before, -self.paper.floor)),
             (self._right, Axis("y", right.x + after, -self.paper.floor, far=True)),
             (self._above, Axis("x", left.y, self.paper.left)),
+            (self._below, Axis("x", self.paper.floor + BAND, self.paper.left, far=True)),
         )
         return tuple(
             drawn_string(placed, axis, FIRST_GAP) for strings, axis in axes for placed in strings

@@ -10,7 +10,7 @@ from lacunar.drawing.plan.clear_places import Occupied, text_box
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.upright.along import marks_along
 from lacunar.drawing.upright.elevations import Elevation, InWall
-from lacunar.drawing.upright.heights import HeightStrings
+from lacunar.drawing.upright.heights import HeightStrings, wall_string
 from lacunar.drawing.upright.view import Hand, Strings, UprightView
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.measure.length import ZERO, Length
@@ -37,6 +37,7 @@ class WallElevation:
             left=heights.beside(cut),
             right=(heights.string("heads", named, far=True),) if named else (),
             marks=marks_along(cut, elevation.end, bare) if elevation.end else (),
+            below=(wall_string(hand.number, _corners(elevation), bare, hand.wording),),
         )
         self.view = UprightView(cut, hand, strings)
 
@@ -48,7 +49,14 @@ class WallElevation:
             drawn = _Feature(feature, self).drawn(busy)
             busy.add((drawn,))
             within.append(drawn)
-        return self.view.block("elevation", within, f"Elevation of wall {self.elevation.wall}")
+        about = self.view.named(within)
+        return self.view.block("elevation", about, f"Elevation of wall {self.elevation.wall}")
+
+
+def _corners(elevation: Elevation) -> tuple[tuple[str, Length], tuple[str, Length]]:
+    """Both ends of a wall, by the walls there or as its corners, and how far they are apart."""
+    start, end = elevation.cut.ends
+    return (start.wall or "left corner", ZERO), (end.wall or "right corner", end.at)
 
 
 def _first_with(elevation: Elevation, head: Length) -> str:
@@ -102,15 +110,14 @@ class _Feature:
         """Edges and head; where an end is not told the edges go on a little in hidden lines."""
         top, floor = self.top, self.floor
         told = self.feature.head is not None
+        ends: list[tuple[float, float]] = []
         if self.feature.kind is FeatureKind.WINDOW:
             middle = (top + floor) / 2
-            ends = ((middle, min(middle + NOT_TOLD, floor)),)
+            ends.append((middle, min(middle + NOT_TOLD, floor)))
             floor = middle
-        else:
-            ends = ()
         if not told:
             start = floor - (floor - top) / 2
-            ends = (*ends, (start, max(start - NOT_TOLD, top)))
+            ends.append((start, max(start - NOT_TOLD, top)))
             top = start
         corners = (
             Pt(self.left, floor),
