@@ -4,15 +4,16 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource
 from lacunar.drawing.sheets.upright_titles import (
-    beams_told,
     column_space,
     cut_legend,
     hand_for,
     over_title,
     standard_scales,
     under_view,
+    without_room,
 )
 from lacunar.drawing.sheets.view_pages import VIEW_GAP, TitledView, view_area, view_pages
 from lacunar.drawing.upright.elevations import Elevation, elevations
@@ -20,8 +21,8 @@ from lacunar.drawing.views.wall_elevation import WallElevation
 from lacunar.model.ceiling_items import FeatureKind
 from lacunar.model.drawing import SheetNumber
 
-ROWS = (2, 1)
-"""Views are as large as fits in two rows on a page, or else in one."""
+WORTH_A_ROW = 2
+"""How many times larger views must come out for one row on a page to be better than two."""
 
 
 def elevation_pages(source: SheetSource) -> tuple[Page, ...]:
@@ -33,8 +34,13 @@ def elevation_pages(source: SheetSource) -> tuple[Page, ...]:
     made = [_Made(source, number, wall) for number, wall in enumerate(walls, start=1)]
     scale, fitting = _scale(source, made)
     views = [TitledView(each.name, each.number, scale, each.block(scale)) for each in fitting]
-    left_out = [each.elevation.wall for each in made if each not in fitting]
-    return view_pages(source, views, tuple(_blocks(source, walls, left_out)))
+    notes = list(_notes(walls))
+    for each, view in zip(fitting, views, strict=True):
+        notes.extend(without_room(each.title(), each.elevation.cut, view.block))
+    left_out = [each.title() for each in made if each not in fitting]
+    if left_out:
+        notes.append(f"Not drawn, being longer than this paper at any scale: {listed(left_out)}.")
+    return view_pages(source, views, tuple(_blocks(source, walls, notes)))
 
 
 class _Made:
@@ -49,7 +55,7 @@ class _Made:
     def at(self, scale: Scale) -> tuple[WallElevation, Block]:
         hand = hand_for(self.source, self.number, scale)
         view = WallElevation(self.elevation, hand)
-        return view, under_view(hand, self._title(), tuple(self._notes(view)))
+        return view, under_view(hand, self.title(), tuple(self._notes(view)))
 
     def size(self, scale: Scale) -> tuple[float, float]:
         view, under = self.at(scale)
@@ -61,42 +67,54 @@ class _Made:
         view, under = self.at(scale)
         return over_title(view.drawn(), under)
 
-    def _title(self) -> str:
+    def title(self) -> str:
         part = self.name.removeprefix(f"elevation-{self.elevation.wall}").removeprefix("-")
         return f"WALL {self.elevation.wall}" + (f", PART {part}" if part else "")
 
     def _notes(self, view: WallElevation) -> Iterator[str]:
-        yield from beams_told(self.elevation.cut)
         if not view.view.tells_marks and self.elevation.cut.beams:
             yield f"MARKS: SEE {SheetNumber.PLAN.value}"
 
 
 def _scale(source: SheetSource, made: Sequence[_Made]) -> tuple[Scale, Sequence[_Made]]:
-    """The largest scale at which all views fit, and those that do at the smallest if none does."""
+    """The largest scale for two rows of views on a page, or for one where that is much larger.
+
+    With the views that fit: all, or at the smallest scale those that do.
+    """
     area = view_area(source)
-    tried = standard_scales(source)
-    fitting: list[_Made] = []
-    for rows in ROWS:
-        tall = (area.height - VIEW_GAP * (rows - 1)) / rows
-        for scale in tried:
-            sizes = [each.size(scale) for each in made]
-            fits = [width <= area.width and height <= tall for width, height in sizes]
-            if all(fits):
-                return scale, made
-            fitting = [each for each, fit in zip(made, fits, strict=True) if fit]
-    return tried[-1], fitting
+    two, one = (
+        _largest(source, made, (area.height - VIEW_GAP * (rows - 1)) / rows) for rows in (2, 1)
+    )
+    if one is not None and (two is None or two.ratio > WORTH_A_ROW * one.ratio):
+        return one, made
+    if two is not None:
+        return two, made
+    smallest = standard_scales(source)[-1]
+    return smallest, [each for each in made if _fits(source, each, smallest, area.height)]
+
+
+def _largest(source: SheetSource, made: Sequence[_Made], tall: float) -> Scale | None:
+    """The largest scale at which all views are no taller than so [mm]; None if there is none."""
+    for scale in standard_scales(source):
+        if all(_fits(source, each, scale, tall) for each in made):
+            return scale
+    return None
+
+
+def _fits(source: SheetSource, view: _Made, scale: Scale, tall: float) -> bool:
+    width, height = view.size(scale)
+    return width <= view_area(source).width and height <= tall
 
 
 def _blocks(
-    source: SheetSource, walls: Sequence[Elevation], left_out: Sequence[str]
+    source: SheetSource, walls: Sequence[Elevation], notes: Sequence[str]
 ) -> Iterator[Block]:
     column, typeface = column_space(source), source.typeface
-    notes = tuple(_notes(walls, left_out))
     yield from paragraph_blocks("notes", "NOTES", notes, column, typeface)
     yield from cut_legend([wall.cut for wall in walls], column, typeface)
 
 
-def _notes(walls: Sequence[Elevation], left_out: Sequence[str]) -> Iterator[str]:
+def _notes(walls: Sequence[Elevation]) -> Iterator[str]:
     yield "Walls are seen from inside the room, in their order round it, clockwise from W1."
     yield (
         "Beams that end at a wall are cut just before what stands along it. Figures above are"
@@ -108,5 +126,3 @@ def _notes(walls: Sequence[Elevation], left_out: Sequence[str]) -> Iterator[str]
         yield "Sills are as built: hidden lines go on where they are not told."
     if any(each.head is None for each in features):
         yield "Heads that are not told are measured on site."
-    if left_out:
-        yield f"Not drawn, being longer than this paper at any scale: {', '.join(left_out)}."

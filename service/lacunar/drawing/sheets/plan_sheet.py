@@ -39,6 +39,7 @@ from lacunar.drawing.sheets.placing import (
 )
 from lacunar.drawing.sheets.references import references_block
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
+from lacunar.drawing.sheets.section_marks import marked_plan
 from lacunar.drawing.sheets.survey_tables import survey_tables
 from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
 from lacunar.drawing.sheets.title_block import title_block
@@ -120,7 +121,9 @@ class PlanScales:
                     view = self.drawn(plan)
                     if view is None:
                         break
-                    return _titled(view, under), arrangement
+                    spare = (area.width - width, area.height - height)
+                    marked = marked_plan(view, plan, self.sheets, spare)
+                    return _titled(marked, under), arrangement
         return None
 
 

@@ -4,17 +4,18 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource
 from lacunar.drawing.sheets.references import references_block
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.upright_titles import (
-    beams_told,
     column_space,
     cut_legend,
     hand_for,
     over_title,
     standard_scales,
     under_view,
+    without_room,
 )
 from lacunar.drawing.sheets.view_pages import TitledView, view_area, view_pages
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
@@ -42,9 +43,14 @@ def section_pages(source: SheetSource) -> tuple[Page, ...]:
     made = [_Made(source, number, run) for number, run in enumerate(RunName, start=1)]
     scale, fitting = _scale(source, made)
     views = [TitledView(each.cut.name, each.number, scale, each.block(scale)) for each in fitting]
-    left_out = [each.run for each in made if each not in fitting]
+    notes = list(_notes(source.layout, source.wording))
+    for each, view in zip(fitting, views, strict=True):
+        notes.extend(without_room(each.title, each.cut, view.block))
+    left_out = [each.title for each in made if each not in fitting]
+    if left_out:
+        notes.append(f"Not drawn, being longer than this paper at any scale: {listed(left_out)}.")
     cuts = [each.cut for each in made]
-    return view_pages(source, views, tuple(_blocks(source, cuts, left_out)))
+    return view_pages(source, views, tuple(_blocks(source, cuts, notes)))
 
 
 class _Made:
@@ -55,12 +61,12 @@ class _Made:
         self.number = number
         self.run = run
         self.cut = section_cut(source.layout, run)
+        self.title = f"SECTION ALONG THE {run.value.upper()}"
 
     def at(self, scale: Scale) -> tuple[RoomSection, Block]:
         hand = hand_for(self.source, self.number, scale)
         view = RoomSection(self.cut, hand)
-        title = f"SECTION ALONG THE {self.run.value.upper()}"
-        return view, under_view(hand, title, tuple(self._notes(view)))
+        return view, under_view(hand, self.title, tuple(self._notes(view)))
 
     def fits(self, scale: Scale) -> bool:
         area = view_area(self.source)
@@ -75,7 +81,6 @@ class _Made:
     def _notes(self, view: RoomSection) -> Iterator[str]:
         row = _row_of(self.source.layout, self.run, self.cut.at or ZERO)
         yield f"THROUGH {ROW[self.run]} {row}, LOOKING TOWARDS {SEEN_TOWARDS[self.run]}"
-        yield from beams_told(self.cut)
         if not view.view.has_all_strings or self.source.layout.followed is not None:
             yield f"OPENINGS: SEE {SheetNumber.PLAN.value}"
 
@@ -98,13 +103,12 @@ def _scale(source: SheetSource, made: Sequence[_Made]) -> tuple[Scale, Sequence[
 
 
 def _blocks(
-    source: SheetSource, cuts: Sequence[UprightCut], left_out: Sequence[RunName]
+    source: SheetSource, cuts: Sequence[UprightCut], notes: Sequence[str]
 ) -> Iterator[Block]:
     column, typeface = column_space(source), source.typeface
     space = TableSpace(column.width, rows_that_fit(column.height), typeface)
     columns = heights_table(source.layout, source.wording)
     yield from in_blocks("height", "heights", "HEIGHTS ABOVE FFL", columns, space)
-    notes = tuple(_notes(source.layout, left_out, source.wording))
     yield from paragraph_blocks("notes", "NOTES", notes, column, typeface)
     yield from cut_legend(cuts, column, typeface)
     yield from references_block(source, column)
@@ -114,9 +118,9 @@ def heights_table(layout: Layout, wording: SheetWording) -> tuple[WordColumn, ..
     """Every level of the layout's stack from the top down, the headroom's limit, what is left."""
     heights = layout.heights
     rows = [(level_name(level), _words(level), level.height.value) for level in heights.levels]
-    rows.append(("limit", "LIMIT OF HEADROOM", heights.limit))
+    rows.append(("limit", "LIMIT", heights.limit))
     spare = heights.spare.value
-    left = "LEFT OVER THE LIMIT" if spare >= ZERO else "SHORT OF THE LIMIT"
+    left = "OVER LIMIT" if spare >= ZERO else "UNDER LIMIT"
     rows.append(("spare", left, abs(spare)))
     return (
         WordColumn("WHAT", tuple(words for _, words, _ in rows)),
@@ -136,7 +140,7 @@ def _words(level: Level) -> str:
     return level.of
 
 
-def _notes(layout: Layout, left_out: Sequence[RunName], wording: SheetWording) -> Iterator[str]:
+def _notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
     heights = layout.heights
     yield "FFL is the finished floor level. Heights are to undersides."
     where = ", ".join(heights.worst)
@@ -153,6 +157,3 @@ def _notes(layout: Layout, left_out: Sequence[RunName], wording: SheetWording) -
         )
     if layout.crooked is not None and not layout.crooked.square:
         yield "Walls are out of square: they are drawn where the section meets them."
-    if left_out:
-        runs = " and ".join(run.value for run in left_out)
-        yield f"Not drawn, being longer than this paper at any scale: along the {runs}."

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts, wrapped
-from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text, walk
 from lacunar.drawing.hatching import box_corners, diagonal_lines, falling_lines
 from lacunar.drawing.paper import Scale, scales
 from lacunar.drawing.sheets.blocks import listed
@@ -16,17 +16,21 @@ from lacunar.drawing.upright.cut import UprightCut
 from lacunar.drawing.upright.object import BAND_PITCH, MEMBER_PITCH, cut_board
 from lacunar.drawing.upright.view import Hand
 
-TITLE_GAP = 4.0
+TITLE_GAP = 3.0
 BAR = 40.0
+BAR_GAP = 8.0
 LARGEST, SMALLEST = 8, 200
 SYMBOL_WIDTH = 16.0
 
 
 def under_view(hand: Hand, name: str, notes: Sequence[str]) -> Block:
-    """A view's title with its notes, over its scale bar."""
+    """A view's title with its notes, its scale bar beside it."""
     title = view_title(hand.number, name, hand.scale, tuple(notes), hand.typeface)
     bar = scale_bar(hand.number, hand.scale.ratio, hand.wording.units, BAR)
-    return stacked((title, bar), 2.0)
+    height = max(title.height, bar.height)
+    x = title.width + BAR_GAP
+    children = (*title.at(0.0, height - title.height), *bar.at(x, height - bar.height))
+    return Block(x + bar.width, height, children)
 
 
 def over_title(drawn: Block, under: Block) -> Block:
@@ -44,13 +48,16 @@ def hand_for(source: SheetSource, number: int, scale: Scale) -> Hand:
     return Hand(number, scale, source.wording, source.typeface)
 
 
-def beams_told(cut: UprightCut) -> Iterator[str]:
-    """The lines under a view's title that say what is cut and what is seen beyond."""
-    if cut.beams:
-        yield f"CUT: {listed([beam.id for beam in cut.beams]).upper()}"
+def without_room(title: str, cut: UprightCut, drawn: Block) -> Iterator[str]:
+    """The sentence that tells what a drawn view cuts where not every id has found room in it."""
+    tags = [e for e in walk(drawn.children) if isinstance(e, Group) and e.kind == "tag"]
+    named = {(tag.data["kind"], tag.data["of"]) for tag in tags}
+    ids = [beam.id for beam in cut.beams]
     beyond = list(dict.fromkeys(each.id for each in cut.behind if each.profile is not None))
-    if beyond:
-        yield f"BEYOND: {listed(beyond).upper()}"
+    if not named.issuperset(("cut", each) for each in ids):
+        yield f"{title}: cut are, from the left, {listed(ids)}."
+    if not named.issuperset(("beyond", each) for each in beyond):
+        yield f"{title}: beyond what is cut stands {listed(beyond)}."
 
 
 def column_space(source: SheetSource) -> ColumnSpace:

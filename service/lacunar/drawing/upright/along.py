@@ -18,8 +18,8 @@ from lacunar.model.room import RunName
 
 PITCH = 3.9
 """How near two figures may stand [mm]: their height and a little more than their clearance."""
-STRAIGHT = 3.0
-SLANT = 5.0
+STRAIGHT = 2.0
+SLANT = 4.0
 GAP = 0.9
 OVER_CORNER = 9.0
 """How far figures may stand beyond the ends of the view [mm]."""

@@ -9,12 +9,12 @@ from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Text
 from lacunar.drawing.plan.clear_places import Box, Occupied, text_box
 from lacunar.drawing.spreading import spread
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.upright.cut import UprightCut
+from lacunar.drawing.upright.cut import Behind, UprightCut
 from lacunar.drawing.upright.paper import UprightPaper
 from lacunar.measure.length import ZERO
 
 ROWS = (3.4, 6.0, 9.0, 12.0, 16.0, 20.0)
-"""How far below the lowest beam a row of ids may stand [mm], the best first."""
+"""How far below the lowest beam an id may stand [mm], the best first."""
 BETWEEN = 1.6
 UNDER = 0.5
 CLEAR = 0.8
@@ -23,52 +23,99 @@ TRIANGLE = 2.2
 OFF_WALL = 2.5
 
 
+@dataclass(frozen=True, slots=True)
+class _Named:
+    """A beam that is to bear its id: `cut`, or seen `beyond`; its underside on paper."""
+
+    id: str
+    kind: str
+    under: Pt
+
+    def tag(self, view: int, *, turned: bool) -> Tag:
+        """Its id, known by the view too, since it may stand in several."""
+        key = f"view-{view}-{self.id}"
+        return Tag(self.kind, self.id, self.id, turned=turned, key=key, bare=True)
+
+
 def beam_ids(
     cut: UprightCut, paper: UprightPaper, number: int, busy: Occupied, typeface: Typeface
 ) -> tuple[Group, ...]:
-    """The id of each beam that is cut, in a row under them; nothing where they have no room."""
-    for turned in (False, True):
-        for row in ROWS:
-            drawn = _row(cut, paper, _Row(number, row, turned=turned), typeface)
-            if drawn and all(_is_clear(group, busy, typeface) for group in drawn):
-                return drawn
+    """The id of each beam that is cut or seen, in a row under them; some may find no room.
+
+    Each stands as high as what is there lets it, and has a leader to its beam.
+    """
+    for named in ((*_cut(cut, paper), *_beyond(cut, paper)), tuple(_cut(cut, paper))):
+        for turned in (False, True):
+            placed = _placed(sorted(named, key=_across), cut, paper, (number, turned), typeface)
+            if placed:
+                return tuple(_drawn(placed, cut, paper, busy, typeface))
     return ()
 
 
-@dataclass(frozen=True, slots=True)
-class _Row:
-    """Which view it is in, how far down it stands [mm], and whether its ids are turned."""
-
-    view: int
-    down: float
-    turned: bool
+def _across(named: _Named) -> float:
+    return named.under.x
 
 
-def _row(cut: UprightCut, paper: UprightPaper, row: _Row, typeface: Typeface) -> tuple[Group, ...]:
-    tags = [_tag(beam.id, row) for beam in cut.beams]
+def _cut(cut: UprightCut, paper: UprightPaper) -> Iterator[_Named]:
+    for beam in cut.beams:
+        under = cut.height - beam.profile.drop.value
+        yield _Named(beam.id, "cut", paper.at((beam.near + beam.far) / 2, under))
+
+
+def _beyond(cut: UprightCut, paper: UprightPaper) -> Iterator[_Named]:
+    """Each beam seen beyond, in the widest space that it is seen in."""
+    widest: dict[str, Behind] = {}
+    for each in cut.behind:
+        known = widest.get(each.id)
+        if known is None or each.far - each.near > known.far - known.near:
+            widest[each.id] = each
+    for behind in widest.values():
+        if behind.profile is not None:
+            under = cut.height - behind.profile.drop.value
+            yield _Named(behind.id, "beyond", paper.at((behind.near + behind.far) / 2, under))
+
+
+def _placed(
+    named: Sequence[_Named],
+    cut: UprightCut,
+    paper: UprightPaper,
+    of_view: tuple[int, bool],
+    typeface: Typeface,
+) -> list[tuple[_Named, Tag, float]]:
+    """Each id with its place across the sheet [mm], near its beam; none where not all fit."""
+    number, turned = of_view
+    tags = [each.tag(number, turned=turned) for each in named]
     if not tags:
-        return ()
-    sizes = [tag.size(typeface) for tag in tags]
-    pitch = max(width for width, _ in sizes) + BETWEEN
+        return []
+    pitch = max(tag.size(typeface)[0] for tag in tags) + BETWEEN
     left, right = (paper.at(end.at, ZERO).x for end in cut.ends)
     low, high = left + pitch / 2, right - pitch / 2
     if pitch * (len(tags) - 1) > high - low:
-        return ()
-    middles = [paper.at((beam.near + beam.far) / 2, ZERO).x for beam in cut.beams]
-    stands = spread(middles, pitch, low, high)
-    lowest = max(beam.profile.drop.value for beam in cut.beams)
-    top = paper.at(ZERO, cut.height - lowest).y + row.down
-    drawn = []
-    for beam, tag, size, middle, stand in zip(cut.beams, tags, sizes, middles, stands, strict=True):
-        under = paper.at(ZERO, cut.height - beam.profile.drop.value).y + UNDER
-        leader = Polyline((Pt(stand, top - UNDER), Pt(middle, under)), style.LEADER)
-        center = Pt(stand, top + size[1] / 2)
-        drawn.append(tag.drawn(center, typeface, leader))
-    return tuple(drawn)
+        return []
+    stands = spread([each.under.x for each in named], pitch, low, high)
+    return list(zip(named, tags, stands, strict=True))
 
 
-def _tag(beam: str, row: _Row) -> Tag:
-    return Tag("cut", beam, beam, turned=row.turned, key=f"view-{row.view}-{beam}", bare=True)
+def _drawn(
+    placed: Sequence[tuple[_Named, Tag, float]],
+    cut: UprightCut,
+    paper: UprightPaper,
+    busy: Occupied,
+    typeface: Typeface,
+) -> Iterator[Group]:
+    lowest = max((profile.drop.value for profile in cut.profiles), default=ZERO)
+    top = paper.at(ZERO, cut.height - lowest).y
+    for named, tag, stand in placed:
+        height = tag.size(typeface)[1]
+        for row in ROWS:
+            at = Pt(stand, top + row)
+            ends = (at.moved(0.0, -UNDER), named.under.moved(0.0, UNDER))
+            center = at.moved(0.0, height / 2)
+            group = tag.drawn(center, typeface, Polyline(ends, style.LEADER))
+            if _is_clear(group, busy, typeface):
+                busy.add((group,))
+                yield group
+                break
 
 
 def _is_clear(group: Group, busy: Occupied, typeface: Typeface) -> bool:

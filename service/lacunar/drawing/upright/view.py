@@ -122,7 +122,6 @@ class UprightView:
         about: tuple[Element, ...] = (self.drawn.object(), *within)
         busy = Occupied(typeface, about)
         ids = beam_ids(self.cut, paper, number, busy, typeface)
-        busy.add(ids)
         mark = floor_mark(self.cut, paper, busy, typeface)
         busy.add(mark)
         return (*about, *ids, *mark, *wall_names(self.cut, paper, number, busy, typeface))

@@ -1,14 +1,15 @@
 """A wall as seen from inside: beams that end there cut, what stands along it, what is in it."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.dimensions import String
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, outside_box
 from lacunar.drawing.plan.clear_places import Occupied, text_box
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.upright.along import marks_along
+from lacunar.drawing.upright.along import PlacedMark, marks_along
 from lacunar.drawing.upright.elevations import Elevation, InWall
 from lacunar.drawing.upright.heights import HeightStrings, wall_string
 from lacunar.drawing.upright.view import Hand, Strings, UprightView
@@ -33,11 +34,13 @@ class WallElevation:
         heights = HeightStrings(hand.number, bare, hand.wording)
         heads = sorted({f.head for f in elevation.features if f.head}, key=lambda at: at.inches)
         named = [(_first_with(elevation, head), head) for head in heads[:MOST_HEADS]]
+        marks = marks_along(cut, elevation.end, bare) if elevation.end else ()
+        length = wall_string(hand.number, _corners(elevation), bare, hand.wording)
         strings = Strings(
             left=heights.beside(cut),
             right=(heights.string("heads", named, far=True),) if named else (),
-            marks=marks_along(cut, elevation.end, bare) if elevation.end else (),
-            below=(wall_string(hand.number, _corners(elevation), bare, hand.wording),),
+            marks=marks,
+            below=() if _tell_length(marks, length) else (length,),
         )
         self.view = UprightView(cut, hand, strings)
 
@@ -51,6 +54,16 @@ class WallElevation:
             within.append(drawn)
         about = self.view.named(within)
         return self.view.block("elevation", about, f"Elevation of wall {self.elevation.wall}")
+
+
+def _tell_length(marks: Sequence[PlacedMark], length: String) -> bool:
+    """Whether running marks go from corner to corner, so that they tell the wall's length."""
+    segment = length.segments[0]
+    places = {each.mark.of: each.mark.mark for each in marks}
+    ends = [places.get(stop.name) for stop in (segment.start, segment.end)]
+    known = [end for end in ends if end is not None]
+    told = abs(known[1] - known[0]) if len(known) == len(ends) else None
+    return told == segment.end.mark - segment.start.mark
 
 
 def _corners(elevation: Elevation) -> tuple[tuple[str, Length], tuple[str, Length]]:
