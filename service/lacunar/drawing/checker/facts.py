@@ -22,6 +22,7 @@ from lacunar.drawing.checker.opening_facts import (
     read_openings,
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
+from lacunar.drawing.checker.upright_facts import HeightFacts, read_heights
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -127,6 +128,7 @@ class LayoutFacts:
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
     issued: tuple[str, ...] = ()
+    heights: HeightFacts | None = None
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -235,6 +237,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
         issued=_issued(ceiling),
+        heights=read_heights(root),
     )
 
 

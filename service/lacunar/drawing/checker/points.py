@@ -14,6 +14,7 @@ from lacunar.drawing.checker import (
     document,
     figures,
     geometry,
+    headroom,
     items,
     joists,
     labels,
@@ -24,10 +25,12 @@ from lacunar.drawing.checker import (
     openings_table,
     placement,
     poles,
+    references,
     scales,
     setting_out,
     tables,
     title_blocks,
+    upright_views,
     wall_features,
 )
 from lacunar.drawing.checker.facts import read_facts
@@ -97,6 +100,13 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(130, "What is cut and seen lies as laid out", upright_views.cuts_as_laid_out),
+    Point(
+        131, "Heights are the layout's, walls as long as they are", upright_views.heights_as_stacked
+    ),
+    Point(132, "Wall features are in their elevations", upright_views.features_in_walls),
+    Point(133, "Running marks over walls are the layout's", upright_views.marks_on_walls),
+    Point(135, "Sections are cut where the plan marks them", references.sections_marked),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -105,6 +115,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
     ),
     "Z-101": (
+        SetPoint(6, "References hit their views, details are called", references.references_hit),
         SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
         SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
         SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
@@ -115,6 +126,12 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(85, "The set lists coffers along the walls", crooked_rooms.coffer_sizes_listed),
         SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
         SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
+    ),
+    "Z-201": (SetPoint(134, "Every wall has its elevation", upright_views.all_walls_seen),),
+    "Z-301": (
+        SetPoint(23, "Headroom is what is built leaves", headroom.headroom_as_built),
+        SetPoint(134, "Each run has its section", upright_views.both_runs_cut),
+        SetPoint(135, "Sections are cut where the plan marks them", references.marks_as_cut),
     ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.dimensions import Stop, String
@@ -14,6 +15,7 @@ from lacunar.drawing.upright.heights import segments
 from lacunar.drawing.upright.paper import UprightPaper
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.records import Layout, Mark, MarkKind
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.room import RunName
 
 PITCH = 3.9
@@ -66,12 +68,18 @@ def marks_along(cut: UprightCut, end: End, paper: UprightPaper) -> tuple[PlacedM
     if cut.run is None:
         return ()
     named = _named(cut.layout, cut.run, end)
-    found = [
-        PlacedMark(named[name], paper.at(place, place - place).x)
-        for name, place in named_stops(cut)
-        if name in named
-    ]
-    return tuple(found)
+    # Where the face of one thing is that of the next, either of them may have the mark.
+    stops = sorted((*named_stops(cut), *_joints(cut)), key=lambda stop: stop[1].inches)
+    return tuple(
+        PlacedMark(named[name], paper.at(place, ZERO).x) for name, place in stops if name in named
+    )
+
+
+def _joints(cut: UprightCut) -> Iterator[tuple[str, Length]]:
+    """The left faces of things that stand against the one before them."""
+    for one, other in pairwise(sorted(cut.beams, key=lambda beam: beam.near.inches)):
+        if one.far == other.near:
+            yield f"{other.id}:{other.sides[0]}", other.near
 
 
 def _named(layout: Layout, run: RunName, end: End) -> Mapping[str, Mark]:

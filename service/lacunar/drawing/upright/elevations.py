@@ -19,8 +19,8 @@ from lacunar.drawing.upright.plane import (
     cut_between,
     place_of,
     stretch_about,
+    wall_lines,
 )
-from lacunar.layout.item_records import WallFeatureCheck
 from lacunar.layout.outline_records import OutlineWall
 from lacunar.layout.records import Beam, EndPositions, Layout
 from lacunar.layout.runs.wall_strips import run_of_wall
@@ -30,6 +30,8 @@ from lacunar.model.room import START_WALL, RunName
 
 BEFORE_FACE = Length.of_inches(1)
 """How far before what stands at a wall the plane lies that the wall is seen from."""
+AT_CORNER = Length.of_inches(2)
+"""How far off its corner a wall that is nearly square may be met by the plane."""
 ASLANT = 3
 """A beam ends at an angled wall within so many of its widths from where its middle meets it."""
 
@@ -53,10 +55,12 @@ class InWall:
 class Elevation:
     """A wall as seen from inside the room, from its left corner to its right one.
 
-    `end` is the end of the run along it at which its marks are told, None where they are not.
+    `side` is its number where a room is told side by side, else empty; `end` the end of the run
+    along it at which its marks are told, None where they are not.
     """
 
     wall: str
+    side: str
     cut: UprightCut
     end: End | None
     features: tuple[InWall, ...]
@@ -97,13 +101,13 @@ def _of_four(layout: Layout, wall: str) -> Elevation:
     length = _true_length(layout, wall) or at_wall.span
     left, right = (ZERO, at_wall.span) if wall in ("W1", "W2") else (at_wall.span, ZERO)
     cut = cut.told_from(left, length / (right - left))
-    ahead = left < right
+    corners = next(ends for name, *ends in wall_lines(layout) if name == wall)
     features = tuple(
-        _in_wall(layout, number, list(_seen_from(check, at_wall, length, ahead=ahead)))
+        _in_wall(layout, number, (place_of(corners[0], run), place_of(corners[1], run)), length)
         for number, check in enumerate(layout.wall_features)
         if check.wall == wall
     )
-    return Elevation(wall, cut, end, features)
+    return Elevation(wall, "", cut, end, features)
 
 
 def _before(layout: Layout, wall: str, run: RunName) -> Length:
@@ -133,21 +137,18 @@ def _true_length(layout: Layout, wall: str) -> Length | None:
     return next(each.length.value for each in walls if each.wall == wall)
 
 
-def _seen_from(
-    check: WallFeatureCheck, at_wall: RunEnd, length: Length, *, ahead: bool
-) -> tuple[Length, Length]:
-    """A feature's edges from the left corner of its wall, no further than its corners."""
-    before = ZERO if at_wall.marked else at_wall.before
-    shares = [(edge.value + before) / at_wall.span for edge in (check.near, check.far)]
-    held = [max(Fraction(0), min(Fraction(1), share)) for share in shares]
-    near, far = (length * (share if ahead else 1 - share) for share in held)
-    return near, far
-
-
-def _in_wall(layout: Layout, number: int, edges: list[Length]) -> InWall:
+def _in_wall(layout: Layout, number: int, corners: tuple[Length, Length], length: Length) -> InWall:
+    """A feature in its wall, whose left and right corners are told along the run it lies along."""
     check, asked = layout.wall_features[number], layout.ceiling.room.wall_features[number]
-    near, far = sorted(edges)
-    return InWall(number + 1, check.name, check.kind, near, far, asked.head)
+    left, right = corners
+    places = sorted(
+        (
+            max(ZERO, min(length, length * ((edge.value - left) / (right - left))))
+            for edge in (check.near, check.far)
+        ),
+        key=lambda place: place.inches,
+    )
+    return InWall(number + 1, check.name, check.kind, places[0], places[1], asked.head)
 
 
 def _of_side(layout: Layout, wall: OutlineWall, name: str) -> Elevation:
@@ -155,7 +156,7 @@ def _of_side(layout: Layout, wall: OutlineWall, name: str) -> Elevation:
     length = wall.length.value
     features = tuple(_in_side(layout, wall))
     if wall.on is None or wall.at is None:
-        return Elevation(wall.wall, _at_angled(layout, wall, name), None, features)
+        return Elevation(wall.wall, str(wall.side), _at_angled(layout, wall, name), None, features)
     run, start = wall.on.other, wall.looks_as in START_WALL.values()
     face = (wall.face or wall.at).value
     at = face + BEFORE_FACE if start else face - BEFORE_FACE
@@ -169,35 +170,33 @@ def _of_side(layout: Layout, wall: OutlineWall, name: str) -> Elevation:
 
     cut = cut_between(plane, ends, places, name)
     cut = cut.told_from(left, length / (right - left))
-    return Elevation(wall.wall, cut, "start" if start else "end", features)
+    return Elevation(wall.wall, str(wall.side), cut, "start" if start else "end", features)
 
 
 def _ends_of_side(plane: Plane, low: Length, high: Length) -> tuple[Crossing, Crossing]:
     """From where to where a side is seen: to the walls beside it, or no further than its corners.
 
-    Where the room goes on past a corner of the side, no wall ends the view there.
+    Where the room goes on past a corner of the side, or the wall beside it is angled, no wall is
+    cut there: the view just ends.
     """
     found = stretch_about(plane.layout, plane.run, plane.at, low + (high - low) / 2)
     start, end = found or (Crossing(low, ""), Crossing(high, ""))
-    hair = BEFORE_FACE * 2
-    if start.at < low - hair:
-        start = Crossing(low, "")
-    if end.at > high + hair:
-        end = Crossing(high, "")
-    return start, end
+    ends = []
+    for crossing, corner in ((start, low), (end, high)):
+        beside = abs(crossing.at - corner) <= AT_CORNER
+        ends.append(Crossing(corner, crossing.wall if beside else ""))
+    return ends[0], ends[1]
 
 
 def _in_side(layout: Layout, wall: OutlineWall) -> Iterator[InWall]:
     """The features in a side, by its run, or in an angled one from its start."""
     length = wall.length.value
+    corners = (ZERO, length)
+    if wall.on is not None:
+        corners = (place_of(wall.start, wall.on.other), place_of(wall.end, wall.on.other))
     for number, check in enumerate(layout.wall_features):
-        if check.side != wall.side:
-            continue
-        edges = [check.near.value, check.far.value]
-        if wall.on is not None:
-            left, right = (place_of(spot, wall.on.other) for spot in (wall.start, wall.end))
-            edges = [length * ((edge - left) / (right - left)) for edge in edges]
-        yield _in_wall(layout, number, [max(ZERO, min(length, edge)) for edge in edges])
+        if check.side == wall.side:
+            yield _in_wall(layout, number, corners, length)
 
 
 def _at_angled(layout: Layout, wall: OutlineWall, name: str) -> UprightCut:

@@ -91,6 +91,8 @@ class DrawnCut:
             "profile": beam.profile.id,
             "near-mm": decimal_mm(beam.near),
             "far-mm": decimal_mm(beam.far),
+            "left": beam.sides[0],
+            **({"at-wall": beam.at_wall} if beam.at_wall else {}),
             "under-mm": decimal_mm(self.cut.height - beam.profile.drop.value),
             **({"member": member.name} if member is not None else {}),
         }
@@ -279,6 +281,10 @@ class DrawnCut:
             ),
             id=self._id("floor", "line"),
             title="Finished floor",
+            data={
+                "start-mm": decimal_mm(self.cut.ends[0].at),
+                "end-mm": decimal_mm(self.cut.ends[1].at),
+            },
         )
 
 

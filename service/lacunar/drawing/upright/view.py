@@ -1,6 +1,6 @@
 """An upright view put together: what is built, its heights on both sides, what is told above it."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.annotation import Block
@@ -126,14 +126,13 @@ class UprightView:
         busy.add(mark)
         return (*about, *ids, *mark, *wall_names(self.cut, paper, number, busy, typeface))
 
-    def block(self, kind: str, about: Sequence[Element], title: str) -> Block:
-        """The view of a kind with all that is drawn in it, and its strings and marks about it."""
+    def block(self, of: Mapping[str, str], about: Sequence[Element], title: str) -> Block:
+        """The view with all that is drawn in it, `of` what it says it is, its strings about it."""
         data = {
-            "view": kind,
+            **of,
             "name": self.cut.name,
             "scale": str(self.hand.scale.ratio),
             "scale-text": self.hand.scale.text,
-            "beyond": " ".join(dict.fromkeys(each.id for each in self.cut.behind)),
         }
         if self.cut.run is not None and self.cut.at is not None:
             data |= {"run": self.cut.run.value, "at-mm": decimal_mm(self.cut.at)}

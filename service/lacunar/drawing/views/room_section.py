@@ -42,7 +42,7 @@ class RoomSection:
         about = (*about, *self._marks(about, references))
         run = self.cut.run
         along = run.value if run is not None else ""
-        return self.view.block("section", about, f"Section along the {along} run")
+        return self.view.block({"view": "section"}, about, f"Section along the {along} run")
 
     def _headroom(self) -> Iterator[str]:
         """The lowest place of the room, and whether that leaves the headroom asked for."""

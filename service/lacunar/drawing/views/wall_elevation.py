@@ -53,7 +53,9 @@ class WallElevation:
             busy.add((drawn,))
             within.append(drawn)
         about = self.view.named(within)
-        return self.view.block("elevation", about, f"Elevation of wall {self.elevation.wall}")
+        wall = self.elevation.wall
+        of = {"view": "elevation", "wall": wall, "side": self.elevation.side}
+        return self.view.block(of, about, f"Elevation of wall {wall}")
 
 
 def _tell_length(marks: Sequence[PlacedMark], length: String) -> bool:
