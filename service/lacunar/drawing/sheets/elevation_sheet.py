@@ -21,8 +21,8 @@ from lacunar.drawing.views.wall_elevation import WallElevation
 from lacunar.model.ceiling_items import FeatureKind
 from lacunar.model.drawing import SheetNumber
 
-WORTH_A_ROW = 2
-"""How many times larger views must come out for one row on a page to be better than two."""
+READABLE = 50
+"""The smallest scale that walls read well at, 1/4" = 1'-0" or 1:50 (common practice, no source)."""
 
 
 def elevation_pages(source: SheetSource) -> tuple[Page, ...]:
@@ -77,7 +77,7 @@ class _Made:
 
 
 def _scale(source: SheetSource, made: Sequence[_Made]) -> tuple[Scale, Sequence[_Made]]:
-    """The largest scale for two rows of views on a page, or for one where that is much larger.
+    """The largest scale for two rows of views on a page, or for one where two would be too small.
 
     With the views that fit: all, or at the smallest scale those that do.
     """
@@ -85,7 +85,7 @@ def _scale(source: SheetSource, made: Sequence[_Made]) -> tuple[Scale, Sequence[
     two, one = (
         _largest(source, made, (area.height - VIEW_GAP * (rows - 1)) / rows) for rows in (2, 1)
     )
-    if one is not None and (two is None or two.ratio > WORTH_A_ROW * one.ratio):
+    if one is not None and (two is None or two.ratio > READABLE >= one.ratio):
         return one, made
     if two is not None:
         return two, made

@@ -70,9 +70,8 @@ def marks_along(cut: UprightCut, end: End, paper: UprightPaper) -> tuple[PlacedM
     named = _named(cut.layout, cut.run, end)
     # Where the face of one thing is that of the next, either of them may have the mark.
     stops = sorted((*named_stops(cut), *_joints(cut)), key=lambda stop: stop[1].inches)
-    return tuple(
-        PlacedMark(named[name], paper.at(place, ZERO).x) for name, place in stops if name in named
-    )
+    marks = (named[name] for name, _ in stops if name in named)
+    return tuple(PlacedMark(m, paper.at(cut.along(m.exact.value), ZERO).x) for m in marks)
 
 
 def _joints(cut: UprightCut) -> Iterator[tuple[str, Length]]:

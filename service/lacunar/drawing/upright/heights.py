@@ -48,12 +48,13 @@ class HeightStrings:
         self.wording = wording
 
     def beside(self, cut: UprightCut) -> tuple[String, ...]:
-        """From the floor to all that is seen, to the panels, and to the ceiling."""
-        levels = levels_seen(cut)
-        strings = [self.string("levels", levels)]
-        panel = panel_level(cut)
-        if panel is not None:
-            strings.append(self.string("panel", (panel,)))
+        """From the floor to the panels, to all that is cut or seen, and to the ceiling.
+
+        The panels' string is the innermost: its end lies within a segment of the next one.
+        """
+        levels, panel = levels_seen(cut), panel_level(cut)
+        strings = [] if panel is None else [self.string("panel", (panel,))]
+        strings.append(self.string("levels", levels))
         if len(levels) > 1:
             strings.append(self.string("overall", levels[-1:]))
         return tuple(strings)
@@ -73,7 +74,8 @@ class HeightStrings:
         for of, height in levels:
             mark = self.wording.rounded(height)
             stops.append(Stop(of, self.paper.on_paper(height), mark, height))
-        return String(self.run, name, tuple(segments(stops, self.wording)), far=far)
+        told = tuple(segments(stops, self.wording))
+        return String(self.run, name, told, closed_end=True, far=far)
 
 
 def wall_string(

@@ -294,5 +294,7 @@ def cut_board(corners: tuple[Pt, ...]) -> Iterator[Element]:
     if min(max(xs) - min(xs), max(ys) - min(ys)) < THIN:
         yield Polyline(corners, style.HATCH, closed=True, fill=Fill.BLACK)
         return
-    yield Segments(diagonal_lines(corners, GRAIN_PITCH), style.HATCH)
+    lines = diagonal_lines(corners, GRAIN_PITCH)
+    if lines:
+        yield Segments(lines, style.HATCH)
     yield Polyline(corners, style.CUT, closed=True)

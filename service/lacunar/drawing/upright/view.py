@@ -78,8 +78,8 @@ class UprightView:
         start, end = (bare.on_paper(each.at) for each in cut.ends)
         drawn = DrawnCut(cut, bare, hand.number)
         before, after = drawn.reach()
-        self._left = place_strings(strings.left, typeface)
-        self._right = place_strings(strings.right, typeface)
+        self._left = _placed_beside(strings.left, typeface)
+        self._right = _placed_beside(strings.right, typeface)
         self._above, self.has_all_strings = _placed_above(strings.above, typeface)
         self._marks = strings.marks if have_room(strings.marks, start, end) else ()
         out = OVER_END if self._marks else 0.0
@@ -164,6 +164,14 @@ class UprightView:
         shift = self.paper.left
         moved = [PlacedMark(each.mark, each.place + shift) for each in self._marks]
         return tuple(drawn_marks(moved, self.hand.wording, self.hand.number, self._corners()))
+
+
+def _placed_beside(strings: Sequence[String], typeface: Typeface) -> tuple[PlacedString, ...]:
+    """The strings placed; where figures have no room at the scale, those of one figure alone."""
+    try:
+        return place_strings(strings, typeface)
+    except StringsDoNotFit:
+        return place_strings([each for each in strings if len(each.segments) == 1], typeface)
 
 
 def _placed_above(
