@@ -75,7 +75,8 @@ class HeightStrings:
             mark = self.wording.rounded(height)
             stops.append(Stop(of, self.paper.on_paper(height), mark, height))
         told = tuple(segments(stops, self.wording))
-        return String(self.run, name, told, closed_end=True, far=far)
+        end = "right" if far else ""
+        return String(self.run, name, told, closed_end=True, end=end, far=far)
 
 
 def wall_string(
@@ -85,7 +86,7 @@ def wall_string(
     stops = [
         Stop(name, paper.on_paper(place), wording.rounded(place), place) for name, place in ends
     ]
-    return String(f"wall-{view}", "overall", tuple(segments(stops, wording)), far=True)
+    return String(f"wall-{view}", "overall", tuple(segments(stops, wording)), end="below", far=True)
 
 
 def segments(stops: Sequence[Stop], wording: SheetWording) -> Iterator[Segment]:
