@@ -7,7 +7,6 @@ from xml.etree.ElementTree import Element
 import pytest
 
 from lacunar.drawing.painters.fonts import load_typeface
-
 from tests.drawing.checker.drawn_sets import Drawn, drawn_set
 from tests.drawing.checker.drawn_sets import found as found_in
 from tests.drawing.checker.spoiled import Spoiled, checked
@@ -192,11 +191,11 @@ def test_a_mark_left_out_is_found(square: Drawn):
     assert 133 in points(found(square, "Z-201", spoil))
 
 
-def test_a_wall_not_shown_is_found_in_set(drawn: Drawn):
-    assert (134, "W1") in found_in_set(drawn, "Z-201", lambda sheet: sheet.remove("view-1"))
+def test_a_wall_not_shown_is_found(square: Drawn):
+    assert (134, "W1") in found_in_set(square, "Z-201", lambda sheet: sheet.remove("view-1"))
 
 
-def test_a_section_not_shown_is_found_in_set(square: Drawn):
+def test_a_section_not_shown_is_found(square: Drawn):
     assert (134, "length") in found_in_set(square, "Z-301", lambda sheet: sheet.remove("view-1"))
 
 
@@ -205,33 +204,33 @@ def test_a_section_mark_elsewhere_is_found(square: Drawn):
     assert (135, "section-mark-length") in found(square, "Z-101", spoil)
 
 
-def test_a_section_cut_elsewhere_than_marked_is_found_in_set(square: Drawn):
+def test_a_section_cut_elsewhere_than_marked_is_found(square: Drawn):
     def spoil(sheet: Spoiled) -> None:
         sheet.group("view-1").set("data-at-mm", "12.000000")
 
     assert (135, "section-mark-length") in found_in_set(square, "Z-301", spoil)
 
 
-def test_a_reference_to_no_view_is_found_in_set(square: Drawn):
+def test_a_reference_to_no_view_is_found(square: Drawn):
     def spoil(sheet: Spoiled) -> None:
         first(sheet, "reference").set("data-view", "7")
 
     assert (6, "reference-section-length") in found_in_set(square, "Z-101", spoil)
 
 
-def test_a_reference_that_prints_another_sheet_is_found_in_set(square: Drawn):
+def test_a_reference_that_prints_another_sheet_is_found(square: Drawn):
     def spoil(sheet: Spoiled) -> None:
         sheet.part("reference-section-length", "text", 1).text = "Z-302"
 
     assert (6, "reference-section-length") in found_in_set(square, "Z-101", spoil)
 
 
-def test_a_view_that_no_sheet_calls_is_found_in_set(square: Drawn):
+def test_a_view_that_no_sheet_calls_is_found(square: Drawn):
     findings = found_in_set(square, "Z-101", lambda sheet: sheet.remove("references"))
     assert {where for point, where in findings if point == 6} == {f"view-{n}" for n in (1, 2, 3, 4)}
 
 
-def test_a_height_missing_in_the_table_is_found_in_set(square: Drawn):
+def test_a_height_missing_in_the_table_is_found(square: Drawn):
     def spoil(sheet: Spoiled) -> None:
         row = first(sheet, "height-row", of="P1")
         cell = next(each for each in row.iter() if each.get("class") == "cell")
@@ -240,7 +239,7 @@ def test_a_height_missing_in_the_table_is_found_in_set(square: Drawn):
     assert 23 in points(found_in_set(square, "Z-301", spoil))
 
 
-def test_a_false_verdict_on_headroom_is_found_in_set(square: Drawn):
+def test_a_false_verdict_on_headroom_is_found(square: Drawn):
     def spoil(sheet: Spoiled) -> None:
         text = next(each for each in sheet.root.iter() if (each.text or "").endswith(", KEPT"))
         text.text = (text.text or "").replace(", KEPT", ", NOT KEPT")
