@@ -26,7 +26,7 @@ REFUSED_AT_MOST = 0.3
 
 
 def specs() -> Iterator[Spec]:
-    rooms = chain(random_specs(10, SEED), random_surveys(4, SEED), random_outlines(4, SEED))
+    rooms = chain(random_specs(9, SEED), random_surveys(3, SEED), random_outlines(3, SEED))
     for spec in rooms:
         yield {**spec, "drawing": {**spec.get("drawing", {}), "sheets": SHEETS}}
 
