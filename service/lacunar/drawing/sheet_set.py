@@ -14,12 +14,14 @@ from lacunar.drawing.enlarging import enlarged
 from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.backing_sheet import backing_pages
+from lacunar.drawing.sheets.elevation_sheet import elevation_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.panel_sheet import panel_pages
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
+from lacunar.drawing.sheets.section_sheet import section_pages
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import Projection, TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
@@ -51,6 +53,8 @@ SHEETS = (
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.PANELS, "Panels and boards", panel_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.ELEVATIONS, "Wall elevations", elevation_pages, Projection.THIRD_ANGLE),
+    SheetOfSet(SheetNumber.SECTIONS, "Sections", section_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
 )
 """All sheets in the order of the set."""

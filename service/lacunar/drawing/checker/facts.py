@@ -24,6 +24,7 @@ from lacunar.drawing.checker.opening_facts import (
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 from lacunar.drawing.checker.panel_facts import PanelFacts, read_panels
+from lacunar.drawing.checker.upright_facts import HeightFacts, read_heights
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -133,6 +134,7 @@ class LayoutFacts:
     panels: PanelFacts | None = None
     issued: tuple[str, ...] = ()
     member_profiles: Mapping[str, str] = field(default_factory=dict)
+    heights: HeightFacts | None = None
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -248,6 +250,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             for beam in beams
             if beam["member"].given and beam.has("profile")
         },
+        heights=read_heights(root),
     )
 
 

@@ -16,6 +16,7 @@ from lacunar.drawing.checker import (
     figure_forms,
     figures,
     geometry,
+    headroom,
     items,
     joists,
     labels,
@@ -28,11 +29,13 @@ from lacunar.drawing.checker import (
     panel_plans,
     placement,
     poles,
+    references,
     scales,
     second_units,
     setting_out,
     tables,
     title_blocks,
+    upright_views,
     wall_features,
 )
 from lacunar.drawing.checker.facts import read_facts
@@ -112,6 +115,13 @@ POINTS = (
     Point(126, "Each coffer bears its id on the panel plan", panel_plans.coffers_named),
     Point(127, "Boards start where it is shown", panel_plans.starts_shown),
     Point(128, "Sizes marked once are counted", panel_plans.sizes_counted),
+    Point(130, "What is cut and seen lies as laid out", upright_views.cuts_as_laid_out),
+    Point(
+        131, "Heights are the layout's, walls as long as they are", upright_views.heights_as_stacked
+    ),
+    Point(132, "Wall features are in their elevations", upright_views.features_in_walls),
+    Point(133, "Running marks over walls are the layout's", upright_views.marks_on_walls),
+    Point(135, "Sections are cut where the plan marks them", references.sections_marked),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -121,6 +131,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
     ),
     "Z-101": (
+        SetPoint(6, "References hit their views, details are called", references.references_hit),
         SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
         SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
         SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
@@ -140,6 +151,12 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     "Z-104": (
         SetPoint(22, "Rips and covers fill each opening", panel_plans.rips_add_up),
         SetPoint(125, "Tables tell panels and boards", panel_plans.tables_tell_panels),
+    ),
+    "Z-201": (SetPoint(134, "Every wall has its elevation", upright_views.all_walls_seen),),
+    "Z-301": (
+        SetPoint(23, "Headroom is what is built leaves", headroom.headroom_as_built),
+        SetPoint(134, "Each run has its section", upright_views.both_runs_cut),
+        SetPoint(135, "Sections are cut where the plan marks them", references.marks_as_cut),
     ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),

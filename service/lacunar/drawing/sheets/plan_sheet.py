@@ -11,6 +11,7 @@ from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
+from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.beside_plan import BAR_GAP, side_by_side
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
@@ -36,13 +37,14 @@ from lacunar.drawing.sheets.placing import (
     column_width,
     frame_box,
 )
+from lacunar.drawing.sheets.references import references_block
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
+from lacunar.drawing.sheets.section_marks import marked_plan
 from lacunar.drawing.sheets.survey_tables import survey_tables
 from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
 from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
-from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
 from lacunar.drawing.views.reflected_ceiling_plan import (
     MeasuredPlan,
     PlanView,
@@ -118,7 +120,9 @@ class PlanScales:
                     view = self.drawn(plan)
                     if view is None:
                         break
-                    return _titled(view, under), arrangement
+                    spare = (area.width - width, area.height - height)
+                    marked = marked_plan(view, plan, self.sheets, spare)
+                    return _titled(marked, under), arrangement
         return None
 
 
@@ -230,6 +234,7 @@ def _blocks(sheets: SheetSource) -> tuple[Block, ...]:
         *side_blocks.notes(layout, column, wording, typeface),
         *items_table(layout, column, wording, typeface),
         *wall_features_table(layout, column, wording, typeface),
+        *references_block(sheets, column),
     )
 
 
