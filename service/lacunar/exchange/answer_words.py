@@ -69,6 +69,7 @@ LAYOUT_WORDS: Words = {
         "finished_width": "Between side faces, or from a wall to the face [length].",
         "overall_width": "Between the outermost edges [length].",
         "drop": "From the finished ceiling to the lowest edge [length].",
+        "net_depth": "What of the drop hangs below the panel [length].",
         "exposed_side": "How much of a side shows below the panel [length].",
         "inside_width": "Between the sides [length]; null where flat.",
         "inside_depth": "From the ceiling to the bottom board [length]; null where flat.",

@@ -51,6 +51,7 @@ _PROFILE_FIGURES = (
     "finished_width",
     "overall_width",
     "drop",
+    "net_depth",
     "exposed_side",
     "inside_width",
     "inside_depth",

@@ -116,9 +116,9 @@ class BeamProfile:
     family is built. `sides` is 2, or 1 for a wall beam: side boards of a box, edges seen of a flat
     beam. `finished_width` lies between finished side faces, or is that of a flat beam's wider board
     (for a wall beam: from the wall to its face), `overall_width` between the outermost edges,
-    `drop` from the finished ceiling to the lowest edge, `inside_width` and `inside_depth` within
-    the box (None for a flat beam, which has no inside and no joint of its bottom), `girth` is the
-    painted surface across.
+    `drop` from the finished ceiling to the lowest edge, `net_depth` what of it hangs below the
+    panel, `inside_width` and `inside_depth` within the box (None for a flat beam, which has no
+    inside and no joint of its bottom), `girth` is the painted surface across.
     """
 
     id: str
@@ -129,6 +129,7 @@ class BeamProfile:
     finished_width: LengthFigure
     overall_width: LengthFigure
     drop: LengthFigure
+    net_depth: LengthFigure
     exposed_side: LengthFigure
     inside_width: LengthFigure | None
     inside_depth: LengthFigure | None

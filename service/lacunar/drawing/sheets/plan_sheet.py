@@ -12,6 +12,7 @@ from fractions import Fraction
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.paper import scales
+from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.item_tables import items_table, wall_features_table
 from lacunar.drawing.sheets.joist_arrow import joist_arrow
@@ -42,7 +43,6 @@ from lacunar.drawing.sheets.tables import profile_table, rows_that_fit
 from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.views.beam_section import SectionTooWide, beam_section
-from lacunar.drawing.views.beam_section.cut import SectionOf, SectionTrim
 from lacunar.drawing.views.reflected_ceiling_plan import (
     MeasuredPlan,
     PlanView,

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.layout.beams.profile_sizes import ProfileOrder, exposed_side, girth
+from lacunar.layout.beams.profile_sizes import ProfileOrder, exposed_side, girth, net_depth
 from lacunar.layout.beams.stock_fit import PartStock, stock_faults
 from lacunar.layout.fault_gathering import refuse
 from lacunar.layout.panel_stack import PanelStack
@@ -45,6 +45,7 @@ def build_flat(order: ProfileOrder, flat: Flat, stack: PanelStack) -> BeamProfil
         finished_width=order.width,
         overall_width=order.width,
         drop=order.drop,
+        net_depth=net_depth(order, stack),
         exposed_side=exposed_side(order, stack) if soffit else seen,
         inside_width=None,
         inside_depth=None,

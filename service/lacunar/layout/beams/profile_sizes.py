@@ -42,6 +42,7 @@ DEPTH_SET_UP = Rule(
     "drop - reveal - bottom_thickness - panel_above_backing",
 )
 DEPTH = Rule("depth inside a box", "drop - bottom_thickness - panel_above_backing")
+NET_DEPTH = Rule("net depth: what hangs below the panel", "drop - panel")
 SOFFIT_SEEN = Rule("face of a soffit that is seen: below the panel", "drop - panel")
 GIRTH = Rule(
     "painted girth: across the bottom and up each seen side, without reveals and overhangs",
@@ -148,6 +149,12 @@ def exposed_side(order: ProfileOrder, stack: PanelStack) -> LengthFigure:
         return SOFFIT_SEEN.gives(drop - panel, drop=drop, panel=panel)
     side, between = side_width(order, stack).value, stack.between_sides
     return EXPOSED.gives(side - between, side=side, panel_between_sides=between)
+
+
+def net_depth(order: ProfileOrder, stack: PanelStack) -> LengthFigure:
+    """What hangs below the panel, or below the existing ceiling where there is none [length]."""
+    drop, panel = order.drop.value, stack.thickness
+    return NET_DEPTH.gives(drop - panel, drop=drop, panel=panel)
 
 
 def inside_depth(order: ProfileOrder, stack: PanelStack) -> LengthFigure:

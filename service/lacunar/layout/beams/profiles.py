@@ -12,6 +12,7 @@ from lacunar.layout.beams.profile_sizes import (
     girth,
     inside_depth,
     inside_width,
+    net_depth,
     overall_width,
     side_width,
 )
@@ -44,6 +45,7 @@ def build_profile(order: ProfileOrder, stack: PanelStack) -> BeamProfile:
         finished_width=order.width,
         overall_width=order.width if soffit else overall_width(order),
         drop=order.drop,
+        net_depth=net_depth(order, stack),
         exposed_side=exposed_side(order, stack),
         inside_width=order.width if soffit else inside_width(order),
         inside_depth=order.drop if soffit else inside_depth(order, stack),

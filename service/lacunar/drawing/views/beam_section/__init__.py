@@ -13,14 +13,23 @@ from lacunar.drawing.dimensions import Axis, Segment, Stop, String, drawn_string
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.section.boards import (
+    backing_outline,
+    board_outlines,
+    panel_edges,
+    panel_inset,
+    panel_runs_through,
+    rectangle_of,
+)
+from lacunar.drawing.section.cut import Cut
+from lacunar.drawing.section.leader_order import uncrossed
+from lacunar.drawing.section.records import SectionOf
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.beam_section.cut import Cut, SectionOf
 from lacunar.drawing.views.beam_section.mouldings import (
     drawn_mouldings,
     moulding_notes,
     moulding_reach,
 )
-from lacunar.drawing.views.beam_section.note_order import uncrossed
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import Beam, ProfilePart
@@ -137,13 +146,12 @@ def _section(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
 
 def _panel(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
     """A sheet panel under the ceiling, as far in as its seat lets it: through, or to both sides."""
-    stack = panel_stack(cut.of.panel)
-    if not stack.thickness:
+    if not panel_stack(cut.of.panel).thickness:
         return ()
     width, (top, low) = cut.of.profile.finished_width.value, _panel_edges(cut)
-    if stack.above_backing and cut.part("backing"):
+    if panel_runs_through(cut.of):
         return (Polyline((Pt(left, low), Pt(right, low)), style.OBJECT),)
-    inset = _panel_inset(cut) if stack.above_sides else ZERO
+    inset = panel_inset(cut.of)
     return tuple(
         Polyline((Pt(outer, low), Pt(edge, low), Pt(edge, top)), style.OBJECT)
         for outer, edge in (
@@ -155,30 +163,16 @@ def _panel(cut: Cut, left: float, right: float) -> tuple[Element, ...]:
 
 def _panel_edges(cut: Cut) -> tuple[float, float]:
     """Where the upper and the lower face of a panel lie on paper [mm]."""
-    return cut.top, cut.top + cut.on_paper(panel_stack(cut.of.panel).thickness)
-
-
-def _panel_inset(cut: Cut) -> Length:
-    """How far over the sides a panel goes that is fitted before them: to the backing, less the gap.
-
-    About a member, to the inner faces of the sides.
-    """
-    profile, backing = cut.of.profile, cut.part("backing")
-    if profile.inside_width is None:
-        return ZERO
-    if backing is None:
-        return (profile.finished_width.value - profile.inside_width.value) / 2
-    return (profile.finished_width.value - backing.width.value) / 2 - cut.of.panel.gap
+    upper, lower = panel_edges(cut.of)
+    return cut.top + cut.on_paper(upper), cut.top + cut.on_paper(lower)
 
 
 def _backing(cut: Cut) -> tuple[Element, ...]:
     """Backing centered in the box under what it is fixed to: full diagonals mark framing."""
-    backing = cut.part("backing")
-    if backing is None:
+    outline = backing_outline(cut.of)
+    if outline is None:
         return ()
-    width, depth = backing.width.value, backing.thickness.value
-    x = (cut.of.profile.finished_width.value - width) / 2
-    corners = cut.board(x, panel_stack(cut.of.panel).above_backing, width, depth)
+    corners = cut.placed(outline)
     cross = ((corners[0], corners[2]), (corners[1], corners[3]))
     return (Polyline(corners, style.OBJECT, closed=True), Segments(cross, style.HATCH))
 
@@ -186,23 +180,26 @@ def _backing(cut: Cut) -> tuple[Element, ...]:
 def _member(cut: Cut, beam: Beam) -> tuple[Element, ...]:
     """The structural member and its cladding in hidden lines, off the casing's middle by a shift.
 
-    Of cleats only the thickness is known, so they are not drawn.
+    Cleats are left to the profile's own sheet.
     """
     member = beam.member
     assert member is not None
     x = member.near.at_start.value - beam.near.at_start.value
     width = member.far.at_start.value - member.near.at_start.value
-    bare = Polyline(cut.board(x, ZERO, width, member.drop), style.HIDDEN, closed=True)
+    bare = Polyline(
+        cut.placed(rectangle_of(x, ZERO, width, member.drop)), style.HIDDEN, closed=True
+    )
     clad = member.clad
     if not clad:
         return (bare,)
-    around = cut.board(x - clad, ZERO, width + clad * 2, member.drop + clad)
+    around = cut.placed(rectangle_of(x - clad, ZERO, width + clad * 2, member.drop + clad))
     return (bare, Polyline(around, style.HIDDEN, closed=True))
 
 
 def _boards(cut: Cut) -> tuple[Element, ...]:
-    """Sides and bottom in the cut pen, with grain lines; mitred boards meet on the diagonal."""
-    outlines = _board_outlines(cut)
+    """Sides and bottom in the cut pen, with grain lines."""
+    found = board_outlines(cut.of)
+    outlines = [cut.placed(outline) for boards in found.values() for outline in boards]
     grain = tuple(line for corners in outlines for line in diagonal_lines(corners, GRAIN_PITCH))
     return (
         Segments(grain, style.HATCH),
@@ -210,65 +207,14 @@ def _boards(cut: Cut) -> tuple[Element, ...]:
     )
 
 
-def _board_outlines(cut: Cut) -> tuple[tuple[Pt, ...], ...]:
-    """The corners of left side, right side and bottom."""
-    profile = cut.of.profile
-    side, bottom = cut.part("side"), cut.part("bottom")
-    assert bottom is not None
-    if side is None:
-        return _flat_outlines(cut, bottom)
-    width, drop, thickness = profile.finished_width.value, profile.drop.value, side.thickness.value
-    sole, tall = bottom.thickness.value, side.width.value
-    top = panel_stack(cut.of.panel).above_sides
-    if profile.bottom_joint is BottomJoint.MITRED:
-        left = cut.board(ZERO, top, thickness, tall)
-        right = cut.board(width - thickness, top, thickness, tall)
-        under = cut.board(ZERO, drop - sole, width, sole)
-        inner = cut.board(thickness, ZERO, width - thickness * 2, drop - sole)
-        return (
-            (left[0], left[1], inner[3], left[3]),
-            (right[0], right[1], right[2], inner[2]),
-            (inner[3], inner[2], under[2], under[3]),
-        )
-    if profile.bottom_joint is BottomJoint.UNDER:
-        overhang = (bottom.width.value - width) / 2
-        return (
-            cut.board(ZERO, top, thickness, tall),
-            cut.board(width - thickness, top, thickness, tall),
-            cut.board(-overhang, drop - sole, bottom.width.value, sole),
-        )
-    up = drop - profile.reveal - sole
-    return (
-        cut.board(ZERO, top, thickness, tall),
-        cut.board(width - thickness, top, thickness, tall),
-        cut.board(thickness, up, width - thickness * 2, sole),
-    )
-
-
-def _flat_outlines(cut: Cut, bottom: ProfilePart) -> tuple[tuple[Pt, ...], ...]:
-    """The face board of a flat beam, and its upper board where it has one."""
-    width, drop, upper = (
-        cut.of.profile.finished_width.value,
-        cut.of.profile.drop.value,
-        cut.part("upper_board"),
-    )
-    parts = [(bottom, drop - bottom.thickness.value)]
-    if upper is not None:
-        parts.append((upper, parts[0][1] - upper.thickness.value))
-    return tuple(
-        cut.board((width - part.width.value) / 2, top, part.width.value, part.thickness.value)
-        for part, top in parts
-    )
-
-
 def _flat_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
     """What leaders point at in a flat beam's boards."""
     width, at = cut.of.profile.finished_width.value, cut.of.profile.drop.value
     for name, words in (("bottom", "FACE BOARD"), ("upper_board", "UPPER BOARD")):
-        if (part := cut.part(name)) is not None:
+        if (part := cut.of.part(name)) is not None:
             middle = at - part.thickness.value / 2
             at -= part.thickness.value
-            target = cut.board((width + part.width.value) / 2 - width / 8, middle, ZERO, ZERO)[0]
+            target = cut.spot((width + part.width.value) / 2 - width / 8, middle)
             yield _Note(target, f"{words} {_size(part, wording)}")
 
 
@@ -291,7 +237,7 @@ def _notes(cut: Cut, wording: SheetWording) -> tuple[_Note, ...]:
 
 def _box_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
     """What leaders point at in a box: what is inside it, its boards and its reveal."""
-    profile, side, bottom = cut.of.profile, cut.part("side"), cut.part("bottom")
+    profile, side, bottom = cut.of.profile, cut.of.part("side"), cut.of.part("bottom")
     assert side is not None
     assert bottom is not None
     assert profile.inside_depth is not None
@@ -299,12 +245,12 @@ def _box_notes(cut: Cut, wording: SheetWording) -> Iterator[_Note]:
     thickness, sole = side.thickness.value, bottom.thickness.value
     reveal = profile.reveal if profile.bottom_joint is BottomJoint.BETWEEN else ZERO
     yield _inside_note(cut, width / 2, wording)
-    at_side = cut.board(width - thickness / 2, profile.inside_depth.value / 2, ZERO, ZERO)[0]
+    at_side = cut.spot(width - thickness / 2, profile.inside_depth.value / 2)
     yield _Note(at_side, f"SIDE {_size(side, wording)}")
-    at_sole = cut.board(width - thickness * 2, drop - reveal - sole / 2, ZERO, ZERO)[0]
+    at_sole = cut.spot(width - thickness * 2, drop - reveal - sole / 2)
     yield _Note(at_sole, f"BOTTOM {_size(bottom, wording)}")
     if reveal:
-        edge = cut.board(width - thickness / 2, drop - reveal / 2, ZERO, ZERO)[0]
+        edge = cut.spot(width - thickness / 2, drop - reveal / 2)
         yield _Note(edge, f"REVEAL {wording.length(reveal)}")
 
 
@@ -314,12 +260,12 @@ def _inside_note(cut: Cut, middle: Length, wording: SheetWording) -> _Note:
     if beam is not None and beam.member is not None:
         member = beam.member
         x = member.far.at_start.value - beam.near.at_start.value
-        at = cut.board(x, member.drop / 3, ZERO, ZERO)[0]
+        at = cut.spot(x, member.drop / 3)
         return _Note(at, f"{', '.join(cut.of.members)}: DO NOT CUT OR DRILL")
-    backing = cut.part("backing")
+    backing = cut.of.part("backing")
     assert backing is not None
     down = panel_stack(cut.of.panel).above_backing + backing.thickness.value / 4
-    at = cut.board(middle + backing.width.value / 4, down, ZERO, ZERO)[0]
+    at = cut.spot(middle + backing.width.value / 4, down)
     return _Note(at, f"BACKING {_size(backing, wording)}")
 
 

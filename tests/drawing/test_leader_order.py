@@ -8,7 +8,7 @@ from hypothesis import strategies as st
 from lacunar.drawing.checker.leaders import crosses
 from lacunar.drawing.checker.shapes import Spot, Stroke
 from lacunar.drawing.elements import Pt
-from lacunar.drawing.views.beam_section.note_order import uncrossed
+from lacunar.drawing.section.leader_order import uncrossed
 
 PITCH = 5.0
 places = st.lists(
