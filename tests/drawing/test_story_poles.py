@@ -9,10 +9,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from lacunar.drawing.full_size.pieces import CLEAR, OVERLAP, STEP, pieces_of
 from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.sheet_set import compose
 from lacunar.drawing.spreading import spread
-from lacunar.drawing.views.story_pole.pieces import CLEAR, OVERLAP, STEP, pole_pieces
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
 from lacunar.workflow.draw import painted_pdf
@@ -32,7 +32,7 @@ def test_pieces_cover_a_pole_and_overlap(units: Units, length: int, faces: list[
     of = inch(Fraction(length, 16))
     at = [inch(Fraction(face, 16)) for face in faces if face <= length]
     most = Length.of_millimeters(longest)
-    pieces = pole_pieces(of, at, most, units)
+    pieces = pieces_of(of, at, most, units)
     assert (pieces[0].start, pieces[-1].end) == (ZERO, of)
     assert all(piece.end - piece.start <= most for piece in pieces)
     assert [(p.number, p.count) for p in pieces] == [
@@ -50,7 +50,7 @@ def test_no_seam_stands_at_a_face_where_faces_are_three_inches_apart(gaps: list[
     for gap in gaps:
         at = at + inch(Fraction(gap, 16))
         faces.append(at)
-    for piece in pole_pieces(at, faces, inch(10), Units.INCH)[1:]:
+    for piece in pieces_of(at, faces, inch(10), Units.INCH)[1:]:
         end = piece.start + OVERLAP[Units.INCH]
         assert not any(piece.start - CLEAR < face < end + CLEAR for face in faces)
 

@@ -8,11 +8,12 @@ from dataclasses import dataclass, replace
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.sheets.full_size import page_foot
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
-from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
+from lacunar.drawing.sheets.pole_sheets import pole_sheets
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
