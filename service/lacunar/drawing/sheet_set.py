@@ -18,6 +18,7 @@ from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, 
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import pole_sheets
+from lacunar.drawing.sheets.profile_sheet import profile_pages
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import TitleFields, title_block
 from lacunar.drawing.typeface import Typeface
@@ -46,6 +47,7 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
+    SheetOfSet(SheetNumber.PROFILES, "Beam profiles", profile_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
 )
 """All sheets in the order of the set."""
