@@ -13,6 +13,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, 
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.full_size import page_foot
+from lacunar.drawing.sheets.mock_up_sheets import mock_up_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
@@ -49,6 +50,7 @@ SHEETS = (
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
     SheetOfSet(SheetNumber.PROFILES, "Beam profiles", profile_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
+    SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages),
 )
 """All sheets in the order of the set."""
 

@@ -3,7 +3,7 @@
 from lacunar.exchange import fields
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.model import limits
-from lacunar.model.drawing import Paper, SheetNumber, StoryPoles
+from lacunar.model.drawing import MockUp, Paper, SheetNumber, StoryPoles
 
 
 class DrawingSchema(SpecSchema):
@@ -14,6 +14,7 @@ class DrawingSchema(SpecSchema):
         fields.OneOf("A sheet's number.", SheetNumber), "Sheets to be issued.", len(SheetNumber)
     )
     story_poles = fields.OneOf("Story poles: a table alone, or at full size too.", StoryPoles)
+    mock_up = fields.OneOf("A mock-up of beams in paper at full size, or none.", MockUp)
     number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
     revision = fields.Text("Revision index.", limits.REVISION)
     date = fields.IsoDate("Date of issue, like 2026-03-02.")

@@ -9,7 +9,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
-from lacunar.model.drawing import Drawing, SheetNumber, StoryPoles
+from lacunar.model.drawing import Drawing, MockUp, SheetNumber, StoryPoles
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
@@ -269,7 +269,7 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
     texts = {
         field.name: getattr(drawing, field.name) or ""
         for field in fields(DrawingSpec)
-        if field.name not in ("paper", "sheets", "story_poles", "revision")
+        if field.name not in ("paper", "sheets", "story_poles", "mock_up", "revision")
     }
     if drawing.sheets is None:
         assuming.note("/drawing/sheets", "all", "every sheet that has something to show")
@@ -284,6 +284,12 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
             "/drawing/story_poles",
             StoryPoles.TABLE,
             "strips at full size take much paper: ask for a roll or for tiles",
+        ),
+        mock_up=assuming.settle(
+            drawing.mock_up,
+            "/drawing/mock_up",
+            MockUp.NONE,
+            "paper for it is wanted once at most: ask for a roll or for tiles",
         ),
         revision=assuming.settle(
             drawing.revision, "/drawing/revision", REVISION, "not revised yet"

@@ -31,6 +31,14 @@ class StoryPoles(StrEnum):
     TILES = "tiles"
 
 
+class MockUp(StrEnum):
+    """Whether a mock-up of beams in paper is drawn at full size, and on what, as for story poles."""
+
+    NONE = "none"
+    ROLL = "roll"
+    TILES = "tiles"
+
+
 class SheetNumber(StrEnum):
     """The drawings a set can have, in their order: Z for shop drawings, then the kind of sheet.
 
@@ -69,6 +77,7 @@ class Drawing:
     paper: Paper
     sheets: tuple[SheetNumber, ...]
     story_poles: StoryPoles
+    mock_up: MockUp
     number: str
     revision: str
     date: str

@@ -4,7 +4,7 @@ What is seen from the room is drawn heavy. A beam at a wall has the wall left of
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
@@ -37,6 +37,7 @@ from lacunar.drawing.views.profile_detail.balloons import (
     Numbers,
     balloons,
     column_height,
+    pitch_over,
 )
 from lacunar.drawing.views.profile_detail.figures import (
     above,
@@ -57,6 +58,8 @@ BEYOND = 9.0
 """How far ceiling and panel go on beside the beam [mm]."""
 TO_BALLOONS = 9.0
 RING = 6.4
+WIDER_HATCH = {1: 1.8, 2: 1.3}
+"""How much further apart hatch lines are in a large section, by its scale."""
 
 
 def named_parts(detail: DetailOf, wording: SheetWording) -> tuple[NamedPart, ...]:
@@ -132,8 +135,7 @@ def profile_detail(
     reach = Reach(left if detail.of.at_wall else left - out, left + width + out)
     shown = _shown(detail, cut, reach, wording)
     rings = max(reach.right + TO_BALLOONS, left + width + strings.overrun_right + 2.0)
-    first = top - band + max(0.0, tall - column_height(parts)) / 2 + RING / 2
-    column = BalloonColumn(rings, first, typeface)
+    column = BalloonColumn(rings, top - band, pitch_over(tall, parts), typeface)
     children = (
         Group("object", tuple(_object(detail, cut, reach, shown)), f"object-view-{cut.of.number}"),
         *_drawn_strings(cut, strings, (top - band, left - left_out)),
@@ -199,13 +201,15 @@ def _object(
         yield Group("wall", hatched(EXISTING_RISING, wall))
     for part in shown:
         if part.outlines:
-            yield _part(part)
+            yield _part(part, cut.ratio)
     yield Group("room-side", _room_line(detail.of, cut, reach, wall is not None))
 
 
-def _part(shown: ShownPart) -> Group:
+def _part(shown: ShownPart, ratio: int) -> Group:
     """One part: its hatch, its outline where it is cut, and dashed where it lies elsewhere."""
     part, hatch = shown.part, shown.hatch
+    if hatch is not None:
+        hatch = replace(hatch, pitch=hatch.pitch * WIDER_HATCH.get(ratio, 1.0))
     hatches = [
         each for corners in shown.outlines for each in (hatched(hatch, corners) if hatch else ())
     ]

@@ -10,7 +10,8 @@ from lacunar.drawing.section.leader_order import uncrossed
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.profile_detail.parts import NamedPart, ShownPart
 
-PITCH = 8.0
+LEAST_PITCH = 8.0
+MOST_PITCH = 18.0
 ELBOW = 3.0
 """How long the level end of a leader is [mm]."""
 
@@ -19,10 +20,11 @@ Numbers = Mapping[NamedPart, int]
 
 @dataclass(frozen=True, slots=True)
 class BalloonColumn:
-    """Where balloons of a section stand: the left edge of the rings and the first one's middle."""
+    """Where balloons of a section stand: the left edge of the rings, their tops and their pitch."""
 
     left: float
-    first: float
+    top: float
+    pitch: float
     typeface: Typeface
 
 
@@ -32,19 +34,24 @@ def ring(number: int) -> Tag:
 
 
 def column_height(count: int) -> float:
-    """How tall a column of so many balloons is [mm]."""
-    return count * PITCH
+    """How tall a column of so many balloons is at least [mm]."""
+    return count * LEAST_PITCH
+
+
+def pitch_over(height: float, count: int) -> float:
+    """How far apart balloons stand beside what is so tall [mm]."""
+    return max(LEAST_PITCH, min(MOST_PITCH, height / count))
 
 
 def balloons(
     view: int, shown: Sequence[ShownPart], numbers: Numbers, column: BalloonColumn
 ) -> Iterator[Group]:
     """A balloon to each part, in an order that keeps their leaders apart."""
-    elbow = Pt(column.left - ELBOW, column.first)
+    elbow = Pt(column.left - ELBOW, column.top + column.pitch / 2)
     targets = [part.target for part in shown]
-    order = uncrossed(targets, [PITCH] * len(shown), elbow)
+    order = uncrossed(targets, [column.pitch] * len(shown), elbow)
     for place, which in enumerate(order):
-        part, y = shown[which].part, column.first + place * PITCH
+        part, y = shown[which].part, elbow.y + place * column.pitch
         number = numbers[part]
         tag = ring(number)
         radius = tag.long_side(column.typeface) / 2

@@ -128,7 +128,9 @@ def _seen(detail: DetailOf) -> Chain:
     flats = of.trim.flats
     edge = max((flat.width for flat in flats if flat.at is FlatPlace.BOTTOM_EDGE), default=ZERO)
     covered = lower - upper - cover.side_left.value - edge
-    return chain("seen", ZERO, (under, edge, cover.side_left.value, covered, stack))
+    crown = ZERO if of.trim.crown is None else of.trim.crown.drop.value
+    seen = (cover.side_left.value, covered - crown, crown)
+    return chain("seen", ZERO, (under, edge, *seen, stack))
 
 
 @dataclass(frozen=True, slots=True)
