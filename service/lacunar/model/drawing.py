@@ -32,7 +32,7 @@ class StoryPoles(StrEnum):
 
 
 class MockUp(StrEnum):
-    """Whether a mock-up of beams in paper is drawn at full size, and on what, as for story poles."""
+    """Whether beams are drawn at full size to be mocked up in paper, and on which."""
 
     NONE = "none"
     ROLL = "roll"

@@ -9,6 +9,8 @@ from lacunar.drawing.section.records import Corner, Outline, SectionOf
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint
 
+STRAIGHT = 2
+
 
 def room_side(of: SectionOf) -> Outline:
     """The right half of what is seen: mouldings, side, bottom, to the middle, or to the wall."""
@@ -20,7 +22,7 @@ def room_side(of: SectionOf) -> Outline:
     corners: list[Corner] = []
     for top, low in pairwise(steps):
         corners.extend(_outermost(shapes, top, low))
-    return _without_doubles([*corners, *_underside(of)])
+    return _turns([*corners, *_underside(of)])
 
 
 def mirrored(of: SectionOf, line: Outline) -> Outline:
@@ -86,7 +88,21 @@ def _underside(of: SectionOf) -> Iterator[Corner]:
         yield middle, drop
 
 
-def _without_doubles(corners: list[Corner]) -> Outline:
-    kept = corners[:1]
-    kept.extend(after for before, after in pairwise(corners) if after != before)
+def _turns(corners: list[Corner]) -> Outline:
+    """The corners without those that the line goes straight through."""
+    kept: list[Corner] = []
+    for corner in corners:
+        if kept and corner == kept[-1]:
+            continue
+        if len(kept) >= STRAIGHT and _straight(kept[-2], kept[-1], corner):
+            kept.pop()
+        kept.append(corner)
     return tuple(kept)
+
+
+def _straight(one: Corner, amid: Corner, other: Corner) -> bool:
+    """Whether three places lie on one line."""
+    (x1, y1), (x2, y2), (x3, y3) = one, amid, other
+    if x2 in (x1, x3):
+        return x1 == x2 == x3
+    return (y2 - y1) / (x2 - x1) == (y3 - y2) / (x3 - x2)

@@ -1,4 +1,4 @@
-"""Sheet Z-702: a mock-up of beams and mouldings in paper, on a roll or as tiles to tape together."""
+"""Sheet Z-702: a mock-up of beams and mouldings in paper, on a roll or as tiles."""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
@@ -37,12 +37,14 @@ ROLL_HEIGHT = 600.0
 NOTES = (
     "A mock-up shows how deep beams look in the room before any is built. Cut each strip along its"
     " heavy edges, fold it at the dashed lines, and tape it up; print it again to go on longer.",
-    "Chain lines are the panel's lower face; thin lines are joints between boards in one face.",
-    "Tape crown by both its edges so that they stand off as printed. It shows the moulding's face"
-    " flat: how it is milled is not known.",
+    "Chain lines are where the panel's lower face will be.",
     "Cut a card along its heavy line and hold it to wall and ceiling.",
     "Lay each piece over the one before it so that the crosses meet.",
     "Work overhead in twos, from a platform and not from a ladder.",
+)
+CROWN_NOTE = (
+    "Tape crown by both its edges so that they stand off as printed. It shows the moulding's face"
+    " flat: how it is milled is not known."
 )
 
 
@@ -103,12 +105,15 @@ def _blocks(
     width = column_width(source.size) - FRAME_PAD
     column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
+    rows = [(strip.name, strip.length) for strip in strips]
+    rows += [(f"CARD {each.of.profile.id}", each.of.profile.drop.value) for each in shown]
     columns = (
-        WordColumn("STRIP", tuple(strip.name for strip in strips)),
-        WordColumn("LAID FLAT", tuple(source.wording.detail(each.length) for each in strips)),
+        WordColumn("STRIP", tuple(name for name, _ in rows)),
+        WordColumn("ACROSS", tuple(source.wording.detail(length) for _, length in rows)),
     )
     yield from in_blocks("mock-up", "mock-up", "STRIPS TO CUT OUT", columns, space)
-    notes = list(NOTES) + [PRINT_NOTE]
+    crown = source.layout.mouldings.crown
+    notes = [*NOTES, PRINT_NOTE, *([CROWN_NOTE] if crown is not None else [])]
     notes += [
         f"{each.strip.name} is that of {listed(each.profiles)}, which look the same."
         for each in shown

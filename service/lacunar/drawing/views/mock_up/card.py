@@ -5,6 +5,7 @@ too low for that, it shows as much as it holds from the outermost moulding in.
 """
 
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import pairwise
 
 from lacunar.drawing import style
@@ -41,6 +42,7 @@ def card(of: SectionOf, sheeting: Sheeting) -> tuple[Block, ...]:
     blocks = []
     for piece in pieces_of(places[-1], places, longest, sheeting.wording.units):
         band = band_of(piece, places, sheeting)
+        band = replace(band, height=min(band.height, OUTLINE_OFF + _reach(of)))
         numbered = [Numbered(place, "edge") for place in places]
         children: tuple[Element, ...] = (
             rectangle(0.0, band.top, band.width, band.height),
@@ -48,18 +50,22 @@ def card(of: SectionOf, sheeting: Sheeting) -> tuple[Block, ...]:
             *_ticks(band, places),
             *seam_crosses(band),
             *running_numbers(band, numbered),
-            *words_under(band, f"{named[2]}. {_said(of, band)}", (TO_CEILING, "LOWEST EDGE"), ""),
+            *words_under(band, _said(of, band), (TO_CEILING, "LOWEST EDGE"), sheeting.typeface),
         )
         blocks.append(block_of(band, children, named))
     return tuple(blocks)
 
 
 def _said(of: SectionOf, band: Band) -> str:
-    """What to do with it, and what its lower edge is."""
-    reach = _outermost(of) - of.profile.finished_width.value / 2
-    whole = float(reach.millimeters) + OUTLINE_OFF <= band.height
+    """Whose it is, what to do with it, and what its lower edge is."""
+    whole = _reach(of) + OUTLINE_OFF <= band.height
     edge = "LOWER EDGE IS THE MIDDLE" if whole else "SHOWN FROM THE OUTSIDE IN"
-    return f"CUT ALONG THE HEAVY LINE. {edge}"
+    return f"CARD {of.profile.id}. CUT ALONG THE HEAVY LINE. {edge}"
+
+
+def _reach(of: SectionOf) -> float:
+    """How far the outline stands out from the beam's middle [mm]."""
+    return float((_outermost(of) - of.profile.finished_width.value / 2).millimeters)
 
 
 def _outermost(of: SectionOf) -> Length:
@@ -78,20 +84,18 @@ def _places(of: SectionOf) -> tuple[Length, ...]:
 
 def _outline(of: SectionOf, band: Band) -> Iterator[Element]:
     """The outline on the piece: its depth along the band, out from the middle toward the top."""
-    middle, out = of.profile.finished_width.value / 2, _outermost(of)
+    out = _outermost(of)
     upper, line = panel_edges(of)[1], room_side(of)
     # Beside the panel the beam's own face goes on to the ceiling.
     face = of.profile.finished_width.value
     corners = ((face, ZERO), (face, upper), *line) if upper else line
-    low = min(band.height - OUTLINE_OFF, float((out - middle).millimeters))
     spots = [
         Pt(band.x(y), band.top + OUTLINE_OFF + float((out - x).millimeters)) for x, y in corners
     ]
-    bottom = band.top + OUTLINE_OFF + low
     parts = [
         part
         for one, other in pairwise(spots)
-        for part in _clipped((one, other), band.width, bottom)
+        for part in _clipped((one, other), band.width, band.bottom)
     ]
     yield Group("mock-up-outline", (Segments(tuple(parts), style.WALL),))
 

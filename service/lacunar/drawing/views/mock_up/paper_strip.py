@@ -25,12 +25,13 @@ from lacunar.measure.length import Length
 KIND = "mock-up"
 WORDS = 14.0
 """What the words under a strip take [mm]."""
+AT_ARROW = 5.0
+"""How far words stand from the tip of their arrow [mm]."""
 LEAST_FIELD = style.TEXT + 1.6
 """A field narrower than this on a piece has no words [mm]."""
 PENS: dict[LineKind, Pen] = {
     "edge": style.CUT,
     "fold": style.HIDDEN,
-    "joint": style.FINE,
     "seat": style.CENTER,
 }
 
@@ -71,13 +72,14 @@ def band_of(piece: Piece, places: tuple[Length, ...], sheeting: Sheeting) -> Ban
 def _piece(strip: PaperStrip, piece: Piece, sheeting: Sheeting) -> Block:
     band = band_of(piece, strip.places, sheeting)
     numbered = [Numbered(at, kind) for at, kind in zip(strip.places, strip.kinds, strict=True)]
+    said = f"{strip.name}. {strip.remark}" if strip.remark else strip.name
     children: tuple[Element, ...] = (
         rectangle(0.0, band.top, band.width, band.height),
         *_lines(strip, band),
         *_field_words(strip, band),
         *seam_crosses(band),
         *running_numbers(band, numbered),
-        *words_under(band, strip.name, (strip.first_edge, strip.last_edge), strip.remark),
+        *words_under(band, said, (strip.first_edge, strip.last_edge), sheeting.typeface),
     )
     return block_of(band, children, (strip.identity, strip.of, strip.name))
 
@@ -125,20 +127,25 @@ def _field_words(strip: PaperStrip, band: Band) -> Iterator[Element]:
         yield Text(Pt(x, middle), words, style.TEXT, anchor="middle", turned=True)
 
 
-def words_under(band: Band, name: str, edges: tuple[str, str], remark: str) -> Iterator[Element]:
+def words_under(
+    band: Band, said: str, edges: tuple[str, str], typeface: Typeface
+) -> Iterator[Element]:
     """What strip it is, and which edge of it goes where."""
     piece = band.piece
     y = band.bottom + CROSS_ZONE + style.TEXT + 1.0
-    said = [name, f"PIECE {piece.number} OF {piece.count}"] if piece.count > 1 else [name]
-    said += [remark] if remark else []
-    yield Text(Pt(EDGE, y), ". ".join(said), style.TEXT)
+    which = f". PIECE {piece.number} OF {piece.count}" if piece.count > 1 else ""
+    yield Text(Pt(EDGE, y), said + which, style.TEXT)
     y += style.LINE_PITCH
     if piece.number == 1:
         tip = Pt(EDGE, y - style.TEXT / 2)
         yield arrow(tip, tip.moved(1.0, 0.0))
-        yield Text(Pt(EDGE + 5.0, y), edges[0], style.TEXT)
+        yield Text(Pt(EDGE + AT_ARROW, y), edges[0], style.TEXT)
     y += style.LINE_PITCH
     if piece.number == piece.count:
-        end = Pt(band.width - EDGE, y - style.TEXT / 2)
-        yield arrow(end, end.moved(-1.0, 0.0))
-        yield Text(Pt(end.x - 5.0, y), edges[1], style.TEXT, anchor="end")
+        within = typeface.width(edges[1], style.TEXT) + 2 * EDGE + AT_ARROW <= band.width
+        # On a narrow strip they stand beside its last edge, on what is cut off.
+        way = -1.0 if within else 1.0
+        tip = Pt(band.width + way * EDGE, y - style.TEXT / 2)
+        yield arrow(tip, tip.moved(way, 0.0))
+        at = Pt(tip.x + way * AT_ARROW, y)
+        yield Text(at, edges[1], style.TEXT, anchor="end" if within else "start")

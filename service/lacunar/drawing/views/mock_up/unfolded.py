@@ -1,4 +1,4 @@
-"""What is seen of a beam, laid flat: fields from edge to edge, with the lines that it is folded by."""
+"""What is seen of a beam, laid flat: fields from edge to edge, and the lines it is folded by."""
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
@@ -13,7 +13,7 @@ from lacunar.layout.moulding_records import CrownSection
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import FlatMoulding
 
-LineKind = Literal["edge", "fold", "joint", "seat"]
+LineKind = Literal["edge", "fold", "seat"]
 TO_CEILING = "THIS EDGE TO CEILING"
 
 
@@ -21,8 +21,7 @@ TO_CEILING = "THIS EDGE TO CEILING"
 class Field:
     """A stretch across a strip: what it shows, how wide, and the line that it ends with.
 
-    Paper is folded at a `fold`; a `joint` is where boards meet in one face, a `seat` where a panel's
-    lower face lies.
+    Paper is folded at a `fold`; a `seat` is where the lower face of a panel lies.
     """
 
     words: str
@@ -82,17 +81,8 @@ def _fields(line: Outline, *, flat: bool) -> tuple[Field, ...]:
     names = ["RETURN"] * len(parts)
     names[0] = names[-1] = "EDGE" if flat else "SIDE"
     names[len(parts) // 2] = "FACE" if flat else "BOTTOM"
-    ends: list[LineKind] = [
-        "fold" if _upright(one) != _upright(other) else "joint" for one, other in pairwise(parts)
-    ]
-    return tuple(
-        Field(name, _length(part), end)
-        for name, part, end in zip(names, parts, [*ends, "edge"], strict=True)
-    )
-
-
-def _upright(part: tuple[Corner, Corner]) -> bool:
-    return part[0][0] == part[1][0]
+    fields = [Field(name, _length(part), "fold") for name, part in zip(names, parts, strict=True)]
+    return (*fields[:-1], replace(fields[-1], ends_with="edge"))
 
 
 def _length(part: tuple[Corner, Corner]) -> Length:
