@@ -22,6 +22,7 @@ from lacunar.drawing.checker.opening_facts import (
     read_openings,
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
+from lacunar.drawing.checker.profile_facts import SectionFacts, read_sections
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -102,7 +103,8 @@ class LayoutFacts:
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
-    known; `issued` the numbers of the sheets the set is to have.
+    known; `issued` the numbers of the sheets the set is to have; `sections` what
+    beams are like that are cut across.
     """
 
     step_text: str
@@ -127,6 +129,7 @@ class LayoutFacts:
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
     issued: tuple[str, ...] = ()
+    sections: SectionFacts = field(default_factory=SectionFacts)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -235,6 +238,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
         issued=_issued(ceiling),
+        sections=read_sections(root),
     )
 
 

@@ -20,10 +20,12 @@ from lacunar.drawing.checker import (
     leaders,
     legends,
     legibility,
+    mock_ups,
     odd_rooms,
     openings_table,
     placement,
     poles,
+    profiles,
     scales,
     setting_out,
     tables,
@@ -97,6 +99,9 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(21, "A profile's parts add up to its width and drop", profiles.parts_sum_up),
+    Point(42, "Parts that touch are hatched unlike", profiles.hatches_differ),
+    Point(141, "A profile's boards are drawn as large as laid out", profiles.boards_as_large),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -116,9 +121,17 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
         SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
     ),
+    "Z-501": (
+        SetPoint(49, "Each balloon is in the list of parts and back", profiles.parts_listed),
+        SetPoint(140, "Each profile is drawn, or said to be left out", profiles.profiles_drawn),
+        SetPoint(142, "The list of parts tells sizes as laid out", profiles.sizes_listed),
+    ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
         SetPoint(27, "Strips of poles are whole, at full size, as marked", poles.strips_as_marked),
+    ),
+    "Z-702": (
+        SetPoint(143, "Strips of a mock-up are as laid out, and whole", mock_ups.strips_as_wide),
     ),
 }
 """Points by the sheet that a set must have for them to hold."""

@@ -131,7 +131,7 @@ def _title_notes(source: SheetSource, detail: DetailOf) -> Iterator[str]:
     height = f"CLEAR HEIGHT {wording.length(clear.clear_height.value)}"
     short = "" if clear.enough else f", LESS THAN {wording.length(clear.limit)} WISHED FOR"
     yield height + short
-    if source.layout.backing.joists is not None:
+    if any(part.name == "joist" for part in named_parts(detail, wording)):
         yield f"JOISTS AS AT {detail.at.id}"
 
 

@@ -53,7 +53,7 @@ def ceiling_band(detail: DetailOf, ratio: int) -> float:
 
 
 def joists_band(detail: DetailOf) -> float:
-    """How much is shown of joists [mm]."""
+    """How much is shown of joists, whether or not one lies over the beam [mm]."""
     return JOISTS_SHOWN if detail.layout.backing.joists is not None else 0.0
 
 
@@ -89,13 +89,13 @@ def _joists(detail: DetailOf, cut: Cut, reach: Reach) -> Iterator[ShownPart]:
         )
         yield ShownPart(part, within(corners, 0.9, 0.5), (corners,), EXISTING_RISING)
         return
+    width, half = detail.of.profile.finished_width.value, lines.width / 2
+    middles = [_from_left_face(detail, joist.center.value) for joist in lines.joists]
     found = []
-    for joist in lines.joists:
-        middle = cut.left + cut.on_paper(_from_left_face(detail, joist.center.value))
-        half = cut.on_paper(lines.width / 2)
-        left, right = max(middle - half, reach.left), min(middle + half, reach.right)
-        if right - left > 1.0:
-            found.append(box_corners(left, low - JOISTS_SHOWN, right - left, JOISTS_SHOWN))
+    for middle in (each for each in middles if -half < each < width + half):
+        left = max(cut.left + cut.on_paper(middle - half), reach.left)
+        right = min(cut.left + cut.on_paper(middle + half), reach.right)
+        found.append(box_corners(left, low - JOISTS_SHOWN, right - left, JOISTS_SHOWN))
     if found:
         yield ShownPart(part, within(found[-1], 0.5, 0.5), tuple(found), EXISTING_RISING)
 
