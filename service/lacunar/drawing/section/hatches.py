@@ -43,12 +43,13 @@ class Way(StrEnum):
 class Hatch:
     """A hatch: what it stands for, which way its lines rise and how far they are apart [mm].
 
-    Other than slant lines have no choice of these.
+    Lines of sheet goods lie along their longer faces, but where they are `level` in any case.
     """
 
     substance: Substance
     way: Way = Way.RISING
     pitch: float = 1.3
+    level: bool = False
 
 
 def hatched(hatch: Hatch, corners: tuple[Pt, ...]) -> tuple[Element, ...]:
@@ -72,7 +73,7 @@ def _lines(hatch: Hatch, corners: tuple[Pt, ...]) -> Iterator[tuple[Pt, Pt]]:
             yield corners[0], corners[2]
             yield corners[1], corners[3]
     elif hatch.substance is Substance.SHEET and _is_rectangle(corners):
-        yield from _along_faces(corners)
+        yield from _along_faces(corners, hatch.level)
     elif hatch.way is Way.RISING:
         yield from diagonal_lines(corners, hatch.pitch)
     else:
@@ -85,14 +86,15 @@ def _is_rectangle(corners: tuple[Pt, ...]) -> bool:
     return one.y == two.y and two.x == three.x and three.y == four.y and four.x == one.x
 
 
-def _along_faces(corners: tuple[Pt, ...]) -> Iterator[tuple[Pt, Pt]]:
-    """Lines evenly apart along the longer faces of a rectangle."""
+def _along_faces(corners: tuple[Pt, ...], level: bool) -> Iterator[tuple[Pt, Pt]]:
+    """Lines evenly apart along the longer faces of a rectangle, or level ones."""
     upper_left, _, lower_right, _ = corners
     width, height = lower_right.x - upper_left.x, lower_right.y - upper_left.y
-    count = max(1, int(min(width, height) / LINES_APART))
+    level = level or width >= height
+    count = max(1, int((height if level else width) / LINES_APART))
     for number in range(1, count + 1):
         share = number / (count + 1)
-        if width >= height:
+        if level:
             start = upper_left.moved(0.0, height * share)
             yield start, start.moved(width, 0.0)
         else:

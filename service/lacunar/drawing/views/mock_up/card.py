@@ -14,7 +14,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
 from lacunar.drawing.full_size.band import Band, Numbered, running_numbers, seam_crosses
 from lacunar.drawing.full_size.pieces import pieces_of
 from lacunar.drawing.section.boards import panel_edges
-from lacunar.drawing.section.records import SectionOf
+from lacunar.drawing.section.records import Outline, SectionOf
 from lacunar.drawing.section.room_side import room_side
 from lacunar.drawing.views.mock_up.paper_strip import (
     KIND,
@@ -68,8 +68,14 @@ def _reach(of: SectionOf) -> float:
     return float((_outermost(of) - of.profile.finished_width.value / 2).millimeters)
 
 
+def _corners(of: SectionOf) -> Outline:
+    """The outline from the ceiling down; beside a panel it is the beam's own face."""
+    face, upper, line = of.profile.finished_width.value, panel_edges(of)[1], room_side(of)
+    return ((face, ZERO), (face, upper), *line) if upper else line
+
+
 def _outermost(of: SectionOf) -> Length:
-    return max(x for x, _ in room_side(of))
+    return max(x for x, _ in _corners(of))
 
 
 def _places(of: SectionOf) -> tuple[Length, ...]:
@@ -85,12 +91,9 @@ def _places(of: SectionOf) -> tuple[Length, ...]:
 def _outline(of: SectionOf, band: Band) -> Iterator[Element]:
     """The outline on the piece: its depth along the band, out from the middle toward the top."""
     out = _outermost(of)
-    upper, line = panel_edges(of)[1], room_side(of)
-    # Beside the panel the beam's own face goes on to the ceiling.
-    face = of.profile.finished_width.value
-    corners = ((face, ZERO), (face, upper), *line) if upper else line
     spots = [
-        Pt(band.x(y), band.top + OUTLINE_OFF + float((out - x).millimeters)) for x, y in corners
+        Pt(band.x(y), band.top + OUTLINE_OFF + float((out - x).millimeters))
+        for x, y in _corners(of)
     ]
     parts = [
         part

@@ -30,11 +30,12 @@ JOISTS_SHOWN = 9.0
 CEILING_SHOWN = 4.0
 """How much is shown of a ceiling whose thickness is not known [mm]."""
 WALL_SHOWN = 7.0
+JOIST = Hatch(Substance.EXISTING, Way.RISING, 2.2)
 EXISTING_RISING = Hatch(Substance.EXISTING, Way.RISING, 3.0)
 EXISTING_FALLING = Hatch(Substance.EXISTING, Way.FALLING, 3.0)
 CLADDING = Hatch(Substance.EXISTING, Way.FALLING, 2.0)
 BOARDS = Hatch(Substance.FINISH_WOOD, Way.FALLING, 1.8)
-SHEETS = Hatch(Substance.SHEET)
+SHEETS = Hatch(Substance.SHEET, level=True)
 CLEAT = Hatch(Substance.FRAMING)
 
 
@@ -87,7 +88,7 @@ def _joists(detail: DetailOf, cut: Cut, reach: Reach) -> Iterator[ShownPart]:
         corners = box_corners(
             reach.left, low - JOISTS_SHOWN, reach.right - reach.left, JOISTS_SHOWN
         )
-        yield ShownPart(part, within(corners, 0.9, 0.5), (corners,), EXISTING_RISING)
+        yield ShownPart(part, within(corners, 0.9, 0.5), (corners,), JOIST)
         return
     width, half = detail.of.profile.finished_width.value, lines.width / 2
     middles = [_from_left_face(detail, joist.center.value) for joist in lines.joists]
@@ -97,7 +98,7 @@ def _joists(detail: DetailOf, cut: Cut, reach: Reach) -> Iterator[ShownPart]:
         right = min(cut.left + cut.on_paper(middle + half), reach.right)
         found.append(box_corners(left, low - JOISTS_SHOWN, right - left, JOISTS_SHOWN))
     if found:
-        yield ShownPart(part, within(found[-1], 0.5, 0.5), tuple(found), EXISTING_RISING)
+        yield ShownPart(part, within(found[-1], 0.5, 0.5), tuple(found), JOIST)
 
 
 def _from_left_face(detail: DetailOf, place: Length) -> Length:

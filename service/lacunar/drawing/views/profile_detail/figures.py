@@ -7,6 +7,7 @@ to what stands beyond them.
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
+from math import inf
 
 from lacunar.drawing import style
 from lacunar.drawing.dimensions import FACE, FigurePlace, PlacedString, Segment, Stop, String
@@ -179,12 +180,7 @@ def _cleared(
 ) -> FigurePlace:
     """A figure moved along its line, as little as is needed, to where no line passes it."""
     half = typeface.width(segment.text, style.TEXT, FACE) / 2 + style.TEXT_CLEARANCE
-    if place.outside:
-        return place
-    low, high = segment.start.at + half, segment.end.at - half
-    if place.level:
-        middle = (segment.start.at + segment.end.at) / 2
-        low, high = middle - half, middle + half
+    low, high = _range(place, segment, half)
     tries = [place.middle, *(at + way * half for at in passing for way in (-1.0, 1.0))]
     clear = [
         at
@@ -194,6 +190,17 @@ def _cleared(
     ]
     best = min(clear, key=lambda at: abs(at - place.middle), default=place.middle)
     return replace(place, middle=best)
+
+
+def _range(place: FigurePlace, segment: Segment, half: float) -> tuple[float, float]:
+    """Between which places a figure's middle may lie: on its line, over its leader, or outside."""
+    middle = (segment.start.at + segment.end.at) / 2
+    if place.outside:
+        before = place.middle < middle
+        return (-inf, place.middle) if before else (place.middle, inf)
+    if place.level:
+        return middle - half, middle + half
+    return segment.start.at + half, segment.end.at - half
 
 
 def written(cut: Cut, wording: SheetWording, chains: Sequence[Chain]) -> Written:
