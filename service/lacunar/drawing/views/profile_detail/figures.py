@@ -22,6 +22,7 @@ from lacunar.model.beams import BottomJoint
 from lacunar.model.moulding import FlatPlace
 
 ENDS = 2
+HAIR = 1e-6
 
 
 @dataclass(frozen=True, slots=True)
@@ -157,9 +158,30 @@ class Written:
         return Segment(start, end, self.wording.length(value), self.wording.exact(value), exact)
 
 
+@dataclass(frozen=True, slots=True)
+class _Figure:
+    """A figure along its string: its place, and half the room it takes [mm]."""
+
+    place: FigurePlace
+    half: float
+
+    def holds(self, at: float) -> bool:
+        """Whether a line across the string would pass it."""
+        return abs(at - self.place.middle) < self.half - HAIR
+
+    def meets(self, other: "_Figure") -> bool:
+        """Whether it stands on another one of its string."""
+        apart = abs(self.place.middle - other.place.middle)
+        return self.place.level == other.place.level and apart < self.half + other.half - HAIR
+
+
 def clear_figures(strings: Sequence[PlacedString], typeface: Typeface) -> tuple[PlacedString, ...]:
-    """Strings whose figures keep clear of the extension lines of those further out."""
-    cleared = []
+    """Strings whose figures keep clear of the extension lines of those further out.
+
+    A figure gives way along its line; where it cannot, the line that would pass it stops short.
+    """
+    cleared: list[PlacedString] = []
+    inner: list[_Figure] = []
     for number, one in enumerate(strings):
         passing = [
             stop.at
@@ -167,40 +189,65 @@ def clear_figures(strings: Sequence[PlacedString], typeface: Typeface) -> tuple[
             for segment in other.string.segments
             for stop in (segment.start, segment.end)
         ]
-        places = tuple(
-            _cleared(place, segment, passing, typeface)
-            for place, segment in zip(one.places, one.string.segments, strict=True)
+        figures = _cleared(one, passing, typeface)
+        cleared.append(
+            replace(
+                one,
+                string=_stopping_short(one.string, inner),
+                places=tuple(figure.place for figure in figures),
+            )
         )
-        cleared.append(replace(one, places=places))
+        inner.extend(figures)
     return tuple(cleared)
 
 
-def _cleared(
-    place: FigurePlace, segment: Segment, passing: Sequence[float], typeface: Typeface
-) -> FigurePlace:
-    """A figure moved along its line, as little as is needed, to where no line passes it."""
-    half = typeface.width(segment.text, style.TEXT, FACE) / 2 + style.TEXT_CLEARANCE
-    low, high = _range(place, segment, half)
-    tries = [place.middle, *(at + way * half for at in passing for way in (-1.0, 1.0))]
-    clear = [
-        at
-        for at in tries
-        if low - 1e-6 <= at <= high + 1e-6
-        and all(abs(at - line) >= half - 1e-6 for line in passing)
+def _cleared(one: PlacedString, passing: Sequence[float], typeface: Typeface) -> list[_Figure]:
+    """The figures of a string, each moved as little as keeps it clear of lines and of others."""
+    figures = [
+        _Figure(place, typeface.width(segment.text, style.TEXT, FACE) / 2 + style.TEXT_CLEARANCE)
+        for place, segment in zip(one.places, one.string.segments, strict=True)
     ]
-    best = min(clear, key=lambda at: abs(at - place.middle), default=place.middle)
-    return replace(place, middle=best)
+    for number, (figure, segment) in enumerate(zip(figures, one.string.segments, strict=True)):
+        low, high = _range(figure, segment)
+        at, half = figure.place.middle, figure.half
+        tries = [at, *(line + way * half for line in passing for way in (-1.0, 1.0))]
+        others = [each for place, each in enumerate(figures) if place != number]
+        moved = [
+            _Figure(replace(figure.place, middle=to), half)
+            for to in sorted(tries, key=lambda to: abs(to - at))
+            if low - HAIR <= to <= high + HAIR
+        ]
+        clear = (
+            each
+            for each in moved
+            if not any(each.holds(line) for line in passing)
+            and not any(each.meets(other) for other in others)
+        )
+        figures[number] = next(clear, figure)
+    return figures
 
 
-def _range(place: FigurePlace, segment: Segment, half: float) -> tuple[float, float]:
+def _range(figure: _Figure, segment: Segment) -> tuple[float, float]:
     """Between which places a figure's middle may lie: on its line, over its leader, or outside."""
-    middle = (segment.start.at + segment.end.at) / 2
+    place, middle = figure.place, (segment.start.at + segment.end.at) / 2
     if place.outside:
-        before = place.middle < middle
-        return (-inf, place.middle) if before else (place.middle, inf)
+        return (-inf, place.middle) if place.middle < middle else (place.middle, inf)
     if place.level:
-        return middle - half, middle + half
-    return segment.start.at + half, segment.end.at - half
+        return middle - figure.half, middle + figure.half
+    off = figure.half + style.TICK_REACH
+    return segment.start.at + off, segment.end.at - off
+
+
+def _stopping_short(string: String, inner: Sequence[_Figure]) -> String:
+    """A string without the extension lines that would pass figures nearer to the object."""
+
+    def stop(of: Stop) -> Stop:
+        return replace(of, reaches_object=not any(figure.holds(of.at) for figure in inner))
+
+    segments = (
+        replace(each, start=stop(each.start), end=stop(each.end)) for each in string.segments
+    )
+    return replace(string, segments=tuple(segments))
 
 
 def written(cut: Cut, wording: SheetWording, chains: Sequence[Chain]) -> Written:
