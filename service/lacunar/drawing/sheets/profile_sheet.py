@@ -32,7 +32,7 @@ from lacunar.layout.records import Beam, BeamProfile, Layout, WallBeam
 from lacunar.measure.length import ZERO
 
 SMALLEST = 48
-MOST_VIEWS = 24
+MOST_VIEWS = 16
 """So many sections are drawn; a ceiling with more has many casings that differ little."""
 KINDS = {
     "box": "BOX BEAM",

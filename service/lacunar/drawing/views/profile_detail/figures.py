@@ -94,15 +94,13 @@ def above(detail: DetailOf) -> tuple[Chain, ...]:
 
 def beside(detail: DetailOf) -> tuple[Chain, ...]:
     """What is dimensioned left of the section, up from the lowest edge."""
-    found = [_down(detail), _seen(detail)]
     profile, stack = detail.of.profile, panel_stack(detail.of.panel)
-    if stack.thickness:
-        found.append(chain("net-depth", ZERO, (profile.net_depth.value, stack.thickness)))
-    kept: list[Chain] = []
-    for one in found:
-        if one.parted and all(one.places != other.places for other in kept):
-            kept.append(one)
-    return (*kept, chain("drop", ZERO, (profile.drop.value,)))
+    net = chain("net-depth", ZERO, (profile.net_depth.value, stack.thickness))
+    down, seen = _down(detail), _seen(detail)
+    told = [down]
+    told += [seen] if seen.places not in (down.places, net.places) else []
+    told += [net] if net.places != down.places else []
+    return (*(one for one in told if one.parted), chain("drop", ZERO, (profile.drop.value,)))
 
 
 def _down(detail: DetailOf) -> Chain:
