@@ -4,22 +4,18 @@ import json
 from fractions import Fraction
 from itertools import pairwise
 
-import pypdfium2
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from lacunar.drawing.painters.fonts import load_typeface
-from lacunar.drawing.sheet_set import compose
+from lacunar.drawing.full_size.pieces import CLEAR, OVERLAP, STEP, pieces_of
 from lacunar.drawing.spreading import spread
-from lacunar.drawing.views.story_pole.pieces import CLEAR, OVERLAP, STEP, pole_pieces
 from lacunar.measure.length import ZERO, Length
 from lacunar.measure.units import Units
-from lacunar.workflow.draw import painted_pdf
 from lacunar.workflow.prepare import Prepared, prepare
+from tests.drawing.printed import MM, lines_over_band, page_of
 
 inch = Length.of_inches
-MM = 25.4
 
 
 @given(
@@ -32,7 +28,7 @@ def test_pieces_cover_a_pole_and_overlap(units: Units, length: int, faces: list[
     of = inch(Fraction(length, 16))
     at = [inch(Fraction(face, 16)) for face in faces if face <= length]
     most = Length.of_millimeters(longest)
-    pieces = pole_pieces(of, at, most, units)
+    pieces = pieces_of(of, at, most, units)
     assert (pieces[0].start, pieces[-1].end) == (ZERO, of)
     assert all(piece.end - piece.start <= most for piece in pieces)
     assert [(p.number, p.count) for p in pieces] == [
@@ -50,7 +46,7 @@ def test_no_seam_stands_at_a_face_where_faces_are_three_inches_apart(gaps: list[
     for gap in gaps:
         at = at + inch(Fraction(gap, 16))
         faces.append(at)
-    for piece in pole_pieces(at, faces, inch(10), Units.INCH)[1:]:
+    for piece in pieces_of(at, faces, inch(10), Units.INCH)[1:]:
         end = piece.start + OVERLAP[Units.INCH]
         assert not any(piece.start - CLEAR < face < end + CLEAR for face in faces)
 
@@ -81,43 +77,30 @@ def hung(**drawing: object) -> Prepared:
     return prepare(json.dumps(document).encode())
 
 
-def page_of(prepared: Prepared, identity: str) -> tuple[pypdfium2.PdfDocument, int, str]:
-    """The PDF of a set, the number of the sheet that has a strip, and that sheet's id."""
-    sheets = compose(prepared.layout, prepared.digest, load_typeface()).sheets
-    number = next(
-        n
-        for n, sheet in enumerate(sheets)
-        if any(getattr(child, "id", "") == identity for child in sheet.children)
-    )
-    document = pypdfium2.PdfDocument(painted_pdf(prepared, sheets, load_typeface()))
-    return document, number, sheets[number].id
-
-
 def test_lines_of_a_printed_pole_are_where_their_numbers_say_within_a_tenth_of_a_millimeter():
     """Faces at 2 1/2, 45 1/2, 50 1/2, 93 1/2, 98 1/2 and 141 1/2 in; walls at 0 and 144 in."""
-    document, number, _ = page_of(hung(story_poles="roll"), "pole-length-1")
-    dots = 8  # to the millimeter; the renderer draws no page of more than 32,767 dots
-    image = document[number].render(scale=dots * MM / 72, grayscale=True).to_numpy()
     expected = [inch(Fraction(each)) for each in ("0", "5/2", "91/2", "101/2", "187/2", "197/2")]
     expected += [inch(Fraction(each)) for each in ("283/2", "144")]
-    dark = image.reshape(image.shape[0], -1) < 128
-    # Half a millimeter above the band's upper edge only the lines to the numbers are drawn.
-    edge = next(n for n, row in enumerate(dark) if row.sum() > 144 * MM * dots * 0.99)
-    found = _middles(dark[edge - dots // 2].tolist())
-    for place, dot in zip(expected, found, strict=True):
-        assert (dot - found[0]) / dots == pytest.approx(float(place.millimeters), abs=0.1)
+    found = lines_over_band(hung(story_poles="roll"), "pole-length-1", 144 * MM)
+    for place, at in zip(expected, found, strict=True):
+        assert at == pytest.approx(float(place.millimeters), abs=0.1)
 
 
-def _middles(row: list[bool]) -> list[float]:
-    """The middles of the dark stretches of a row of pixels."""
-    found, start = [], None
-    for number, dark in enumerate([*row, False]):
-        if dark and start is None:
-            start = number
-        elif not dark and start is not None:
-            found.append((start + number - 1) / 2)
-            start = None
-    return found
+def test_500_millimeters_on_a_printed_pole_are_500_within_a_tenth():
+    """Beams 200 wide and openings of 400: from the wall to the first beam's face, past a half."""
+    box = {"sides": {"thickness": 18, "width": 140}, "bottom": {"thickness": 18, "width": 164}}
+    document = {
+        "units": "mm",
+        "room": {"length": 1800, "width": 1800, "height": 2600},
+        "beams": {"crosswise": {**box, "bottom_joint": "between", "width": 200}},
+        "grid": {
+            run: {"coffers": 3, "start": "half", "end": "half"} for run in ("length", "width")
+        },
+        "drawing": {"paper": "a3", "sheets": ["Z-701"], "story_poles": "roll"},
+    }
+    ceiling = prepare(json.dumps(document).encode())
+    found = lines_over_band(ceiling, "pole-length-1", 1800)
+    assert found == pytest.approx([0, 100, 500, 700, 1100, 1300, 1700, 1800], abs=0.1)
 
 
 def test_tiles_are_on_paper_any_office_has_and_a_roll_is_as_long_as_its_strip():

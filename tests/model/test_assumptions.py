@@ -61,6 +61,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/drawing/sheets": "all",
         "/drawing/legible_at": "full_size",
         "/drawing/story_poles": "table",
+        "/drawing/mock_up": "none",
         "/room/measured_to": "finish",
         "/room/headroom": inches(84),
         "/grid/length/wished_opening": inches(48),

@@ -15,12 +15,15 @@ from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_pape
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.backing_sheet import backing_pages
 from lacunar.drawing.sheets.elevation_sheet import elevation_pages
+from lacunar.drawing.sheets.full_size import page_foot
+from lacunar.drawing.sheets.mock_up_sheets import mock_up_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.panel_sheet import panel_pages
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
-from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
+from lacunar.drawing.sheets.pole_sheets import pole_sheets
+from lacunar.drawing.sheets.profile_sheet import profile_pages
 from lacunar.drawing.sheets.section_sheet import section_pages
 from lacunar.drawing.sheets.setting_out_sheet import setting_out_pages
 from lacunar.drawing.sheets.title_block import Projection, TitleFields, title_block
@@ -55,7 +58,9 @@ SHEETS = (
     SheetOfSet(SheetNumber.PANELS, "Panels and boards", panel_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.ELEVATIONS, "Wall elevations", elevation_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.SECTIONS, "Sections", section_pages, Projection.THIRD_ANGLE),
+    SheetOfSet(SheetNumber.PROFILES, "Beam profiles", profile_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
+    SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages, Projection.NONE),
 )
 """All sheets in the order of the set."""
 

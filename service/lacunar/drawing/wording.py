@@ -1,6 +1,7 @@
 """How lengths are written on sheets: one style a set, chosen by units and marking step."""
 
-from dataclasses import dataclass
+from collections.abc import Iterable
+from dataclasses import dataclass, replace
 
 from lacunar.measure.length import Length
 from lacunar.measure.rounding import Step, finest_step_holding, round_to
@@ -70,6 +71,11 @@ class SheetWording:
         """The marking step, or the coarsest finer one of which the length is a whole number."""
         finer = finest_step_holding(length, self.units) or self.step
         return min(finer, self.step, key=lambda step: step.size)
+
+    def holding(self, lengths: Iterable[Length]) -> "SheetWording":
+        """The same with a step that holds as many of the lengths exactly as any step does."""
+        steps = [self.step, *(self._finer(length) for length in lengths)]
+        return replace(self, step=min(steps, key=lambda step: step.size))
 
     def rounded(self, length: Length) -> Length:
         """The length the sheet prints."""

@@ -4,7 +4,7 @@ from lacunar.exchange import fields
 from lacunar.exchange.schema_base import SpecSchema
 from lacunar.measure.units import Units
 from lacunar.model import limits
-from lacunar.model.drawing import Paper, PrintSize, SheetNumber, StoryPoles
+from lacunar.model.drawing import MockUp, Paper, PrintSize, SheetNumber, StoryPoles
 
 
 class DrawingSchema(SpecSchema):
@@ -22,6 +22,7 @@ class DrawingSchema(SpecSchema):
     legible_at = fields.OneOf(
         "The size of print at which letters and lines are large enough.", PrintSize
     )
+    mock_up = fields.OneOf("A mock-up of beams in paper at full size, or none.", MockUp)
     number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
     revision = fields.Text("Revision index.", limits.REVISION)
     date = fields.IsoDate("Date of issue, like 2026-03-02.")

@@ -9,7 +9,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
-from lacunar.model.drawing import Drawing, PrintSize, SheetNumber, StoryPoles
+from lacunar.model.drawing import Drawing, MockUp, PrintSize, SheetNumber, StoryPoles
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
@@ -264,7 +264,9 @@ def _fixed_beam(place: str, beam: FixedBeamSpec, names: FreeNames, assuming: Ass
     return FixedBeam(name, _stated(beam.center, f"{place}/center"), beam.width)
 
 
-_NO_TEXTS = {"paper", "sheets", "story_poles", "legible_at", "revision", "second_units"}
+_NO_TEXTS = {
+    *("paper", "sheets", "story_poles", "mock_up", "legible_at", "revision", "second_units")
+}
 
 
 def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawing:
@@ -293,6 +295,12 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
             "/drawing/legible_at",
             PrintSize.FULL,
             "prints at half size need larger letters, and so smaller scales or larger paper",
+        ),
+        mock_up=assuming.settle(
+            drawing.mock_up,
+            "/drawing/mock_up",
+            MockUp.NONE,
+            "paper for it is wanted once at most: ask for a roll or for tiles",
         ),
         revision=assuming.settle(
             drawing.revision, "/drawing/revision", REVISION, "not revised yet"

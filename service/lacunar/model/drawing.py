@@ -40,6 +40,14 @@ class PrintSize(StrEnum):
     HALF = "half_size"
 
 
+class MockUp(StrEnum):
+    """Whether beams are drawn at full size to be mocked up in paper, and on which."""
+
+    NONE = "none"
+    ROLL = "roll"
+    TILES = "tiles"
+
+
 class SheetNumber(StrEnum):
     """The drawings a set can have, in their order: Z for shop drawings, then the kind of sheet.
 
@@ -80,6 +88,7 @@ class Drawing:
     sheets: tuple[SheetNumber, ...]
     story_poles: StoryPoles
     legible_at: PrintSize
+    mock_up: MockUp
     number: str
     revision: str
     date: str

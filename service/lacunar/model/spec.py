@@ -22,7 +22,7 @@ from lacunar.model.boards import (
 )
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.columns import ColumnSpec
-from lacunar.model.drawing import Paper, PrintSize, SheetNumber, StoryPoles
+from lacunar.model.drawing import MockUp, Paper, PrintSize, SheetNumber, StoryPoles
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
@@ -250,6 +250,7 @@ class DrawingSpec:
     sheets: tuple[SheetNumber, ...] | None = None
     story_poles: StoryPoles | None = None
     legible_at: PrintSize | None = None
+    mock_up: MockUp | None = None
     number: str | None = None
     revision: str | None = None
     date: str | None = None

@@ -24,6 +24,7 @@ from lacunar.drawing.checker.opening_facts import (
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 from lacunar.drawing.checker.panel_facts import PanelFacts, read_panels
+from lacunar.drawing.checker.profile_facts import SectionFacts, read_sections
 from lacunar.drawing.checker.upright_facts import HeightFacts, read_heights
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
@@ -106,7 +107,8 @@ class LayoutFacts:
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
     known; `issued` the numbers of the sheets the set is to have; `member_profiles`
-    the profiles of beams with a member in them, by the beams' ids.
+    the profiles of beams with a member in them, by the beams' ids; `sections` what beams are like
+    that are cut across.
     """
 
     step_text: str
@@ -135,6 +137,7 @@ class LayoutFacts:
     issued: tuple[str, ...] = ()
     member_profiles: Mapping[str, str] = field(default_factory=dict)
     heights: HeightFacts | None = None
+    sections: SectionFacts = field(default_factory=SectionFacts)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -251,6 +254,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
             if beam["member"].given and beam.has("profile")
         },
         heights=read_heights(root),
+        sections=read_sections(root),
     )
 
 

@@ -15,6 +15,8 @@ from lacunar.drawing.checker.subject import Subject
 
 LINES_APART = 6.0
 FIRST_LINE_OUT = 10.0
+STRIPS = ("pole-strip", "mock-up-strip")
+"""What stands on pages of its own kind, at full size."""
 UNPRINTED = 6.0
 """What printers leave blank at the edges of paper (common practice, no source) [mm]."""
 # A figure stands just above its line. Farther off, a leader must tell whose it is, and come close.
@@ -27,7 +29,7 @@ MEETING = 0.01
 def everything_in_its_place(subject: Subject) -> Iterator[Finding]:
     """Point 35: the frame on the page, all else in the frame, the title block to itself."""
     sheet = subject.sheet
-    if any(sheet.of_kind("pole-strip")):
+    if any(True for kind in STRIPS for _ in sheet.of_kind(kind)):
         # Strips to be cut out stand on bare paper, clear of where no printer prints.
         yield from _outside_frame(subject, None, sheet.page.grown(-UNPRINTED))
         return

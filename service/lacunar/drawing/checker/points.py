@@ -24,11 +24,13 @@ from lacunar.drawing.checker import (
     legends,
     legibility,
     members,
+    mock_ups,
     odd_rooms,
     openings_table,
     panel_plans,
     placement,
     poles,
+    profiles,
     references,
     scales,
     second_units,
@@ -122,6 +124,9 @@ POINTS = (
     Point(132, "Wall features are in their elevations", upright_views.features_in_walls),
     Point(133, "Running marks over walls are the layout's", upright_views.marks_on_walls),
     Point(135, "Sections are cut where the plan marks them", references.sections_marked),
+    Point(21, "A profile's parts add up to its width and drop", profiles.parts_sum_up),
+    Point(42, "Parts that touch are hatched unlike", profiles.hatches_differ),
+    Point(141, "A profile's boards are drawn as large as laid out", profiles.boards_as_large),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -158,9 +163,17 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(134, "Each run has its section", upright_views.both_runs_cut),
         SetPoint(135, "Sections are cut where the plan marks them", references.marks_as_cut),
     ),
+    "Z-501": (
+        SetPoint(49, "Each balloon is in the list of parts and back", profiles.parts_listed),
+        SetPoint(140, "Each profile is drawn, or said to be left out", profiles.profiles_drawn),
+        SetPoint(142, "The list of parts tells sizes as laid out", profiles.sizes_listed),
+    ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
         SetPoint(27, "Strips of poles are whole, at full size, as marked", poles.strips_as_marked),
+    ),
+    "Z-702": (
+        SetPoint(143, "Strips of a mock-up are as laid out, and whole", mock_ups.strips_as_wide),
     ),
 }
 """Points by the sheet that a set must have for them to hold."""

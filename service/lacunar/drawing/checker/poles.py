@@ -1,18 +1,14 @@
 """Points on story poles: tables and strips say what the layout has, strips at full size and whole.
 
-That a seam has something in common to be laid over, crosses to meet and no face at it, and that
-every page has bars to be measured, is common practice, no source.
+That no face stands at a seam is common practice, no source.
 """
 
 from collections import Counter
 from collections.abc import Iterator, Sequence
-from itertools import pairwise
-from math import dist, nan
-from typing import NamedTuple
 
+from lacunar.drawing.checker.full_size import StripRead, page_true, strips_read, whole
 from lacunar.drawing.checker.geometry import TOLERANCE
-from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
-from lacunar.drawing.checker.shapes import Box
+from lacunar.drawing.checker.records import Finding
 from lacunar.drawing.checker.strings import in_words, printed
 from lacunar.drawing.checker.subject import Subject
 
@@ -20,30 +16,9 @@ POLE_SHEET = "Z-701"
 TABLED = ("wall", "face", "center")
 ON_STRIPS = (*TABLED, "backing", "member")
 NUMBERED = ("wall", "face")
-LEAST_OVERLAP = 12.7
 FACE_OFF_SEAM = 6.35
-CROSSES = 2
-BARS = (150.0, 152.4)
 
 Pole = tuple[str, str]
-
-
-class _Strip(NamedTuple):
-    """A strip as read: its sheet, the pole it is of, what it shows of it [mm], its outline."""
-
-    sheet: SheetRead
-    group: GroupRead
-    pole: Pole
-    first: float
-    last: float
-    outline: Box
-
-    def place(self, x: float) -> float:
-        """Which place of the pole lies at x on the sheet [mm]."""
-        return self.first + x - self.outline.left
-
-    def finding(self, point: int, message: str) -> Finding:
-        return self.sheet.finding(point, self.group.id, message)
 
 
 def poles_of(subject: Subject) -> list[Pole]:
@@ -79,12 +54,12 @@ def tables_as_marked(subjects: Sequence[Subject]) -> Iterator[Finding]:
 
 def strips_as_marked(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Points 26 and 27: strips at full size show every mark, go from wall to wall, and overlap."""
-    found = [strip for subject in subjects for strip in _strips(subject)]
+    found = [s for subject in subjects for s in strips_read(subject.sheet, "pole-strip")]
     if not found:
         return
     first = subjects[0]
     for pole in poles_of(first):
-        of_pole = sorted((s for s in found if s.pole == pole), key=lambda strip: strip.first)
+        of_pole = sorted((s for s in found if _pole(s) == pole), key=lambda strip: strip.first)
         places = {
             (m.kind, m.of, m.side): float(m.mark)
             for m in first.facts.marks[pole]
@@ -93,82 +68,21 @@ def strips_as_marked(subjects: Sequence[Subject]) -> Iterator[Finding]:
         if not of_pole:
             yield first.sheet.finding(27, "-".join(("pole", *pole)), "has no strip")
             continue
-        yield from _whole(of_pole, max(places.values()))
+        yield from whole(27, of_pole, max(places.values()), "pole-cross")
         yield from _lines(of_pole, places)
         for strip in of_pole:
             yield from _numbers(strip, [v for (kind, *_), v in places.items() if kind in NUMBERED])
     for sheet in {id(strip.sheet): strip.sheet for strip in found}.values():
-        yield from _page(sheet, first.facts.digest)
+        yield from page_true(27, sheet, first.facts.digest)
 
 
-def _strips(subject: Subject) -> Iterator[_Strip]:
-    sheet = subject.sheet
-    for group in sheet.of_kind("pole-strip"):
-        outlines = [path.around for path in sheet.own_paths(group) if path.closed]
-        pole = group.data.get("run", ""), group.data.get("end", "")
-        first, last = _number(group, "from-mm"), _number(group, "to-mm")
-        # Without an outline nothing of it stands where it says.
-        outline = outlines[0] if outlines else Box(nan, nan, nan, nan)
-        yield _Strip(sheet, group, pole, first, last, outline)
-
-
-def _number(group: GroupRead, name: str) -> float:
-    """A figure that a group bears as data; no number at all where it has none."""
-    try:
-        return float(group.data.get(name, ""))
-    except ValueError:
-        return nan
-
-
-def _whole(strips: Sequence[_Strip], length: float) -> Iterator[Finding]:
-    """Whether strips go from wall to wall, each as long as it says, and can be put together."""
-    reached = 0.0
-    for number, strip in enumerate(strips, start=1):
-        drawn = strip.outline.right - strip.outline.left
-        if not abs(drawn - (strip.last - strip.first)) <= TOLERANCE:
-            yield strip.finding(27, f"is {drawn:.3f} mm long and says otherwise")
-        if strip.group.data.get("piece") != f"{number} / {len(strips)}":
-            yield strip.finding(27, "is not counted in its order")
-        common = reached - strip.first
-        if common < LEAST_OVERLAP if number > 1 else common != 0.0:
-            yield strip.finding(27, f"has {common:.3f} mm in common with what is before it")
-        reached = strip.last
-    if not abs(reached - length) <= TOLERANCE:
-        yield strips[-1].finding(27, f"the pole ends at {reached:.3f} mm, not at {length:.3f} mm")
-    for one, other in pairwise(strips):
-        yield from _seam(one, other)
-
-
-def _seam(one: _Strip, other: _Strip) -> Iterator[Finding]:
-    """Whether two crosses of both strips meet, above the band and below it."""
-    meeting = [
-        (at, height)
-        for at, height in _crosses(one)
-        if any(dist((at, height), there) <= TOLERANCE for there in _crosses(other))
-        and other.first <= at <= one.last
-    ]
-    if len(meeting) != CROSSES:
-        yield other.finding(27, f"{len(meeting)} crosses meet those of the strip before it")
-
-
-def _crosses(strip: _Strip) -> list[tuple[float, float]]:
-    """The crosses of a strip: where along the pole, and how far below the band's upper edge."""
-    sheet = strip.sheet
-    found = []
-    for group in sheet.of_kind("pole-cross", strip.group):
-        boxes = [path.around for path in sheet.paths_in(group)]
-        middle = Box(
-            min(box.left for box in boxes),
-            min(box.top for box in boxes),
-            max(box.right for box in boxes),
-            max(box.bottom for box in boxes),
-        ).middle
-        found.append((strip.place(middle.x), middle.y - strip.outline.top))
-    return found
+def _pole(strip: StripRead) -> Pole:
+    """The pole that a strip is of."""
+    return strip.group.data.get("run", ""), strip.group.data.get("end", "")
 
 
 def _lines(
-    strips: Sequence[_Strip], places: dict[tuple[str, str, str], float]
+    strips: Sequence[StripRead], places: dict[tuple[str, str, str], float]
 ) -> Iterator[Finding]:
     """Whether each mark has its line at its place, and none stands where strips are parted."""
     drawn: set[tuple[str, str, str]] = set()
@@ -189,7 +103,7 @@ def _lines(
             yield strip.finding(27, "a face stands where it is laid over the strip before it")
 
 
-def _numbers(strip: _Strip, places: Sequence[float]) -> Iterator[Finding]:
+def _numbers(strip: StripRead, places: Sequence[float]) -> Iterator[Finding]:
     """Whether each face and wall bears its number, and the start of a strip its own."""
     sheet = strip.sheet
     expected = [place for place in places if strip.first <= place <= strip.last]
@@ -211,20 +125,3 @@ def _numbers(strip: _Strip, places: Sequence[float]) -> Iterator[Finding]:
         for one, other in zip(sorted(told), sorted(expected), strict=True)
     ):
         yield strip.finding(26, "its numbers are not those of its faces and walls")
-
-
-def _page(sheet: SheetRead, digest: str) -> Iterator[Finding]:
-    """Whether a page of strips has true check bars, and says which sheet of which input it is."""
-    lengths = []
-    for bar in sheet.of_kind("check-bar"):
-        lines = [path.around for path in sheet.paths_in(bar)]
-        length = max((line.right - line.left for line in lines), default=0.0)
-        if not abs(length - _number(bar, "length-mm")) <= TOLERANCE:
-            yield sheet.finding(27, sheet.id, f"a check bar is {length:.3f} mm long")
-        lengths.append(round(length, 1))
-    if sorted(lengths) != list(BARS):
-        yield sheet.finding(27, sheet.id, f"has check bars of {lengths} mm")
-    feet = list(sheet.of_kind("page-foot"))
-    words = " ".join(each.text for foot in feet for each in sheet.letterings_in(foot))
-    if sheet.id not in words or not digest or digest[:12] not in words:
-        yield sheet.finding(27, sheet.id, "does not say which sheet of which input it is")

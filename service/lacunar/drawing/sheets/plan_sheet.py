@@ -11,6 +11,7 @@ from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
+from lacunar.drawing.section.alike import cut_alike
 from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.sheets import blocks as side_blocks
 from lacunar.drawing.sheets.beside_plan import BAR_GAP, side_by_side
@@ -51,9 +52,7 @@ from lacunar.drawing.views.reflected_ceiling_plan import (
     measured_plan,
     reflected_ceiling_plan,
 )
-from lacunar.layout.records import Beam, BeamProfile, Layout
 from lacunar.layout.tapering import crown_out_of_square
-from lacunar.measure.length import Length
 
 PLAN_PAD = 4.0
 TITLE_GAP = 5.0
@@ -254,22 +253,10 @@ def _sections(sheets: SheetSource, width: float) -> Iterator[Block]:
     trim = SectionTrim(sheets.layout.mouldings.crown, sheets.layout.ceiling.flat_mouldings)
     for profile in sheets.layout.profiles:
         if profile.kind in ("box", "flat", "cased"):
-            for beams in _cut_alike(sheets.layout, profile):
+            for beams in cut_alike(sheets.layout, profile):
                 of = SectionOf(number, profile, beams, sheets.layout.ceiling.panel, trim)
                 yield _section(sheets, of, width)
                 number += 1
-
-
-def _cut_alike(layout: Layout, profile: BeamProfile) -> tuple[tuple[Beam, ...], ...]:
-    """The beams of a profile by what a section of them shows: members of one size at one place."""
-    alike: dict[tuple[Length, ...], list[Beam]] = {}
-    for beam in (b for b in layout.beams if b.profile == profile.id):
-        shown: tuple[Length, ...] = ()
-        if beam.member:
-            near, far = beam.member.near.at_start.value, beam.member.far.at_start.value
-            shown = (near - beam.near.at_start.value, far - near, beam.member.drop)
-        alike.setdefault(shown, []).append(beam)
-    return tuple(tuple(beams) for beams in alike.values())
 
 
 def _section(sheets: SheetSource, of: SectionOf, width: float) -> Block:

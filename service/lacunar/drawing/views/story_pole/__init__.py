@@ -4,8 +4,7 @@ It is read with the start wall on the left. Both faces of everything stand acros
 with its running distance from the start wall; what is beam is hatched.
 """
 
-from lacunar.drawing.views.story_pole.pieces import PolePiece, pole_pieces
 from lacunar.drawing.views.story_pole.poles import Pole, poles
 from lacunar.drawing.views.story_pole.strip import strip
 
-__all__ = ["Pole", "PolePiece", "pole_pieces", "poles", "strip"]
+__all__ = ["Pole", "poles", "strip"]

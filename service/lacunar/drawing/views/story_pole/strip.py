@@ -2,35 +2,33 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from fractions import Fraction
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag, arrow, rectangle
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.full_size.band import (
+    CROSS_ZONE,
+    EDGE,
+    LETTERS,
+    Band,
+    Numbered,
+    above_band,
+    running_numbers,
+    seam_crosses,
+)
+from lacunar.drawing.full_size.pieces import Piece
 from lacunar.drawing.hatching import box_corners, diagonal_lines, outside_box
-from lacunar.drawing.spreading import spread
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.story_pole.pieces import OVERLAP, PolePiece
 from lacunar.drawing.views.story_pole.poles import Pole, Stretch
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.records import MarkKind
 from lacunar.measure.length import Length
 
-LETTERS = 3.5
-"""Capital height of running numbers: they are read from a ladder [mm]."""
-NUMBER_PITCH = 5.2
-NUMBER_GAP = 1.2
-BEND = 7.0
-"""How deep the zone is in which lines bend to their numbers [mm]."""
 BAND = 22.0
-CROSS_ZONE = 7.0
-CROSS = 2.5
 WORDS = 9.0
 HATCH_PITCH = 3.0
 BACKING_REACH = 5.0
 OFF_TAG = 0.8
-EDGE = 2.0
-"""How far numbers keep from where the strip is cut off [mm]."""
 
 PENS = {
     MarkKind.WALL: style.WALL,
@@ -41,51 +39,35 @@ PENS = {
 }
 
 
-def _band_top(pole: Pole, wording: SheetWording, typeface: Typeface) -> float:
-    longest = max(typeface.width(wording.length(mark.mark), LETTERS) for mark in pole.marks)
-    return longest + NUMBER_GAP + BEND + CROSS_ZONE
-
-
 @dataclass(frozen=True, slots=True)
 class _Strip:
-    """A piece of a pole, with how it is written and where its band's upper edge lies [mm]."""
+    """A piece of a pole, with what its texts are measured by."""
 
     pole: Pole
-    piece: PolePiece
-    wording: SheetWording
+    band: Band
     typeface: Typeface
-    top: float
-
-    @property
-    def width(self) -> float:
-        return self.x(self.piece.end)
-
-    @property
-    def bottom(self) -> float:
-        return self.top + BAND
 
     @property
     def identity(self) -> str:
-        return f"{self.pole.identity}-{self.piece.number}"
-
-    def x(self, place: Length) -> float:
-        """Where a place of the pole lies on the strip: full size [mm]."""
-        return float((place - self.piece.start).millimeters)
-
-    def holds(self, place: Length) -> bool:
-        return self.piece.start <= place <= self.piece.end
+        return f"{self.pole.identity}-{self.band.piece.number}"
 
 
-def strip(pole: Pole, piece: PolePiece, wording: SheetWording, typeface: Typeface) -> Block:
+def _strip_of(pole: Pole, piece: Piece, wording: SheetWording, typeface: Typeface) -> _Strip:
+    longest = max(typeface.width(wording.length(mark.mark), LETTERS) for mark in pole.marks)
+    return _Strip(pole, Band("pole", piece, wording, above_band(longest), BAND), typeface)
+
+
+def strip(pole: Pole, piece: Piece, wording: SheetWording, typeface: Typeface) -> Block:
     """A piece of a pole as a block as wide as it is long; one unit is a millimeter of the room."""
-    of = _Strip(pole, piece, wording, typeface, _band_top(pole, wording, typeface))
+    of = _strip_of(pole, piece, wording, typeface)
+    band = of.band
     children: tuple[Element, ...] = (
-        rectangle(0.0, of.top, of.width, BAND),
+        rectangle(0.0, band.top, band.width, BAND),
         *_beams(of),
         *_lines(of),
-        *_seams(of),
+        *seam_crosses(band),
         *_ids(of),
-        *_numbers(of),
+        *running_numbers(band, _numbered(pole)),
         *_words(of),
     )
     group = Group(
@@ -101,12 +83,12 @@ def strip(pole: Pole, piece: PolePiece, wording: SheetWording, typeface: Typefac
             "to-mm": decimal_mm(piece.end),
         },
     )
-    return Block(of.width, of.bottom + CROSS_ZONE + WORDS, (group,))
+    return Block(band.width, band.bottom + CROSS_ZONE + WORDS, (group,))
 
 
 def _seen(of: _Strip, stretch: Stretch) -> tuple[Length, Length] | None:
     """What a piece shows of a beam."""
-    near, far = max(stretch.near, of.piece.start), min(stretch.far, of.piece.end)
+    near, far = max(stretch.near, of.band.piece.start), min(stretch.far, of.band.piece.end)
     return (near, far) if near < far else None
 
 
@@ -116,11 +98,11 @@ def _tags(of: _Strip) -> Iterator[tuple[Tag, Pt]]:
         seen = _seen(of, beam)
         if seen is None or (seen[1] - seen[0]) * 2 < beam.far - beam.near:
             continue
-        left, right = of.x(seen[0]), of.x(seen[1])
+        left, right = of.band.x(seen[0]), of.band.x(seen[1])
         for turned in (False, True):
             tag = Tag("pole", beam.of, beam.of, turned=turned)
             if tag.size(of.typeface)[0] + 2 * EDGE <= right - left:
-                yield tag, Pt((left + right) / 2, (of.top + of.bottom) / 2)
+                yield tag, Pt((left + right) / 2, (of.band.top + of.band.bottom) / 2)
                 break
 
 
@@ -143,44 +125,25 @@ def _beams(of: _Strip) -> Iterator[Element]:
     for beam in of.pole.beams():
         seen = _seen(of, beam)
         if seen:
-            left, right = of.x(seen[0]), of.x(seen[1])
-            area = box_corners(left, of.top, right - left, BAND)
+            left, right = of.band.x(seen[0]), of.band.x(seen[1])
+            area = box_corners(left, of.band.top, right - left, BAND)
             yield Segments(_broken(of, diagonal_lines(area, HATCH_PITCH)), style.HATCH)
 
 
 def _lines(of: _Strip) -> Iterator[Element]:
     """Everything else that stands across the strip: faces, walls, centers, members, backing."""
     for mark in of.pole.marks:
-        if of.holds(mark.mark):
-            top = of.bottom - BACKING_REACH if mark.kind is MarkKind.BACKING else of.top
-            line = (Pt(of.x(mark.mark), top), Pt(of.x(mark.mark), of.bottom))
+        if of.band.holds(mark.mark):
+            top = of.band.bottom - BACKING_REACH if mark.kind is MarkKind.BACKING else of.band.top
+            line = (Pt(of.band.x(mark.mark), top), Pt(of.band.x(mark.mark), of.band.bottom))
             data = {
                 "of": mark.of,
                 "kind": mark.kind.value,
                 "side": mark.side,
-                "value": of.wording.exact(mark.mark),
+                "value": of.band.wording.exact(mark.mark),
             }
             drawn = tuple(Polyline(part, PENS[mark.kind]) for part in _broken(of, (line,)))
             yield Group("pole-line", drawn, data=data)
-
-
-def _seams(of: _Strip) -> Iterator[Element]:
-    """Two crosses at each seam, above and below the band, in the middle of what is in common."""
-    half = OVERLAP[of.wording.units] * Fraction(1, 2)
-    places = []
-    if of.piece.number > 1:
-        places.append(of.piece.start + half)
-    if of.piece.number < of.piece.count:
-        places.append(of.piece.end - half)
-    for place in places:
-        for y in (of.top - CROSS_ZONE / 2, of.bottom + CROSS_ZONE / 2):
-            x = of.x(place)
-            lines = (
-                (Pt(x - CROSS, y), Pt(x + CROSS, y)),
-                (Pt(x, y - CROSS), Pt(x, y + CROSS)),
-            )
-            data = {"at-mm": decimal_mm(place)}
-            yield Group("pole-cross", (Segments(lines, style.FINE),), data=data)
 
 
 def _ids(of: _Strip) -> Iterator[Element]:
@@ -189,42 +152,21 @@ def _ids(of: _Strip) -> Iterator[Element]:
         yield Group("pole-tag", drawn.children, f"{of.identity}-{tag.of}", drawn.title)
 
 
-def _numbers(of: _Strip) -> Iterator[Element]:
-    """The running number of each face and wall, and of the place where a piece starts."""
-    numbered: list[tuple[Length, str]] = [
-        (mark.mark, mark.kind.value)
-        for mark in of.pole.of_kind(MarkKind.FACE, MarkKind.WALL)
-        if of.holds(mark.mark)
-    ]
-    if of.piece.number > 1:
-        numbered.insert(0, (of.piece.start, "seam"))
-    places = [of.x(place) for place, _ in numbered]
-    half = LETTERS / 2
-    stands = spread(places, NUMBER_PITCH, EDGE + half, of.width - EDGE - half)
-    top = of.top - CROSS_ZONE
-    for (place, kind), x, stand in zip(numbered, places, stands, strict=True):
-        way = (Pt(x, of.top), Pt(x, top), Pt(stand, top - BEND))
-        text = Text(Pt(stand + half, top - BEND - NUMBER_GAP), of.wording.length(place), LETTERS)
-        yield Group(
-            "pole-number",
-            (Polyline(way, style.LEADER), _turned(text)),
-            data={"kind": kind, "value": of.wording.exact(place)},
-        )
-
-
-def _turned(text: Text) -> Text:
-    return Text(text.at, text.text, text.height, text.face, text.anchor, turned=True)
+def _numbered(pole: Pole) -> tuple[Numbered, ...]:
+    """The faces and walls, which bear running numbers."""
+    faces = pole.of_kind(MarkKind.FACE, MarkKind.WALL)
+    return tuple(Numbered(mark.mark, mark.kind.value) for mark in faces)
 
 
 def _words(of: _Strip) -> Iterator[Element]:
     """What strip it is, and which end and face of it goes where."""
-    pole, piece = of.pole, of.piece
-    y = of.bottom + CROSS_ZONE + style.TEXT + 1.0
+    pole, piece = of.pole, of.band.piece
+    y = of.band.bottom + CROSS_ZONE + style.TEXT + 1.0
     said = [pole.name, f"PIECE {piece.number} OF {piece.count}"]
     if piece.number == 1:
         said.append(f"THIS END TO {pole.walls[0]}")
     else:
-        said.append(f"STARTS AT {of.wording.length(piece.start)}")
+        said.append(f"STARTS AT {of.band.wording.length(piece.start)}")
     said.append("ON THE CEILING THIS FACE IS DOWN")
     yield Text(Pt(EDGE + 5.0, y), ". ".join(said) + ".", style.TEXT)
     tip = Pt(EDGE, y - style.TEXT / 2)
@@ -232,6 +174,8 @@ def _words(of: _Strip) -> Iterator[Element]:
         yield arrow(tip, tip.moved(1.0, 0.0))
     if piece.number == piece.count:
         words = f"THIS END TO {pole.walls[1]}"
-        yield Text(Pt(of.width - EDGE - 5.0, y + style.LINE_PITCH), words, style.TEXT, anchor="end")
-        end = Pt(of.width - EDGE, y + style.LINE_PITCH - style.TEXT / 2)
+        yield Text(
+            Pt(of.band.width - EDGE - 5.0, y + style.LINE_PITCH), words, style.TEXT, anchor="end"
+        )
+        end = Pt(of.band.width - EDGE, y + style.LINE_PITCH - style.TEXT / 2)
         yield arrow(end, end.moved(-1.0, 0.0))
