@@ -34,8 +34,11 @@ def mark_radius(reference: Reference, typeface: Typeface) -> float:
     return max(_LEAST, hypot(half, lowest) + 0.4)
 
 
-def reference_mark(reference: Reference, center: Pt, typeface: Typeface) -> Group:
-    """The ring with the view's number over that of its sheet."""
+def reference_mark(reference: Reference, center: Pt, typeface: Typeface, within: str = "") -> Group:
+    """The ring with the view's number over that of its sheet.
+
+    `within` is the id of the view it stands in, where others of its sheet may have the same mark.
+    """
     radius = mark_radius(reference, typeface)
     across = (center.moved(-radius, 0.0), center.moved(radius, 0.0))
     return Group(
@@ -46,7 +49,7 @@ def reference_mark(reference: Reference, center: Pt, typeface: Typeface) -> Grou
             _line(center.moved(0.0, -_PAD), str(reference.number)),
             _line(center.moved(0.0, _PAD + style.TEXT), reference.sheet),
         ),
-        id=f"reference-{reference.name}",
+        id="-".join(filter(None, ("reference", within, reference.name))),
         title=f"See view {reference.number} on {reference.sheet}",
         data={
             "name": reference.name,

@@ -76,7 +76,8 @@ class RoomSection:
                 continue
             told.add(reference.name)
             line = Polyline((center.moved(0.0, -radius), Pt(under.x, under.y)), style.LEADER)
-            mark = reference_mark(reference, center, self.hand.typeface)
+            within = f"view-{self.hand.number}"
+            mark = reference_mark(reference, center, self.hand.typeface, within)
             group = Group(mark.kind, (*mark.children, line), mark.id, mark.title, mark.data)
             busy.add((group,))
             yield group
