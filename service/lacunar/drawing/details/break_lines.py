@@ -7,6 +7,7 @@ from lacunar.drawing.elements import Polyline, Pt
 
 OVERRUN = 1.4
 TURN = 1.3
+"""How far it turns aside [mm]: so far whatever is broken off reaches."""
 
 
 def break_line(start: Pt, end: Pt) -> Polyline:

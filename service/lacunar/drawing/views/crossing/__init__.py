@@ -10,10 +10,11 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.details.break_lines import break_line
 from lacunar.drawing.details.callouts import GAP, Column, place_callouts
-from lacunar.drawing.details.extents import extent, lines_of
+from lacunar.drawing.details.extents import extent
 from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import diagonal_lines
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.clear_places import Occupied, text_box
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.crossing.boards import Arm, SeenBoard
 from lacunar.drawing.views.crossing.notes import Told, callouts
@@ -123,7 +124,7 @@ def _ids(
     seen: Scene, paper: OnPaper, drawn: Sequence[Element], typeface: Typeface
 ) -> Iterator[Text]:
     """Each beam's id in one of its arms, where no line passes."""
-    lines = tuple(lines_of(drawn))
+    busy = Occupied(typeface, drawn)
     for beam in (seen.led_by, seen.other):
         if beam is None:
             continue
@@ -136,8 +137,7 @@ def _ids(
         )
         for spot, turned in places:
             text = _id_text(beam.id, spot, turned=turned)
-            box = extent((text,), typeface).grown(0.5)
-            if not any(box.is_passed_by(*line) for line in lines):
+            if busy.is_free(text_box(text, typeface).grown(style.TEXT_CLEARANCE)):
                 yield text
                 break
 

@@ -13,6 +13,8 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.crossing_records import BoardPart, Crossing, CrossingEnd
 from lacunar.layout.records import Beam, BeamProfile, Layout
 
+EDGE_AT = 0.3
+"""How far in from where it breaks off a leader points at a bottom's edge, of its length."""
 BACK = 3.4
 """How far back from a board's end a leader points at it [mm of paper]."""
 
@@ -130,19 +132,21 @@ def _edge_target(told: Told, role: str) -> Pt | None:
     """On the edge of a bottom, half way out along an arm."""
     boards = [each for each in told.seen.boards if each.role == role and each.part == "bottom"]
     places = [
-        _between(line[0], line[1], share)
-        for board in boards
-        for line, share in _outer_edges(told, board)
+        _between(*line, EDGE_AT) for board in boards for line in _outer_edges(told, board)
     ]
     sign = -1 if words_on_left(told.seen) else 1
     return max(places, key=lambda place: place.x * sign - place.y * 0.5, default=None)
 
 
-def _outer_edges(told: Told, board: SeenBoard) -> Iterator[tuple[tuple[Pt, Pt], float]]:
+def _outer_edges(told: Told, board: SeenBoard) -> Iterator[tuple[Pt, Pt]]:
+    """Both edges from where the board breaks off; not the one at a wall."""
     spots = told.paper.spots(board.corners)
-    share = 0.3
-    yield (spots[0], spots[1]), share
-    yield (spots[-1], spots[-2]), share
+    both = (told.seen.led_by, told.seen.other)
+    wall = next((each.wall for each in both if each and each.id == board.beam), None)
+    if wall != "near":
+        yield spots[0], spots[1]
+    if wall != "far":
+        yield spots[-1], spots[-2]
 
 
 def _casing(told: Told) -> Iterator[Callout]:

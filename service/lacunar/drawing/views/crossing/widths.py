@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator
 
+from lacunar.drawing.details.break_lines import TURN
 from lacunar.drawing.dimensions import Axis, Segment, Stop, String, drawn_string, place_strings
 from lacunar.drawing.elements import Group
 from lacunar.drawing.typeface import Typeface
@@ -54,5 +55,5 @@ def _drawn(
         ends.sort(key=lambda end: end[0].x)
         far = ends[0][0].x > 0
         axis = Axis("y", ends[0][0].x, -max(spot.y for spot in ends[0]), far)
-    (placed,) = place_strings([string], typeface)
+    (placed,) = place_strings([string], typeface, TURN)
     return drawn_string(placed, axis, FIRST_GAP)
