@@ -17,9 +17,7 @@ def break_line(start: Pt, end: Pt) -> Polyline:
     half, turn = long / 2, min(TURN, long / 4)
 
     def spot(way: float, aside: float) -> Pt:
-        return start.moved(
-            along[0] * way - along[1] * aside, along[1] * way + along[0] * aside
-        )
+        return start.moved(along[0] * way - along[1] * aside, along[1] * way + along[0] * aside)
 
     places = (
         (-OVERRUN, 0.0),

@@ -18,7 +18,7 @@ from lacunar.layout.crossing_records import Crossing, CrossingKind
 LARGEST, USUAL, SMALLEST = 4, 10, 48
 """From 3 in to the foot, or 1:5; 1 1/2 in or 1:10 where not all stand on one page so."""
 MOST_DRAWN = 48
-TITLE_WIDTH = 110.0
+TITLE_WIDTH = 125.0
 TITLE_GAP = 4.0
 BAR_GAP = 2.0
 BAR = 40.0
@@ -29,7 +29,7 @@ _KINDS = {
     CrossingKind.ELL: "CORNER",
     CrossingKind.END_AT_WALL: "AT WALL",
     CrossingKind.END_AT_SOFFIT: "AT SOFFIT",
-    CrossingKind.OUTSIDE_CORNER: "CORNER OUT",
+    CrossingKind.OUTSIDE_CORNER: "OUTER CORNER",
     CrossingKind.ANGLED_CORNER: "ANGLED CORNER",
     CrossingKind.END_AT_ANGLED_WALL: "AT ANGLED WALL",
 }
@@ -73,9 +73,7 @@ def _views(
     return views, left_out
 
 
-def _largest(
-    source: SheetSource, crossing: Crossing, ratio: int, area: Box
-) -> TitledView | None:
+def _largest(source: SheetSource, crossing: Crossing, ratio: int, area: Box) -> TitledView | None:
     for scale in scales(source.wording.units, smallest=SMALLEST, largest=ratio):
         drawn = crossing_view(source.layout, crossing, scale, source.wording, source.typeface)
         if drawn is None:
@@ -111,10 +109,11 @@ def _blocks(source: SheetSource, left_out: Sequence[Crossing]) -> tuple[Block, .
 
 def _columns(source: SheetSource) -> tuple[WordColumn, ...]:
     crossings = source.layout.crossings
+    kinds = tuple(each.kind.value for each in crossings)
     counts = tuple(str(len(each.places)) for each in crossings)
     return (
-        WordColumn("CROSSING", tuple(each.id for each in crossings)),
-        WordColumn("KIND", tuple(_KINDS[each.kind] for each in crossings)),
+        WordColumn("ID", tuple(each.id for each in crossings)),
+        WordColumn("KIND", tuple(_KINDS[each.kind] for each in crossings), "kind", kinds),
         WordColumn("THROUGH", tuple(each.through or "-" for each in crossings)),
         WordColumn("ENDS", tuple(each.stopped for each in crossings)),
         WordColumn("PLACES", counts, "places", counts),

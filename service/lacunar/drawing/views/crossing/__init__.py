@@ -25,11 +25,11 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.crossing_records import Crossing
 from lacunar.layout.records import Layout
 
-ARM = 17.0
+ARM = 16.0
 """How far beams are drawn beyond a crossing before they break off [mm of paper]."""
 WALL_BAND = 3.0
 WALL_PITCH = 1.8
-WORDS = 56.0
+WORDS = 62.0
 _ALONG = (0.62, 0.5, 0.74, 0.38)
 
 
@@ -80,6 +80,9 @@ def _walls(seen: Scene, paper: OnPaper) -> Iterator[Element]:
     """Each wall with a band of hatching behind it."""
     for wall in seen.walls:
         start, end = paper.spot(wall.start), paper.spot(wall.end)
+        if not wall.wall:
+            yield Polyline((start, end), style.OBJECT)
+            continue
         long = ((end.x - start.x) ** 2 + (end.y - start.y) ** 2) ** 0.5
         # What is behind lies to the left of the way in the room, and so it does on paper.
         back = Pt((end.y - start.y) / long * WALL_BAND, -(end.x - start.x) / long * WALL_BAND)
@@ -99,8 +102,10 @@ def _boards(seen: Scene, paper: OnPaper) -> Iterator[Element]:
 def _board(board: SeenBoard, paper: OnPaper) -> Group:
     pen = style.HIDDEN if board.covered else style.OBJECT
     fill = Fill.TINT if board.part == "side" else Fill.WHITE
-    area = () if board.covered else (
-        Polyline(paper.spots(board.corners), None, closed=True, fill=fill),
+    area = (
+        ()
+        if board.covered
+        else (Polyline(paper.spots(board.corners), None, closed=True, fill=fill),)
     )
     return Group(
         "board",
@@ -125,18 +130,16 @@ def _ids(
 ) -> Iterator[Text]:
     """Each beam's id in one of its arms, where no line passes."""
     busy = Occupied(typeface, drawn)
-    for beam in (seen.led_by, seen.other):
-        if beam is None:
-            continue
+    for identity in dict.fromkeys(arm.beam.id for arm in seen.arms):
         places = (
             (spot, turned)
             for arm in seen.arms
-            if arm.beam is beam
+            if arm.beam.id == identity
             for spot in _along(arm, seen, paper)
             for turned in (False, True)
         )
         for spot, turned in places:
-            text = _id_text(beam.id, spot, turned=turned)
+            text = _id_text(identity, spot, turned=turned)
             if busy.is_free(text_box(text, typeface).grown(style.TEXT_CLEARANCE)):
                 yield text
                 break
@@ -151,5 +154,3 @@ def _id_text(words: str, middle: Pt, *, turned: bool) -> Text:
     half = style.TEXT / 2
     at = Pt(middle.x + half, middle.y) if turned else Pt(middle.x, middle.y + half)
     return Text(at, words, style.TEXT, Face.SEMIBOLD, "middle", turned)
-
-

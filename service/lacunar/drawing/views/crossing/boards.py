@@ -72,7 +72,9 @@ def cut_boards(
             yield _board(arm, level, side, (arm.at(first, -reach), *tip, arm.at(second, -reach)))
 
 
-def boards_on(arm: Arm, parts: Sequence[BoardPart], beyond: float, reach: float) -> Iterator[SeenBoard]:
+def boards_on(
+    arm: Arm, parts: Sequence[BoardPart], beyond: float, reach: float
+) -> Iterator[SeenBoard]:
     """The boards of an arm that are not cut: on to the far side of the other beam, and beyond."""
     for level in _levels(arm.beam):
         if level.part not in parts:

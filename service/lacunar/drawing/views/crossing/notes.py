@@ -7,10 +7,10 @@ from lacunar.drawing.details.callouts import Callout
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.views.crossing.boards import SeenBoard
 from lacunar.drawing.views.crossing.on_paper import OnPaper, words_on_left
-from lacunar.drawing.views.crossing.scene import Scene
+from lacunar.drawing.views.crossing.scene import Scene, beside_corner
 from lacunar.drawing.views.crossing.words import edge_in_words, end_in_words, parts_in_words
 from lacunar.drawing.wording import SheetWording
-from lacunar.layout.crossing_records import BoardPart, Crossing, CrossingEnd
+from lacunar.layout.crossing_records import BoardPart, Crossing, CrossingEnd, CrossingKind
 from lacunar.layout.records import Beam, BeamProfile, Layout
 
 EDGE_AT = 0.3
@@ -32,7 +32,10 @@ class Told:
     def beam(self, role: str) -> str:
         """The id of the beam that runs through, or of the one that ends, at the first place."""
         place = self.crossing.places[0]
-        return place.through if role == "through" else place.stopped
+        if role == "stopped":
+            return place.stopped
+        corner = self.crossing.kind in (CrossingKind.OUTSIDE_CORNER, CrossingKind.ANGLED_CORNER)
+        return (beside_corner(self.layout, place) if corner else None) or place.through
 
     def profile(self, role: str) -> BeamProfile:
         """The profile of one of the two."""
@@ -72,9 +75,7 @@ def _end_words(told: Told, each: CrossingEnd) -> str:
     return end_in_words(each.end, other.upper(), told.wording)
 
 
-def _target(
-    told: Told, role: str, parts: Sequence[BoardPart], *, through: bool
-) -> Pt | None:
+def _target(told: Told, role: str, parts: Sequence[BoardPart], *, through: bool) -> Pt | None:
     """A place on the lowest of the boards, near its end, on the side where the words stand."""
     boards = [
         board
@@ -131,9 +132,7 @@ def _edges(told: Told) -> Iterator[Callout]:
 def _edge_target(told: Told, role: str) -> Pt | None:
     """On the edge of a bottom, half way out along an arm."""
     boards = [each for each in told.seen.boards if each.role == role and each.part == "bottom"]
-    places = [
-        _between(*line, EDGE_AT) for board in boards for line in _outer_edges(told, board)
-    ]
+    places = [_between(*line, EDGE_AT) for board in boards for line in _outer_edges(told, board)]
     sign = -1 if words_on_left(told.seen) else 1
     return max(places, key=lambda place: place.x * sign - place.y * 0.5, default=None)
 

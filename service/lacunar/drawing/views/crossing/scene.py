@@ -10,8 +10,6 @@ from math import dist
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.views.crossing.boards import (
     Arm,
-    Pasts,
-    Role,
     SeenBoard,
     boards_on,
     cut_boards,
@@ -42,10 +40,11 @@ _AT_WALLS = (CrossingKind.END_AT_WALL, CrossingKind.END_AT_SOFFIT)
 
 @dataclass(frozen=True, slots=True)
 class SeenWall:
-    """A wall, or the face of a soffit, from end to end; what is behind it lies to the left."""
+    """A wall from end to end; what is behind it lies to the left. A soffit's face is no `wall`."""
 
     start: Pt
     end: Pt
+    wall: bool = True
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,7 +52,8 @@ class Scene:
     """All that is drawn of a crossing, from the furthest up to the lowest board.
 
     `led_by` is the beam that lies exactly along the sheet, `other` the one that meets it, None at a
-    wall; `arms` are where they come in, each broken off `reach` beyond the crossing.
+    wall; `arms` are where these and what stands at the next wall come in, each broken off `reach`
+    beyond the crossing.
     """
 
     led_by: Standing
@@ -157,12 +157,23 @@ def _square_end(layout: Layout, crossing: Crossing, beam: Standing, reach: float
     out = reach / 2
     face = arm.at(-out, 0.0), arm.at(beam.width + out, 0.0)
     if beam.wall is not None:
-        face = (arm.at(0.0, 0.0), face[1]) if beam.wall == "near" else (face[0], arm.at(beam.width, 0.0))
-    walls = [_behind(face, stop.across)]
+        corner = arm.at(_wall_edge(beam), 0.0)
+        face = (corner, face[1]) if beam.wall == "near" else (face[0], corner)
+    soffit = crossing.kind is CrossingKind.END_AT_SOFFIT
+    walls = [replace(_behind(face, stop.across), wall=not soffit)]
     if beam.wall is not None:
-        at = 0.0 if beam.wall == "near" else beam.width
-        walls.append(_behind((arm.at(at, 0.0), arm.at(at, -reach)), Pt(*_toward_room(beam))))
+        walls.append(_own_wall(arm, reach))
     return Scene(beam, None, (arm,), boards, tuple(walls), reach)
+
+
+def _wall_edge(beam: Standing) -> float:
+    return 0.0 if beam.wall == "near" else beam.width
+
+
+def _own_wall(arm: Arm, reach: float) -> SeenWall:
+    """The wall that a beam stands at, from its end on."""
+    at = _wall_edge(arm.beam)
+    return _behind((arm.at(at, 0.0), arm.at(at, -reach)), Pt(*_toward_room(arm.beam)))
 
 
 def _ends_at_start(layout: Layout, place: CrossingPlace) -> bool:
@@ -178,10 +189,33 @@ def _ends_at_start(layout: Layout, place: CrossingPlace) -> bool:
     return (walls[0].looks_as if walls else place.through) in START_WALL.values()
 
 
-def _slanted_end(
-    layout: Layout, crossing: Crossing, beam: Standing, reach: float
-) -> Scene | None:
-    place = crossing.places[0]
+def _slanted_end(layout: Layout, crossing: Crossing, beam: Standing, reach: float) -> Scene | None:
+    """A beam that ends at an angled face, on its longer side further out than on the other."""
+    found = next(_slants(layout, crossing.places[0]), None)
+    if found is None:
+        return None
+    at_start, longest, longer = found
+    arm = Arm(beam, _limit(beam, at_start=at_start), "far", "stopped")
+    near, far = (longest, 0.0) if longer == "near" else (0.0, longest)
+    out = reach / 2 / beam.width
+    start, end = (
+        arm.at(beam.width * share, near + (far - near) * share) for share in (-out, 1 + out)
+    )
+    face = _behind((start, end), arm.stop.across)
+    pasts = slanted_pasts(beam, longest, longer)
+    boards = list(cut_boards(arm, _ends(crossing, "stopped"), pasts, reach))
+    at_wall = _angled_beam(layout, crossing.places[0].through, face)
+    if at_wall is None:
+        return Scene(beam, None, (arm,), _in_order(iter(boards)), (face,), reach)
+    half = dist((start.x, start.y), (end.x, end.y)) / 2
+    boards += boards_on(at_wall, ("side", "bottom", "upper_board"), half, half)
+    back = at_wall.beam.width
+    wall = SeenWall(at_wall.at(back, half), at_wall.at(back, -half))
+    return Scene(beam, None, (arm,), _in_order(iter(boards)), (wall,), reach)
+
+
+def _slants(layout: Layout, place: CrossingPlace) -> Iterator[tuple[bool, float, Side]]:
+    """At which end a beam is slanted there, how far its longer side goes on, and which that is."""
     room = layout.outlined
     for span in room.spans if room else ():
         if span.beam != place.stopped:
@@ -190,22 +224,22 @@ def _slanted_end(
             (True, span.start_at, span.start_slant, span.start_longer),
             (False, span.end_at, span.end_slant, span.end_longer),
         ):
-            if slant is None or longer is None or name != place.through:
-                continue
-            stop = _limit(beam, at_start=at_start)
-            arm = Arm(beam, stop, "far", "stopped")
-            longest = millimeters(slant.value)
-            pasts = slanted_pasts(beam, longest, longer)
-            boards = _in_order(cut_boards(arm, _ends(crossing, "stopped"), pasts, reach))
-            out = reach / 2 / beam.width
-            near, far = (longest, 0.0) if longer == "near" else (0.0, longest)
-            face = tuple(
-                arm.at(beam.width * share, near + (far - near) * share)
-                for share in (-out, 1 + out)
-            )
-            walls = (_behind((face[0], face[1]), stop.across),)
-            return Scene(beam, None, (arm,), boards, walls, reach)
-    return None
+            if slant is not None and longer is not None and name == place.through:
+                yield at_start, millimeters(slant.value), longer
+
+
+def _angled_beam(layout: Layout, identity: str, face: SeenWall) -> Arm | None:
+    """What stands at an angled wall, by the line of its face; None at a bare one."""
+    beams = layout.outlined.angled_beams if layout.outlined else ()
+    profile = next((layout.profile(each.profile) for each in beams if each.id == identity), None)
+    if profile is None:
+        return None
+    long = dist((face.start.x, face.start.y), (face.end.x, face.end.y))
+    way = Pt((face.end.x - face.start.x) / long, (face.end.y - face.start.y) / long)
+    middle = Pt((face.start.x + face.end.x) / 2, (face.start.y + face.end.y) / 2)
+    width = millimeters(profile.finished_width.value)
+    beam = Standing(identity, middle, way, Pt(-way.y, way.x), width, "far", profile)
+    return Arm(beam, Standing("", middle, beam.across, way, 0.0), "far", "beside")
 
 
 def _corner(layout: Layout, crossing: Crossing, beam: Standing, reach: float) -> Scene | None:
@@ -213,21 +247,21 @@ def _corner(layout: Layout, crossing: Crossing, beam: Standing, reach: float) ->
     place = crossing.places[0]
     stop = _limit(beam, at_start=_corner_at_start(layout, place))
     arm = Arm(beam, stop, "far", "stopped")
-    ends = _ends(crossing, "stopped")
-    beside = _beside(layout, place)
     if crossing.kind is CrossingKind.OUTSIDE_CORNER:
         return _outside(layout, crossing, arm, reach)
+    ends = _ends(crossing, "stopped")
     pasts = pasts_to(beam, "face" if _juts_in(ends) else "wall")
     boards = list(cut_boards(arm, ends, pasts, reach))
     mirror = _mirror(arm, boards)
-    if beside:
-        boards += [_mirrored(board, mirror, beside) for board in boards]
-    at = 0.0 if beam.wall == "near" else beam.width
-    tip = mirror[0]
-    own = _behind((tip, arm.at(at, -reach)), Pt(*_toward_room(beam)))
+    own = _behind((mirror[0], arm.at(_wall_edge(beam), -reach)), Pt(*_toward_room(beam)))
     other = SeenWall(_reflected(own.end, mirror), _reflected(own.start, mirror))
-    arms = (arm,)
-    return Scene(beam, None, arms, _in_order(iter(boards)), (own, other), reach)
+    arms = [arm]
+    beside = beside_corner(layout, place)
+    if beside:
+        # Both are mitred alike, so the other one is as this one in a mirror on the miter.
+        arms.append(_in_mirror(arm, mirror, beside))
+        boards += cut_boards(arms[1], ends, pasts, reach)
+    return Scene(beam, None, tuple(arms), _in_order(iter(boards)), (own, other), reach)
 
 
 def _juts_in(ends: dict[BoardPart, BoardEnd]) -> bool:
@@ -262,66 +296,57 @@ def _reflected(spot: Pt, mirror: tuple[Pt, Pt]) -> Pt:
     return Pt(2 * foot.x - spot.x, 2 * foot.y - spot.y)
 
 
-def _mirrored(board: SeenBoard, mirror: tuple[Pt, Pt], beside: str) -> SeenBoard:
-    role: Role = "beside"
+def _in_mirror(arm: Arm, mirror: tuple[Pt, Pt], identity: str) -> Arm:
+    beam = replace(_standing_in_mirror(arm.beam, mirror), id=identity)
+    return Arm(beam, _standing_in_mirror(arm.stop, mirror), arm.toward, "beside")
+
+
+def _standing_in_mirror(beam: Standing, mirror: tuple[Pt, Pt]) -> Standing:
+    through_middle = Pt(0.0, 0.0), Pt(mirror[1].x - mirror[0].x, mirror[1].y - mirror[0].y)
     return replace(
-        board,
-        role=role,
-        beam=beside,
-        corners=tuple(_reflected(spot, mirror) for spot in board.corners),
-        lines=tuple(tuple(_reflected(spot, mirror) for spot in line) for line in board.lines),
+        beam,
+        at=_reflected(beam.at, mirror),
+        way=_reflected(beam.way, through_middle),
+        across=_reflected(beam.across, through_middle),
     )
 
 
 def _outside(layout: Layout, crossing: Crossing, arm: Arm, reach: float) -> Scene:
     """Both beams round a corner of walls that juts into the room, each by its own end there."""
-    beam = arm.beam
-    place = crossing.places[0]
-    boards = list(cut_boards(arm, _ends(crossing, "stopped"), pasts_to(beam, "face"), reach))
-    at = 0.0 if beam.wall == "near" else beam.width
-    corner = arm.at(at, 0.0)
-    room = Pt(*_toward_room(beam))
-    walls = [_behind((corner, arm.at(at, -reach)), room)]
-    away = arm.stop.across
+    beam, place = arm.beam, crossing.places[0]
+    ends = _ends(crossing, "stopped")
+    boards = list(cut_boards(arm, ends, pasts_to(beam, "face"), reach))
+    corner, room, away = arm.at(_wall_edge(beam), 0.0), Pt(*_toward_room(beam)), arm.stop.across
     end = corner.moved(-room.x * reach, -room.y * reach)
-    walls.append(_behind((corner, end), Pt(-away.x, -away.y)))
-    other = standing(layout, _beside(layout, place) or "")
+    walls = (_own_wall(arm, reach), _behind((corner, end), Pt(-away.x, -away.y)))
+    arms = [arm]
+    other = standing(layout, beside_corner(layout, place) or "")
     mate = _mate(layout, place)
     if other is not None and mate is not None:
-        boards += _boards_round(arm, other, mate, reach)
-    return Scene(beam, None, (arm,), _in_order(iter(boards)), tuple(walls), reach)
+        arms.append(_round_it(arm, other))
+        turned = arms[1].beam
+        boards += cut_boards(arms[1], _ends(mate, "stopped"), pasts_to(turned, "face"), reach)
+    return Scene(beam, None, tuple(arms), _in_order(iter(boards)), walls, reach)
 
 
-def _boards_round(arm: Arm, other: Standing, mate: Crossing, reach: float) -> Iterator[SeenBoard]:
-    """The boards of the beam at the other wall of a corner that juts in."""
-    beam, away = arm.beam, arm.stop.across
-    room = Pt(*_toward_room(beam))
-    corner = arm.at(0.0 if beam.wall == "near" else beam.width, 0.0)
-    # It lies along the wall that goes back from the corner, on the side that this beam ends at.
-    lies = Standing(
-        id=other.id,
-        at=corner,
-        way=Pt(-room.x, -room.y),
-        across=Pt(-away.x, -away.y),
-        width=other.width,
-        wall="near",
-        profile=other.profile,
-    )
-    stop = Standing("", corner, lies.across, Pt(-room.x, -room.y), 0.0)
-    turned = Arm(lies, stop, "far", "beside")
-    pasts: Pasts = pasts_to(lies, "face")
-    yield from cut_boards(turned, _ends(mate, "stopped"), pasts, reach)
+def _round_it(arm: Arm, other: Standing) -> Arm:
+    """The beam at the other wall of a corner that juts in: it goes back from there."""
+    room, away = Pt(*_toward_room(arm.beam)), arm.stop.across
+    corner = arm.at(_wall_edge(arm.beam), 0.0)
+    back = Pt(-room.x, -room.y)
+    lies = replace(other, at=corner, way=back, across=Pt(-away.x, -away.y), wall="near")
+    return Arm(lies, Standing("", corner, lies.across, back, 0.0), "far", "beside")
 
 
 def _mate(layout: Layout, place: CrossingPlace) -> Crossing | None:
     """The crossing of the beam at the other wall of a corner, as the layout has it."""
-    beside = _beside(layout, place)
+    beside = beside_corner(layout, place)
     own = next((each.wall for each in layout.wall_beams if each.id == place.stopped), "")
     wanted = CrossingPlace(own, beside or "")
     return next((each for each in layout.crossings if wanted in each.places), None)
 
 
-def _beside(layout: Layout, place: CrossingPlace) -> str | None:
+def beside_corner(layout: Layout, place: CrossingPlace) -> str | None:
     """What stands at the other wall of a corner."""
     room = layout.outlined
     at_walls = [(each.wall, each.id) for each in layout.wall_beams]

@@ -26,9 +26,7 @@ def drawn_widths(
             yield _drawn(string, seen, beam, paper, typeface)
 
 
-def _string(
-    crossing: Crossing, beam: Standing, paper: OnPaper, wording: SheetWording
-) -> String:
+def _string(crossing: Crossing, beam: Standing, paper: OnPaper, wording: SheetWording) -> String:
     assert beam.profile is not None
     width = beam.profile.finished_width.value
     value = wording.detailed(width)

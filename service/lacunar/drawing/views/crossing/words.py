@@ -161,10 +161,10 @@ def _splices(layout: Layout, crossing: Crossing) -> Iterator[str]:
                 and near <= spot.start <= far
             ]
             at[piece.part] = at.get(piece.part, 0) + bool(joints)
-    for part, count in at.items():
-        if count:
-            what = {"side": "SIDES", "bottom": "BOTTOM"}.get(part, "UPPER BOARD")
-            yield f"{what} THAT RUN THROUGH ARE JOINED HERE AT {count} OF THE PLACES"
+    names = {"side": "SIDES", "bottom": "BOTTOM", "upper_board": "UPPER BOARD"}
+    told = [f"{names[part]} AT {count}" for part, count in at.items() if count]
+    if told:
+        yield f"WHAT RUNS THROUGH IS JOINED HERE: {', '.join(told)} OF THE PLACES"
 
 
 def _aslant(layout: Layout, crossing: Crossing) -> Iterator[str]:
@@ -191,9 +191,7 @@ def _cut(beams: dict[str, FollowedBeam], place: CrossingPlace, at_wall: bool) ->
     if beam is None or (other is None and not at_wall):
         return None
     ends = [
-        (each.start, piece.start_cut.value)
-        for piece in beam.pieces
-        for each in (piece.near,)
+        (each.start, piece.start_cut.value) for piece in beam.pieces for each in (piece.near,)
     ] + [(piece.near.end, piece.end_cut.value) for piece in beam.pieces]
     if other is None:
         return abs(ends[0][1])
