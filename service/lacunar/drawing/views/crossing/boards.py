@@ -62,7 +62,7 @@ class SeenBoard:
 def cut_boards(
     arm: Arm, ends: dict[BoardPart, BoardEnd], pasts: Pasts, reach: float
 ) -> Iterator[SeenBoard]:
-    """The boards of an arm that end at the crossing, each by its end; `reach` is how far it goes."""
+    """The boards of an arm that end at the crossing; `reach` is how far the arm is drawn [mm]."""
     for level in _levels(arm.beam):
         end = ends.get(level.part)
         if end is None:
