@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
+from lacunar.drawing.annotation import Block
 from lacunar.drawing.elements import Circle, Element, Polyline, Pt, Segments, Text, walk
 from lacunar.drawing.plan.clear_places import Box, text_box
 from lacunar.drawing.typeface import Typeface
@@ -33,3 +34,10 @@ def _boxes(element: Element, typeface: Typeface) -> Iterator[Box]:
 def _about(spots: Sequence[Pt]) -> Box:
     xs, ys = [spot.x for spot in spots], [spot.y for spot in spots]
     return Box(min(xs), min(ys), max(xs), max(ys))
+
+
+def as_block(elements: Sequence[Element], typeface: Typeface) -> Block:
+    """Drawn elements as a block from their own upper left corner."""
+    box = extent(elements, typeface)
+    children = Block(0.0, 0.0, tuple(elements)).at(-box.left, -box.top)
+    return Block(box.right - box.left, box.bottom - box.top, children)

@@ -10,7 +10,7 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.details.break_lines import break_line
 from lacunar.drawing.details.callouts import GAP, Column, place_callouts
-from lacunar.drawing.details.extents import extent
+from lacunar.drawing.details.extents import as_block, extent
 from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import diagonal_lines
 from lacunar.drawing.paper import Scale
@@ -65,9 +65,7 @@ def crossing_view(
             "scale-text": scale.text,
         },
     )
-    box = extent((view,), typeface)
-    moved = Block(0.0, 0.0, (view,)).at(-box.left, -box.top)
-    return Block(box.right - box.left, box.bottom - box.top, moved)
+    return as_block((view,), typeface)
 
 
 def _column(seen: Scene, drawn: Sequence[Element], typeface: Typeface) -> Column:

@@ -1,4 +1,4 @@
-"""What leaders point at in a crossing: what runs through, how all else ends, edges that stand off."""
+"""What leaders point at in a crossing: what runs through, how all else ends, edges that differ."""
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass

@@ -1,4 +1,4 @@
-"""What is said of a crossing: how each board ends there, who goes first, and everywhere it occurs."""
+"""What is said of a crossing: how each board ends there, who goes first, and where it occurs."""
 
 from collections.abc import Iterator
 from math import dist

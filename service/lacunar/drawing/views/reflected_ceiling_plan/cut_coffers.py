@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
-from math import dist
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.clear_places import Box
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.set_in import set_in
 from lacunar.layout.outline_records import PartialCoffer
 from lacunar.layout.records import Point
 from lacunar.measure.plane import Spot
@@ -106,17 +106,3 @@ def _turned(ring: Sequence[Pt], inner: Sequence[Pt]) -> bool:
         (other.x - one.x) * (end.x - start.x) + (other.y - one.y) * (end.y - start.y) <= 0
         for (one, other), (start, end) in zip(_closed(ring), _closed(inner), strict=True)
     )
-
-
-def set_in(corners: Sequence[Pt], distance: float) -> tuple[Pt, ...]:
-    """A polygon with every edge moved inward; on paper, counter-clockwise has y going down."""
-    ways = []
-    for one, other in zip(corners, (*corners[1:], corners[0]), strict=True):
-        long = dist((one.x, one.y), (other.x, other.y))
-        ways.append(((other.y - one.y) / long, -(other.x - one.x) / long))
-    found = []
-    for number, corner in enumerate(corners):
-        (ax, ay), (bx, by) = ways[number - 1], ways[number]
-        blunt = 1 + ax * bx + ay * by
-        found.append(corner.moved((ax + bx) * distance / blunt, (ay + by) * distance / blunt))
-    return tuple(found)

@@ -2,7 +2,8 @@
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper, set_in
+from lacunar.drawing.plan.set_in import set_in
+from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper
 from lacunar.layout.followed_records import FollowedBeam
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Beam, Coffer
