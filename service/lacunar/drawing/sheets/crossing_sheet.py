@@ -4,7 +4,6 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
 from lacunar.drawing.paper import Scale, scales
-from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
 from lacunar.drawing.sheets.placing import FRAME_PAD, Box, column_width, frame_box
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
@@ -18,6 +17,7 @@ from lacunar.layout.crossing_records import Crossing, CrossingKind
 LARGEST, USUAL, SMALLEST = 4, 10, 48
 """From 3 in to the foot, or 1:5; 1 1/2 in or 1:10 where not all stand on one page so."""
 MOST_DRAWN = 48
+MOST_NAMED = 8
 TITLE_WIDTH = 125.0
 TITLE_GAP = 4.0
 BAR_GAP = 2.0
@@ -136,4 +136,11 @@ def _notes(source: SheetSource, left_out: Sequence[Crossing]) -> Iterator[str]:
     if any(beam.member for beam in source.layout.beams):
         yield "Structural members inside casings are never to be cut, notched or drilled."
     if left_out:
-        yield f"Not drawn here: {listed([each.id for each in left_out])}. The table has them."
+        yield f"{not_drawn([each.id for each in left_out])} The table has them."
+
+
+def not_drawn(names: Sequence[str]) -> str:
+    """A sentence that names what a sheet leaves out, or tells how many there are of it."""
+    if len(names) <= MOST_NAMED:
+        return f"Not drawn here: {', '.join(names)}."
+    return f"Not drawn here: {len(names)}, from {names[0]} to {names[-1]}."

@@ -5,6 +5,7 @@ from collections.abc import Iterator, Sequence
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
 from lacunar.drawing.paper import Scale, scales
 from lacunar.drawing.sheets.blocks import listed
+from lacunar.drawing.sheets.crossing_sheet import not_drawn
 from lacunar.drawing.sheets.crown_tables import (
     MOST_ROWS,
     CornerRow,
@@ -17,7 +18,7 @@ from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
 from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
-from lacunar.drawing.sheets.view_pages import TitledView, view_area, view_pages
+from lacunar.drawing.sheets.view_pages import VIEW_GAP, TitledView, view_area, view_pages
 from lacunar.drawing.sheets.word_tables import TableSpace
 from lacunar.drawing.views.crown_frame import frame_view
 from lacunar.drawing.views.crown_frame.frames import CrownFrame, crown_frames, millimeters
@@ -29,15 +30,23 @@ from lacunar.layout.records import Layout
 from lacunar.measure.angle import Angle
 from lacunar.model.moulding import Crown, CrownMethod
 
+COFFERS_TOLD = 12
+"""How many coffers are told under a frame: where there are more, a list has all."""
 MOST_FRAMES = 16
 """How many frames are drawn: the others are alike but for their lengths."""
-MOST_SECTION = 0.42
-"""How much of the height of the views a section may take."""
+TALLEST_SECTION = 78.0
+TALLEST_FRAME = 112.0
+"""How tall they may be where there is room [mm]: larger, they are no clearer."""
 MOST_FRAME = 0.5
+"""How much of the height of the views a frame may take, so that two stand over each other."""
+HALF_GAP = VIEW_GAP / 2
+NARROWEST_SAW = 128.0
+"""What pictures of the saw take across, two beside each other [mm]."""
 SMALLEST_SECTION, SMALLEST_FRAME = 16, 200
 TITLE_GAP, BAR_GAP = 4.0, 2.0
 BAR = 40.0
 TITLE_WIDTH = 125.0
+NOT_TO_SCALE = Scale(1, "NTS")
 _STRAIGHT = Angle.of_degrees(180)
 
 
@@ -50,7 +59,8 @@ def crown_pages(source: SheetSource) -> tuple[Page, ...]:
     if not frames or source.layout.mouldings.crown is None:
         return ()
     corners = corner_rows(source.layout, frames)
-    views = [*_section(source, 1), *_saw(source, corners, 2)]
+    section = tuple(_section(source, 1))
+    views = (*section, *_saw(source, corners, section))
     drawn, left_out = _frames(source, frames, 3)
     return view_pages(source, (*views, *drawn), _blocks(source, frames, corners, left_out))
 
@@ -59,14 +69,17 @@ def _section(source: SheetSource, number: int) -> Iterator[TitledView]:
     area = view_area(source)
     for scale in scales(source.wording.units, smallest=SMALLEST_SECTION, largest=1):
         drawn = crown_section_view(source.layout, number, scale, source.wording, source.typeface)
-        if drawn.height <= MOST_SECTION * area.height and drawn.width <= area.width:
+        if drawn.height <= TALLEST_SECTION and drawn.width <= area.width:
             title = _title(source, number, "SECTION OF THE CROWN", scale, ())
             yield TitledView("crown-section", number, scale, stacked((drawn, title), TITLE_GAP))
             return
 
 
-def _saw(source: SheetSource, corners: Sequence[CornerRow], number: int) -> Iterator[TitledView]:
+def _saw(
+    source: SheetSource, corners: Sequence[CornerRow], beside: Sequence[TitledView]
+) -> Iterator[TitledView]:
     """How pieces lie for a square corner, or the first there is, and for an outside one."""
+    number = 2
     inside = [row.saw for row in corners if row.saw.cuts and row.saw.corner < _STRAIGHT]
     outside = [row.saw for row in corners if row.saw.cuts and row.saw.corner > _STRAIGHT]
     shown: list[tuple[str, SawSettings]] = []
@@ -75,10 +88,11 @@ def _saw(source: SheetSource, corners: Sequence[CornerRow], number: int) -> Iter
     if not shown:
         return
     area = view_area(source)
-    pictures = saw_pictures(shown, area.width, source.typeface)
-    notes = ("NOT TO SCALE. SEEN FROM ABOVE, THE FENCE AT THE BACK. FLAT, THE BACK IS DOWN.",)
-    nothing = Scale(0, "NONE")
-    title = view_title(number, "HOW PIECES LIE ON THE SAW", nothing, notes, source.typeface)
+    left_over = area.width - sum(view.block.width + VIEW_GAP for view in beside)
+    width = left_over if left_over >= NARROWEST_SAW else area.width
+    pictures = saw_pictures(shown, width, source.typeface)
+    notes = ("SEEN FROM ABOVE, THE FENCE AT THE BACK",)
+    title = view_title(number, "HOW PIECES LIE ON THE SAW", NOT_TO_SCALE, notes, source.typeface)
     block = stacked((pictures, title), TITLE_GAP)
     if block.width <= area.width and block.height <= area.height:
         yield TitledView("crown-saw", number, None, block)
@@ -105,7 +119,7 @@ def _frame(source: SheetSource, frame: CrownFrame, number: int) -> TitledView | 
     assert crown is not None
     area = view_area(source)
     lettering = source.wording, source.typeface
-    for most in (MOST_FRAME, 1.0):
+    for most in (min(MOST_FRAME * area.height - HALF_GAP, TALLEST_FRAME), area.height):
         for scale in scales(source.wording.units, smallest=SMALLEST_FRAME, largest=2):
             face = millimeters(crown.face.value)
             drawn = frame_view(frame, face, scale, number, lettering)
@@ -113,7 +127,7 @@ def _frame(source: SheetSource, frame: CrownFrame, number: int) -> TitledView | 
                 source, number, f"FRAME {frame.name}", scale, tuple(_told(source, frame))
             )
             block = stacked((drawn, title), TITLE_GAP)
-            if block.width <= area.width and block.height <= most * area.height - 6.0:
+            if block.width <= area.width and block.height <= most:
                 return TitledView(f"crown-{frame.name}", number, scale, block)
     return None
 
@@ -131,7 +145,9 @@ def _told(source: SheetSource, frame: CrownFrame) -> Iterator[str]:
     """Which coffers a frame is of, and what is seen inside it."""
     count = len(frame.coffers)
     coffers = f"COFFER{'S' if count > 1 else ''}"
-    yield f"{count}x, {coffers} {listed(frame.coffers)}"
+    told = ", ".join(frame.coffers[:COFFERS_TOLD])
+    more = count - COFFERS_TOLD
+    yield f"{count}x, {coffers} {told}{f', AND {more} MORE' if more > 0 else ''}"
     if frame.seen is not None:
         wording = source.wording
         seen = " x ".join(wording.length(each.value) for each in frame.seen)
@@ -152,8 +168,7 @@ def _blocks(
     rows = length_rows(source.layout, frames)
     notes = list(_notes(source.layout, corners, source.wording))
     if left_out:
-        names = listed([frame.name for frame in left_out])
-        notes.append(f"Not drawn here: {names}. The table of lengths has them.")
+        notes.append(f"{not_drawn([frame.name for frame in left_out])} The table has them.")
     if any(len(own) > MOST_ROWS for own in (*rows.values(), corners)):
         notes.append(f"Tables stop after {MOST_ROWS} lines; all pieces are in the cut list.")
     return (
@@ -165,7 +180,9 @@ def _blocks(
 
 
 def _members(frames: Sequence[CrownFrame]) -> list[str]:
-    """Every frame with all its coffers."""
+    """Every frame with all its coffers, where there are some that have more than are told."""
+    if all(len(frame.coffers) <= COFFERS_TOLD for frame in frames):
+        return []
     return [
         f"{frame.name}, {len(frame.coffers)}x: {', '.join(frame.coffers)}."
         for frame in frames[:MOST_ROWS]
@@ -176,14 +193,14 @@ def _notes(layout: Layout, corners: Sequence[CornerRow], wording: SheetWording) 
     asked = layout.ceiling.crown
     assert asked is not None
     yield (
-        "Long points are at the edge on the beam: the heavy line of a piece. At inside corners"
-        " they are longer than the edge that is seen, at outside ones the other way."
+        "Long points are at the edge on the beam, the heavy line; at corners that jut in the other"
+        " edge goes further."
     )
-    yield "Left and right are those of someone who faces the piece from inside the coffer."
+    yield "Left and right: to someone who faces the piece from inside the coffer."
     yield from _method(asked, wording)
     yield (
-        "Miters are from a square cut, bevels from upright; spring is from the wall, which is the"
-        " side of the beam. Cut a pair from scrap first, and set the saw by how it closes."
+        "Miters are from a square cut, bevels from upright, spring from the wall, that is the side"
+        " of the beam. Cut a pair from scrap first."
     )
     for way, within in (("nested", 0), ("flat", 1)):
         beyond = [
@@ -193,7 +210,7 @@ def _notes(layout: Layout, corners: Sequence[CornerRow], wording: SheetWording) 
         ]
         if beyond:
             yield f"Beyond the saw {way}: {listed(list(dict.fromkeys(beyond)))}."
-    yield "Keep hands clear of the blade, and clamp short pieces: never hold them to the fence."
+    yield "Clamp short pieces: hands stay clear of the blade."
 
 
 def _method(asked: Crown, wording: SheetWording) -> Iterator[str]:

@@ -1,5 +1,7 @@
 """A crown frame: as it is seen from below, and its pieces unfolded beside it, at one scale."""
 
+from math import ceil
+
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.details.extents import as_block
 from lacunar.drawing.elements import Group
@@ -12,6 +14,7 @@ from lacunar.drawing.wording import SheetWording
 
 BETWEEN = 12.0
 ROWS = 4
+"""How many pieces stand one under the other: more go into columns of even height."""
 
 
 def frame_view(
@@ -24,7 +27,9 @@ def frame_view(
     """A frame as a block, without its title; `face` is the crown's width across its face [mm]."""
     typeface = lettering[1]
     below = as_block(from_below(frame, scale.ratio, number, lettering), typeface)
-    pieces = unfolded(frame, face, ROWS, scale.ratio, lettering)
+    columns = ceil(len(frame.pieces) / ROWS)
+    rows = ceil(len(frame.pieces) / columns)
+    pieces = unfolded(frame, face, rows, scale.ratio, lettering)
     height = max(below.height, pieces.height)
     children = (
         *below.at(0.0, (height - below.height) / 2),

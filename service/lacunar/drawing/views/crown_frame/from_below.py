@@ -11,6 +11,7 @@ from lacunar.drawing.plan.set_in import set_in
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.crown_frame.frames import CrownFrame
 from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.layout.moulding_records import PieceEnd
 from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO
 
@@ -99,16 +100,25 @@ def _strings(
         yield drawn_string(place_strings([string], typeface)[0], axis, FIRST_GAP)
 
 
+def _side_names(frame: CrownFrame) -> list[str]:
+    """The sides by their names; where pieces are coped in turn, each with its piece's number."""
+    if not any(PieceEnd.COPED in piece.ends for piece in frame.pieces):
+        return list(frame.sides)
+    numbers = {
+        side: number for number, piece in enumerate(frame.pieces, start=1) for side in piece.sides
+    }
+    return [f"{side}: {numbers[side]}" if side in numbers else side for side in frame.sides]
+
+
 def _names(
     frame: CrownFrame, rings: Sequence[Ring], drawn: Sequence[Element], typeface: Typeface
 ) -> Iterator[Text]:
     """Each side's name inside the seen edge, by its middle, where it has room."""
     busy = Occupied(typeface, drawn)
     sides = [side for ring in rings for side in _sides(ring)]
-    for name, (start, end) in zip(frame.sides, sides, strict=True):
+    for name, (start, end) in zip(_side_names(frame), sides, strict=True):
         long = dist((start.x, start.y), (end.x, end.y))
-        # On paper, where y goes down, the inside of a ring counter-clockwise lies to the right of
-        # the way along it as it is written here.
+        # As rings go counter-clockwise in the room, their inside is to the left of the way.
         inward = ((end.y - start.y) / long, -(end.x - start.x) / long)
         for share in (0.5, 0.35, 0.65):
             spot = start.moved((end.x - start.x) * share, (end.y - start.y) * share)

@@ -87,7 +87,7 @@ def _words(name: str, saw: SawSettings, cut: SawCut, foot: Pt) -> Sequence[Text]
     sign = -1.0 if cut.keep is Hand.LEFT else 1.0
     middle = (HALF + abs(foot.x)) / 2 if foot.x * sign > 0 else HALF / 2
     left = -HALF - 2.0
-    tilt = f", BLADE {saw.flat_bevel.value.tenths} TO THE LEFT" if cut.lies is Lies.FLAT else ""
+    tilt = f", BLADE {saw.flat_bevel.value.tenths} LEFT" if cut.lies is Lies.FLAT else ""
     miter = (saw.nested_miter if cut.lies is Lies.NESTED else saw.flat_miter).value.tenths
     below = depth + RUN_OUT + style.TEXT + 1.2
     return (
@@ -112,7 +112,7 @@ def _words(name: str, saw: SawSettings, cut: SawCut, foot: Pt) -> Sequence[Text]
         Text(Pt(left, below), _LIES[cut.lies], style.TEXT, Face.MEDIUM),
         Text(
             Pt(left, below + style.LINE_PITCH),
-            f"TABLE {miter} TO THE {cut.table.value.upper()}{tilt}",
+            f"TABLE {miter} {cut.table.value.upper()}{tilt}",
             style.TEXT,
         ),
     )
