@@ -9,6 +9,8 @@ from dataclasses import dataclass
 from lacunar.drawing.checker import (
     columns,
     crooked_rooms,
+    crossings,
+    crown_frames,
     crown_lines,
     directions,
     document,
@@ -24,6 +26,7 @@ from lacunar.drawing.checker import (
     openings_table,
     placement,
     poles,
+    saw_pictures,
     scales,
     setting_out,
     tables,
@@ -97,6 +100,10 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(151, "Boards at crossings lie and end as laid out", crossings.boards_as_laid_out),
+    Point(24, "Saw angles match spring and corner", crown_frames.saw_matches_spring),
+    Point(153, "Crown frames are drawn as they are laid out", crown_frames.frames_to_scale),
+    Point(154, "Pieces lie on the saw as laid out", saw_pictures.pictures_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -115,6 +122,11 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(85, "The set lists coffers along the walls", crooked_rooms.coffer_sizes_listed),
         SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
         SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
+    ),
+    "Z-502": (SetPoint(150, "Every crossing is drawn and counted", crossings.crossings_drawn),),
+    "Z-503": (
+        SetPoint(24, "Long points are openings less their fit", crown_frames.long_points_fit),
+        SetPoint(152, "The set lists every length of crown", crown_frames.lengths_listed),
     ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),

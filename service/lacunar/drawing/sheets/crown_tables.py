@@ -27,7 +27,7 @@ _ALONG = {RunName.LENGTH: "LENGTH", RunName.WIDTH: "WIDTH"}
 class LengthRow:
     """A piece in a table: its frame, toward which sides it goes, how often, and its lengths.
 
-    `short` is None for what is cut square.
+    `frame` has its coffer too where it is of one alone; `short` is None for what is cut square.
     """
 
     frame: str
@@ -54,12 +54,17 @@ def length_rows(layout: Layout, frames: Sequence[CrownFrame]) -> dict[str, list[
     return rows
 
 
+def row_name(frame: CrownFrame) -> str:
+    """A frame as tables name it: with its coffer, where that is the only one."""
+    return f"{frame.name} {frame.coffers[0]}" if len(frame.coffers) == 1 else frame.name
+
+
 def _crown_rows(frame: CrownFrame) -> Iterator[tuple[str, LengthRow]]:
     for piece in frame.pieces:
         sides = ", ".join(piece.sides)
         yield (
             CROWN,
-            LengthRow(frame.name, sides, piece.quantity, piece.long_point, piece.short_point),
+            LengthRow(row_name(frame), sides, piece.quantity, piece.long_point, piece.short_point),
         )
 
 
@@ -67,11 +72,11 @@ def _other_rows(layout: Layout, frame: CrownFrame) -> Iterator[tuple[str, Length
     """Flat mouldings and nailers of a frame's coffers."""
     for trim in layout.mouldings.coffers:
         if trim.coffers == frame.coffers:
-            yield from _trim_rows(frame.name, trim)
+            yield from _trim_rows(row_name(frame), trim)
     room = layout.outlined
     for coffer in room.coffers_as_cut if room else ():
         if coffer.id == frame.coffers[0]:
-            yield from _strip_rows(frame.name, coffer)
+            yield from _strip_rows(row_name(frame), coffer)
 
 
 def _trim_rows(frame: str, trim: CofferTrim) -> Iterator[tuple[str, LengthRow]]:
@@ -127,10 +132,14 @@ def _figures(
 
 
 def corner_rows(layout: Layout, frames: Sequence[CrownFrame]) -> tuple[CornerRow, ...]:
-    """Every corner that crown turns: the square one, those out of square, those of cut coffers."""
+    """Every corner that crown turns: the square one, those out of square, those of cut coffers.
+
+    Crown that is coped at corners out of square is first mitred as for a square one.
+    """
     rows = []
     crown = layout.mouldings.crown
-    if crown is not None and any(frame.size for frame in frames):
+    coped = any(out.chosen is OutOfSquare.COPED_IN_PLACE for out in crown_out_of_square(layout))
+    if crown is not None and (coped or any(frame.size for frame in frames)):
         rows.append(CornerRow(SQUARE, crown.saw))
     for out in crown_out_of_square(layout):
         rows.extend(_out_of_square(out))
