@@ -161,7 +161,5 @@ def test_a_cut_turned_otherwise_is_found(drawn: Drawn):
     svgs, answer = drawn
     blade = re.compile(r'(class="blade"[^>]*>\s*<path[^>]*?d="M[\d.-]+ [\d.-]+ L)([\d.-]+)')
     assert any(blade.search(svg) for svg in svgs)
-    moved = [
-        blade.sub(lambda m: f"{m[1]}{float(m[2]) + 3:.3f}", svg, count=1) for svg in svgs
-    ]
+    moved = [blade.sub(lambda m: f"{m[1]}{float(m[2]) + 3:.3f}", svg, count=1) for svg in svgs]
     assert 154 in points(moved, answer)

@@ -35,12 +35,15 @@ def crossings_drawn(subjects: Sequence[Subject]) -> Iterator[Finding]:
         for cell in subject.sheet.of_kind("cell", row)
         if cell.data.get("name") == "places"
     ]
-    wanted = [(each.id, str(len(each.places))) for each in facts.crossings]
+    wanted = [(each.id, str(len(each.places))) for each in facts.details.crossings]
     if sorted(listed) != sorted(wanted):
         yield sheet.finding(150, "crossings-table", "does not list the crossings with their places")
-    left_out = _left_out(subjects, [each.id for each in facts.crossings])
-    for identity in sorted({*drawn, *(each.id for each in facts.crossings)}):
-        due = int(any(each.id == identity for each in facts.crossings) and identity not in left_out)
+    left_out = _left_out(subjects, [each.id for each in facts.details.crossings])
+    for identity in sorted({*drawn, *(each.id for each in facts.details.crossings)}):
+        due = int(
+            any(each.id == identity for each in facts.details.crossings)
+            and identity not in left_out
+        )
         if drawn.count(identity) != due:
             message = f"{identity} is drawn {drawn.count(identity)} times, and not {due}"
             yield sheet.finding(150, identity, message)
@@ -48,7 +51,9 @@ def crossings_drawn(subjects: Sequence[Subject]) -> Iterator[Finding]:
 
 def _counted(subject: Subject, view: GroupRead) -> Iterator[Finding]:
     """A view's title tells as many places as the crossing has, in figures that can be read."""
-    fact = next((f for f in subject.facts.crossings if f.id == view.data.get("crossing")), None)
+    fact = next(
+        (f for f in subject.facts.details.crossings if f.id == view.data.get("crossing")), None
+    )
     titles = subject.sheet.of_kind("view-title")
     title = next((each for each in titles if each.id == f"title-{view.id}"), None)
     if fact is None or title is None:
@@ -120,7 +125,9 @@ class _Seen:
 def boards_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 151: boards at crossings are as wide, lie and end as they are laid out."""
     for view in plan_views(subject.sheet, VIEW):
-        fact = next((f for f in subject.facts.crossings if f.id == view.data.get("crossing")), None)
+        fact = next(
+            (f for f in subject.facts.details.crossings if f.id == view.data.get("crossing")), None
+        )
         scale = ratio(view)
         if fact is None or scale is None:
             continue
@@ -163,7 +170,7 @@ def _faults(
     near: dict[str, float] = {}
     own = [board for board in boards if board.role != "beside"]
     for board in own:
-        profile = subject.facts.profiles[fact.profiles[board.role]]
+        profile = subject.facts.details.profiles[fact.profiles[board.role]]
         thick, wide = profile.boards[board.part]
         due = float(thick if board.part == "side" else wide) / scale
         if abs(board.width - due) > TOLERANCE:
@@ -173,7 +180,7 @@ def _faults(
             if abs(near.setdefault(board.role, face) - face) > TOLERANCE:
                 yield f"{board.part} of {board.beam} does not lie where it is laid out"
     faces = {
-        role: (at, at + float(subject.facts.profiles[fact.profiles[role]].width) / scale)
+        role: (at, at + float(subject.facts.details.profiles[fact.profiles[role]].width) / scale)
         for role, at in near.items()
     }
     for board in own:

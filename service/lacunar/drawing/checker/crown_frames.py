@@ -26,7 +26,7 @@ def saw_matches_spring(subject: Subject) -> Iterator[Finding]:
     tan M = sin S / tan(C/2), sin B = cos S cos(C/2), and nested half of what the corner is off
     straight.
     """
-    crown = subject.facts.crown
+    crown = subject.facts.details.crown
     for row in subject.sheet.of_kind("saw-row"):
         of = row.data.get("of", "")
         told = _cells(subject.sheet, row)
@@ -75,7 +75,7 @@ def _cells(sheet: SheetRead, row: GroupRead) -> dict[str, str]:
 def long_points_fit(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Point 24: the long point of a square frame's piece is its opening less the fit."""
     facts = subjects[0].facts
-    crown = facts.crown
+    crown = facts.details.crown
     if crown is None or crown.fit is None:
         return
     lengths = _lengths(subjects)
@@ -112,10 +112,10 @@ def _by_frame(frames: Sequence[FrameFacts], rows: list[_Row]) -> Iterator[list[_
 def lengths_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Point 152: the set lists each piece of each crown frame, as long as it is laid out."""
     facts = subjects[0].facts
-    if facts.crown is None:
+    if facts.details.crown is None:
         return
     rows = _lengths(subjects)
-    wanted = [piece for frame in facts.crown.frames for piece in frame.pieces]
+    wanted = [piece for frame in facts.details.crown.frames for piece in frame.pieces]
     if _stopped(subjects):
         wanted = wanted[: len(rows)]
     if len(rows) != len(wanted):
@@ -145,7 +145,7 @@ def _as_told(sheet: SheetRead, told: dict[str, str], piece: PieceFacts, step: Fr
 
 def frames_to_scale(subject: Subject) -> Iterator[Finding]:
     """Point 153: a frame's pieces are those laid out, to scale, and crown is set in as far."""
-    crown = subject.facts.crown
+    crown = subject.facts.details.crown
     for view in plan_views(subject.sheet, VIEW):
         scale, coffers = ratio(view), tuple(view.data.get("coffers", "").split())
         frames = crown.frames if crown else ()

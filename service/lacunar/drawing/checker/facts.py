@@ -8,13 +8,7 @@ from dataclasses import dataclass, field
 from fractions import Fraction
 
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
-from lacunar.drawing.checker.crossing_facts import (
-    CrossingFacts,
-    ProfileFacts,
-    read_crossings,
-    read_profiles,
-)
-from lacunar.drawing.checker.crown_facts import CrownFacts, read_crown
+from lacunar.drawing.checker.detail_facts import DetailFacts, read_details
 from lacunar.drawing.checker.followed_facts import FollowedFacts, read_followed
 from lacunar.drawing.checker.item_facts import (
     FeatureFacts,
@@ -134,9 +128,7 @@ class LayoutFacts:
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
     issued: tuple[str, ...] = ()
-    crossings: tuple[CrossingFacts, ...] = ()
-    profiles: Mapping[str, ProfileFacts] = field(default_factory=dict)
-    crown: CrownFacts | None = None
+    details: DetailFacts = field(default_factory=DetailFacts)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -245,9 +237,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
         issued=_issued(ceiling),
-        crossings=tuple(read_crossings(root)),
-        profiles=read_profiles(root),
-        crown=read_crown(root),
+        details=read_details(root),
     )
 
 

@@ -13,7 +13,7 @@ TURN_OFF = 0.2
 
 def pictures_as_laid_out(subject: Subject) -> Iterator[Finding]:
     """Point 154: each picture is of a cut as laid out, turned by the angle that it prints."""
-    crown = subject.facts.crown
+    crown = subject.facts.details.crown
     cuts = crown.cuts if crown else ()
     for group in subject.sheet.of_kind("saw-picture"):
         data = group.data
