@@ -13,26 +13,25 @@ from lacunar.drawing.checker.strings import printed
 from lacunar.drawing.checker.subject import Subject
 
 VIEW = "crown-frame"
-CROWN_TABLE = "lengths-1-table"
+CROWN_TABLE, SAW_TABLE = "lengths-1-table", "saws-table"
 STOP = "Tables stop after"
 TENTH = 0.05 + 1e-6
 
 _Row = tuple[SheetRead, GroupRead, dict[str, str]]
 
 
-def saw_matches_spring(subject: Subject) -> Iterator[Finding]:
+def saw_matches_spring(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Point 24: printed miters and bevels follow from the spring and the corner.
 
     tan M = sin S / tan(C/2), sin B = cos S cos(C/2), and nested half of what the corner is off
     straight.
     """
-    crown = subject.facts.details.crown
-    for row in subject.sheet.of_kind("saw-row"):
+    crown = subjects[0].facts.details.crown
+    for sheet, row, told in _rows(subjects, "saw", SAW_TABLE, "angle"):
         of = row.data.get("of", "")
-        told = _cells(subject.sheet, row)
         corner = None if crown is None else _corner(crown, of, told.get("angle", ""))
         if crown is None or corner is None:
-            yield subject.sheet.finding(24, of, "is no corner that crown turns")
+            yield sheet.finding(24, of, "is no corner that crown turns")
             continue
         half, spring = radians(corner.corner / 2), radians(crown.spring)
         due = {
@@ -43,7 +42,7 @@ def saw_matches_spring(subject: Subject) -> Iterator[Finding]:
         for name, angle in due.items():
             if abs(_angle(told.get(name, "")) - angle) > TENTH:
                 message = f"{name} {told.get(name, '')} is not {angle:.2f} at {corner.corner:.2f}"
-                yield subject.sheet.finding(24, of, message)
+                yield sheet.finding(24, of, message)
 
 
 def _corner(crown: CrownFacts, of: str, told: str) -> CornerFacts | None:
@@ -92,14 +91,28 @@ def long_points_fit(subjects: Sequence[Subject]) -> Iterator[Finding]:
 
 
 def _lengths(subjects: Sequence[Subject]) -> list[_Row]:
-    """The rows of the tables of crown in their order, each once though tables may be parted."""
-    return [
-        (subject.sheet, row, _cells(subject.sheet, row))
-        for subject in subjects
-        for table in subject.sheet.of_kind("lengths-table")
-        if table.id.startswith(CROWN_TABLE)
-        for row in subject.sheet.of_kind("length-row", table)
-    ]
+    """The rows of the tables of crown in their order."""
+    return _rows(subjects, "length", CROWN_TABLE, "sides")
+
+
+def _rows(subjects: Sequence[Subject], kind: str, table: str, first: str) -> list[_Row]:
+    """The rows of a table that may be parted: by rows, or where it is wide by columns.
+
+    A part with the column `first` begins rows; others go on with those that lack their columns.
+    """
+    found: list[_Row] = []
+    for subject in subjects:
+        for part in subject.sheet.of_kind(f"{kind}s-table"):
+            if not part.id.startswith(table):
+                continue
+            for row in subject.sheet.of_kind(f"{kind}-row", part):
+                cells = _cells(subject.sheet, row)
+                begun = next((each for each in found if not each[2].keys() & cells.keys()), None)
+                if first in cells or begun is None:
+                    found.append((subject.sheet, row, cells))
+                else:
+                    begun[2].update(cells)
+    return found
 
 
 def _by_frame(frames: Sequence[FrameFacts], rows: list[_Row]) -> Iterator[list[_Row]]:

@@ -101,7 +101,6 @@ POINTS = (
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
     Point(151, "Boards at crossings lie and end as laid out", crossings.boards_as_laid_out),
-    Point(24, "Saw angles match spring and corner", crown_frames.saw_matches_spring),
     Point(153, "Crown frames are drawn as they are laid out", crown_frames.frames_to_scale),
     Point(154, "Pieces lie on the saw as laid out", saw_pictures.pictures_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
@@ -125,6 +124,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     ),
     "Z-502": (SetPoint(150, "Every crossing is drawn and counted", crossings.crossings_drawn),),
     "Z-503": (
+        SetPoint(24, "Saw angles match spring and corner", crown_frames.saw_matches_spring),
         SetPoint(24, "Long points are openings less their fit", crown_frames.long_points_fit),
         SetPoint(152, "The set lists every length of crown", crown_frames.lengths_listed),
     ),

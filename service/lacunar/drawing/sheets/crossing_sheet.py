@@ -47,7 +47,7 @@ def crossing_pages(source: SheetSource) -> tuple[Page, ...]:
     pages: tuple[Page, ...] = ()
     for ratio in _tried(source):
         views, left_out = _views(source, crossings, ratio)
-        pages = view_pages(source, views, _blocks(source, left_out)) if views else ()
+        pages = view_pages(source, views, _blocks(source, left_out))
         if len(pages) == 1:
             break
     return pages
