@@ -169,11 +169,14 @@ def _backs(layout: Layout, piece: MouldingPiece, corners: Corners) -> tuple[floa
 
 
 def _back(layout: Layout, end: PieceEnd, corner: Angle) -> float:
-    if end is PieceEnd.SQUARE:
-        return 0.0
+    return 0.0 if end is PieceEnd.SQUARE else _behind(layout, corner / 2)
+
+
+def _behind(layout: Layout, cut: Angle) -> float:
+    """How far the edge that stands out stays behind, by the angle between side and cut [mm]."""
     crown = layout.mouldings.crown
     assert crown is not None
-    return millimeters(crown.projection.value) / tan(radians(float(corner.degrees) / 2))
+    return millimeters(crown.projection.value) / tan(radians(float(cut.degrees)))
 
 
 def _cut(layout: Layout) -> Iterator[CrownFrame]:
@@ -219,6 +222,11 @@ def _cut_pieces(layout: Layout, coffer: PartialCoffer) -> Iterator[FramePiece]:
                 yield piece
 
 
+def _cut_back(layout: Layout, end: PieceEnd, corner: Angle) -> float:
+    """In a cut coffer an end that butts against a side lies along it, whatever their corner."""
+    return _behind(layout, corner if end is PieceEnd.SQUARE else corner / 2)
+
+
 def _cut_piece(
     layout: Layout, name: str, side: PartialSide, before: PartialSide
 ) -> FramePiece | None:
@@ -233,8 +241,8 @@ def _cut_piece(
         long_point=long,
         short_point=short,
         backs=(
-            _back(layout, left, side.corner.value),
-            _back(layout, right, before.corner.value),
+            _cut_back(layout, left, side.corner.value),
+            _cut_back(layout, right, before.corner.value),
         ),
         too_short=bool(side.too_short),
     )
