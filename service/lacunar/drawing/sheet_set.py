@@ -14,6 +14,8 @@ from lacunar.drawing.enlarging import enlarged
 from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.backing_sheet import backing_pages
+from lacunar.drawing.sheets.crossing_sheet import crossing_pages
+from lacunar.drawing.sheets.crown_sheet import crown_pages
 from lacunar.drawing.sheets.elevation_sheet import elevation_pages
 from lacunar.drawing.sheets.full_size import page_foot
 from lacunar.drawing.sheets.mock_up_sheets import mock_up_pages
@@ -59,6 +61,8 @@ SHEETS = (
     SheetOfSet(SheetNumber.ELEVATIONS, "Wall elevations", elevation_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.SECTIONS, "Sections", section_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.PROFILES, "Beam profiles", profile_pages, Projection.THIRD_ANGLE),
+    SheetOfSet(SheetNumber.CROSSINGS, "Crossings", crossing_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.CROWN, "Crown frames", crown_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
     SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages, Projection.NONE),
 )

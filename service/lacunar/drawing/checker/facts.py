@@ -9,6 +9,7 @@ from fractions import Fraction
 
 from lacunar.drawing.checker.backing_facts import BackingFacts, read_backing
 from lacunar.drawing.checker.crooked_facts import CrookedFacts, read_crooked
+from lacunar.drawing.checker.detail_facts import DetailFacts, read_details
 from lacunar.drawing.checker.followed_facts import FollowedFacts, read_followed
 from lacunar.drawing.checker.item_facts import (
     FeatureFacts,
@@ -138,6 +139,7 @@ class LayoutFacts:
     member_profiles: Mapping[str, str] = field(default_factory=dict)
     heights: HeightFacts | None = None
     sections: SectionFacts = field(default_factory=SectionFacts)
+    details: DetailFacts = field(default_factory=DetailFacts)
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -255,6 +257,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         },
         heights=read_heights(root),
         sections=read_sections(root),
+        details=read_details(root),
     )
 
 

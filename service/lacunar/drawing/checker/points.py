@@ -10,6 +10,8 @@ from lacunar.drawing.checker import (
     backing_plans,
     columns,
     crooked_rooms,
+    crossings,
+    crown_frames,
     crown_lines,
     directions,
     document,
@@ -32,6 +34,7 @@ from lacunar.drawing.checker import (
     poles,
     profiles,
     references,
+    saw_pictures,
     scales,
     second_units,
     setting_out,
@@ -127,6 +130,9 @@ POINTS = (
     Point(21, "A profile's parts add up to its width and drop", profiles.parts_sum_up),
     Point(42, "Parts that touch are hatched unlike", profiles.hatches_differ),
     Point(141, "A profile's boards are drawn as large as laid out", profiles.boards_as_large),
+    Point(151, "Boards at crossings lie and end as laid out", crossings.boards_as_laid_out),
+    Point(153, "Crown frames are drawn as they are laid out", crown_frames.frames_to_scale),
+    Point(154, "Pieces lie on the saw as laid out", saw_pictures.pictures_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -167,6 +173,12 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(49, "Each balloon is in the list of parts and back", profiles.parts_listed),
         SetPoint(140, "Each profile is drawn, or said to be left out", profiles.profiles_drawn),
         SetPoint(142, "The list of parts tells sizes as laid out", profiles.sizes_listed),
+    ),
+    "Z-502": (SetPoint(150, "Every crossing is drawn and counted", crossings.crossings_drawn),),
+    "Z-503": (
+        SetPoint(24, "Saw angles match spring and corner", crown_frames.saw_matches_spring),
+        SetPoint(24, "Long points are openings less their fit", crown_frames.long_points_fit),
+        SetPoint(152, "The set lists every length of crown", crown_frames.lengths_listed),
     ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),

@@ -11,6 +11,7 @@ from typing import Literal
 from lacunar.layout.beams.angled_ends import at_angled_corner, at_slant
 from lacunar.layout.beams.lines import Line, Meeting, RowLimit, Stop
 from lacunar.layout.crossing_records import BoardCut, BoardEnd, BoardPart, EndsAt
+from lacunar.layout.records import BeamProfile
 from lacunar.measure.angle import angle_of_legs
 from lacunar.measure.figure import LengthFigure, Rule
 from lacunar.measure.length import ZERO, Length
@@ -45,21 +46,20 @@ class Level:
         return min(self.bottom, other.bottom) - max(self.top, other.top)
 
 
-def levels(line: Line) -> tuple[Level, ...]:
+def levels(profile: BeamProfile) -> tuple[Level, ...]:
     """Turn a beam's profile into the levels of its boards, as far as they are seen or met.
 
     Formula: sides from the ceiling down to the drop, or to a bottom under them; a bottom between
     the sides up by its reveal, its edge a side's thickness behind the face; a bottom under them its
     overhang past the face, or its reveal short of it.
     """
-    profile = line.profile
     drop, parts = profile.drop.value, {part.name: part for part in profile.parts}
     if "bottom" not in parts:
         return ()
     thickness = parts["bottom"].thickness.value
     lowest = drop - thickness
     if "side" not in parts:
-        return tuple(_flat_levels(line, lowest))
+        return tuple(_flat_levels(profile, lowest))
     if profile.bottom_joint is BottomJoint.BETWEEN:
         lower = drop - profile.reveal
         side = parts["side"].thickness.value
@@ -73,8 +73,7 @@ def levels(line: Line) -> tuple[Level, ...]:
     return Level("side", ZERO, drop, ZERO), Level("bottom", lowest, drop, ZERO)
 
 
-def _flat_levels(line: Line, lowest: Length) -> Iterator[Level]:
-    profile = line.profile
+def _flat_levels(profile: BeamProfile, lowest: Length) -> Iterator[Level]:
     yield Level("bottom", lowest, profile.drop.value, -profile.reveal)
     if any(part.name == "upper_board" for part in profile.parts):
         yield Level("upper_board", ZERO, lowest, -profile.overhang)
@@ -82,7 +81,7 @@ def _flat_levels(line: Line, lowest: Length) -> Iterator[Level]:
 
 def level_of(line: Line, part: BoardPart) -> Level:
     """The level of one board of a beam."""
-    return next(level for level in levels(line) if level.part == part)
+    return next(level for level in levels(line.profile) if level.part == part)
 
 
 def behind_face(line: Line, part: BoardPart) -> tuple[Length, Length]:
@@ -166,7 +165,7 @@ class EndRules:
         """A board at a corner that juts into the room, measured from the corner of the walls."""
         if other is None:
             return _square(EndsAt.OPEN_CORNER)
-        met = next((level for level in levels(other) if level.part == part), None)
+        met = next((level for level in levels(other.profile) if level.part == part), None)
         boxes = self.meeting.level(other, line)
         if met is None or not boxes:
             past = AROUND.gives(other.width, other_width=other.width, edge=ZERO)
@@ -223,7 +222,7 @@ class EndRules:
     def _butted(self, line: Line, part: BoardPart, other: Line) -> BoardEnd:
         """A board that ends at whatever of the other beam is first in its way."""
         mine = level_of(line, part)
-        met = [level for level in levels(other) if mine.meets(level) > ZERO]
+        met = [level for level in levels(other.profile) if mine.meets(level) > ZERO]
         if self._passes_cut_sides(line, mine, other):
             met = [level for level in met if level.part != "side"]
         first = max(met, key=lambda level: level.edge, default=None)
@@ -270,7 +269,7 @@ def _to_wall(other: Line) -> BoardEnd:
 def _notched(line: Line, other: Line) -> BoardEnd:
     """A side that ends at another's face; its corner is taken out for a bottom that stands out."""
     mine = level_of(line, "side")
-    for level in levels(other):
+    for level in levels(other.profile):
         up = mine.meets(level)
         if level.edge > ZERO and up > ZERO:
             return BoardEnd(

@@ -76,13 +76,13 @@ def _kind(one: Line, other: Line) -> CrossingKind:
 def _crossing(rules: EndRules, kind: CrossingKind, through: Line, stopped: Line) -> Crossing:
     runs_past: list[BoardPart] = []
     ends: list[CrossingEnd] = []
-    for level in levels(through):
+    for level in levels(through.profile):
         if _is_cut(rules, through, stopped, level.part):
             end = rules.end(through, level.part, _stop(rules, through, stopped))
             ends.append(CrossingEnd("through", level.part, end))
         else:
             runs_past.append(level.part)
-    for level in levels(stopped):
+    for level in levels(stopped.profile):
         end = rules.end(stopped, level.part, _stop(rules, stopped, through))
         ends.append(CrossingEnd("stopped", level.part, end))
     return Crossing(
@@ -131,7 +131,7 @@ def _end(rules: EndRules, line: Line, row: Row, end: RowEnd) -> Found:
     kind = _END_KINDS[limit.kind]
     ends = tuple(
         CrossingEnd("stopped", level.part, rules.end(line, level.part, stop))
-        for level in levels(line)
+        for level in levels(line.profile)
     )
     crossing = Crossing("", kind, None, line.profile.id, (), ends, ())
     key = (kind, line.profile.id, *_looks(ends)) if limit.kind not in _SQUARE else ()

@@ -108,7 +108,7 @@ def _piece(group: Sequence[_Board]) -> CutPiece:
 
 def _whole(rules: EndRules, line: Line) -> Iterator[_Board]:
     """The boards of a line before any is parted for want of length."""
-    for level in levels(line):
+    for level in levels(line.profile):
         cuts = partial(rules.cuts, line, level.part)
         for stretch in rules.meeting.stretches(line, cuts):
             if level.part != "side":

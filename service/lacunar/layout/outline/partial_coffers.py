@@ -220,8 +220,7 @@ def _piece(
         raise ValueError("there is no crown")
     framed = crown.method is CrownMethod.BENCH_FRAME
     distance = filling.behind + (crown.fit_total / 2 if framed else ZERO)
-    cuts = corners[0] / 2, corners[1] / 2
-    side = set_in(length, distance, cuts)
+    side = set_in(length, distance, (corners[0] / 2, corners[1] / 2))
     ends = _ends(corners, framed=framed)
     if not framed and PieceEnd.COPED in ends:
         tell = SPRUNG.approximates if side.approximate else SPRUNG.gives
@@ -230,9 +229,18 @@ def _piece(
             side=side.value,
             sprung_allowance=crown.sprung_allowance,
         )
-    edges = edge_lengths(side, section.projection.value, cuts)
+    edges = edge_lengths(side, section.projection.value, _cuts(corners, ends))
     shorter = min(side.value, edges.short_point.value)
     return _Piece(ends, edges, shorter < crown.shortest_piece)
+
+
+def _cuts(corners: tuple[Angle, Angle], ends: tuple[PieceEnd, PieceEnd]) -> tuple[Angle, Angle]:
+    """Between side and cut: half the corner, but all of it where an end butts against a wall."""
+    left, right = (
+        corner if end is PieceEnd.SQUARE else corner / 2
+        for corner, end in zip(corners, ends, strict=True)
+    )
+    return left, right
 
 
 def _ends(corners: tuple[Angle, Angle], *, framed: bool) -> tuple[PieceEnd, PieceEnd]:
