@@ -10,9 +10,9 @@ from dataclasses import dataclass
 from lacunar.drawing.annotation import Tag, TagsDoNotFit
 from lacunar.drawing.elements import Group, Pt
 from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.cut_coffers import seen_boxes
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.layout.records import Coffer
 
 CLEAR = 0.8

@@ -12,6 +12,7 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import TagsDoNotFit, arrow
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.cut_coffers import seen_boxes
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
@@ -20,7 +21,6 @@ from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import (
     seen_box,
     seen_sizes,
 )
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
 

@@ -1,8 +1,9 @@
-"""What only a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
+"""What a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
 
 from lacunar.drawing.elements import Pt
+from lacunar.drawing.hatching import box_corners
+from lacunar.drawing.plan.cut_coffers import set_in
 from lacunar.drawing.plan.frame import PlanFrame
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import on_paper, set_in
 from lacunar.layout.followed_records import FollowedBeam
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Beam, Coffer
@@ -13,7 +14,7 @@ Line = tuple[Pt, Pt]
 def followed_faces(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
     """Both faces of each piece of a beam; none where the grid is square."""
     return tuple(
-        (on_paper(frame, face.start), on_paper(frame, face.end))
+        (frame.spot(face.start), frame.spot(face.end))
         for own in _own(frame, beam)
         for piece in own.pieces
         for face in (piece.near, piece.far)
@@ -23,8 +24,7 @@ def followed_faces(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
 def followed_centers(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
     """The center line of a beam from wall to wall; none where the grid is square."""
     return tuple(
-        (on_paper(frame, own.center[0]), on_paper(frame, own.center[1]))
-        for own in _own(frame, beam)
+        (frame.spot(own.center[0]), frame.spot(own.center[1])) for own in _own(frame, beam)
     )
 
 
@@ -44,3 +44,18 @@ def seen_taper(frame: PlanFrame, coffer: Coffer, trim: CofferTrim) -> tuple[Pt, 
     inward = (coffer.length.value - trim.seen_length.value) / 2
     corners = tuple(frame.point(corner) for corner in coffer.corners)
     return set_in(corners, frame.on_paper(inward))
+
+
+def seen_opening(
+    frame: PlanFrame, coffer: Coffer, trim: CofferTrim, *, tapers: bool
+) -> tuple[Pt, ...]:
+    """What mouldings at the ceiling leave of a coffer, in the order of its corners."""
+    if tapers:
+        return seen_taper(frame, coffer, trim)
+    corners = tuple(frame.point(point) for point in coffer.corners)
+    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    length, width = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
+    left, top = middle.x - length / 2, middle.y - width / 2
+    # From the one next the datum, to the right, up.
+    upper_left, upper_right, right, low = box_corners(left, top, length, width)
+    return low, right, upper_right, upper_left
