@@ -49,15 +49,24 @@ def ceiling_solids(layout: Layout, detail: Detail) -> tuple[Solid, ...]:
     )
 
 
+def panels_at(layout: Layout) -> float:
+    """The height of the panels' underside [mm]."""
+    return -float(panel_stack(layout.ceiling.panel).thickness.millimeters)
+
+
+def lowest_shown(layout: Layout) -> float:
+    """How far down walls are shown: below the deepest beam [mm]."""
+    drops = [-float(profile.drop.value.millimeters) for profile in layout.profiles]
+    return min(drops, default=panels_at(layout)) - STRIP
+
+
 class _Builder:
     """Places of a layout in millimeters of the room, and its heights."""
 
     def __init__(self, layout: Layout, detail: Detail) -> None:
         self._layout = layout
         self._frame = PlanFrame(layout, 1, Pt(0.0, 0.0))
-        self.top = -float(panel_stack(layout.ceiling.panel).thickness.millimeters)
-        drops = [float(profile.drop.value.millimeters) for profile in layout.profiles]
-        self.low = min((-drop for drop in drops), default=self.top) - STRIP
+        self.top, self.low = panels_at(layout), lowest_shown(layout)
         self._layers = {
             beam: layers(profile, self.top, detail.least)
             for beam, profile in layout.profile_of.items()
@@ -113,18 +122,19 @@ class _Builder:
                 ring = tuple(
                     (float(spot.x.millimeters), float(spot.y.millimeters)) for spot in spots
                 )
-                yield from self._stacked(wall.beam, ring)
+                low = min(layer.low for layer in self._layers[wall.beam])
+                yield prism((wall.beam, "wall-beam"), ring, low, self.top)
         for beam in () if room else self._layout.wall_beams:
-            for ring in self._at_wall(beam):
-                yield from self._stacked(beam.id, ring)
+            for layer in self._layers[beam.id]:
+                for ring in self._at_wall(beam, layer.inset):
+                    yield prism((beam.id, "wall-beam"), ring, layer.low, layer.high)
 
-    def _stacked(self, beam: str, ring: Ring) -> Iterator[Solid]:
-        low = min(layer.low for layer in self._layers[beam])
-        yield prism((beam, "wall-beam"), ring, low, self.top)
-
-    def _at_wall(self, beam: WallBeam) -> Iterator[Ring]:
+    def _at_wall(self, beam: WallBeam, inset: float) -> Iterator[Ring]:
         """Its pieces; where two stand in a corner, those across the length run go on into it."""
-        pairs = list(self._followed(beam.id) or self._along_wall(beam))
+        starts = beam.looks_as == START_WALL[beam.on]
+        followed = self._followed(beam.id)
+        pairs = [(far, near) if starts else (near, far) for near, far in followed]
+        pairs = pairs or list(self._along_wall(beam))
         first, *others = self._layout.run(beam.on.other).elements
         last = others[-1] if others else first
         if pairs and beam.on is RunName.LENGTH:
@@ -132,8 +142,9 @@ class _Builder:
                 pairs[0] = self._on_to(START_WALL[RunName.WIDTH], pairs[0], 0)
             if last.kind is not ElementKind.COFFER:
                 pairs[-1] = self._on_to(END_WALL[RunName.WIDTH], pairs[-1], 1)
-        for pair in pairs:
-            yield self._ring(*pair)
+        by = -inset if starts else inset
+        for face, back in pairs:
+            yield self._ring(self._in(face, beam.on, by), back)
 
     def _on_to(self, wall: str, pair: tuple[Line, Line], end: int) -> tuple[Line, Line]:
         """Both lines with one end moved on to where they meet a wall."""
