@@ -12,6 +12,7 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
+from lacunar.drawing.sheets.cover_sheet import cover_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
@@ -43,6 +44,7 @@ class SheetOfSet:
 
 
 SHEETS = (
+    SheetOfSet(SheetNumber.COVER, "Cover", cover_pages),
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),

@@ -52,7 +52,7 @@ def fitted_picture(
 
 
 def edge_groups(
-    solids: Sequence[Solid], picture: Picture, pens: Mapping[str, Pen], prefix: str = "edges"
+    solids: Sequence[Solid], picture: Picture, pens: Mapping[str, Pen]
 ) -> Iterator[Group]:
     """The seen edges in groups: by what they are of, and by the heights they go between.
 
@@ -63,14 +63,11 @@ def edge_groups(
         low, high = _upward(edge)
         key = (edge.kind, edge.of, f"{low.z:.3f}", f"{high.z:.3f}")
         found.setdefault(key, []).append((picture.at(low), picture.at(high)))
-    counts: dict[str, int] = {}
-    for (kind, of, low_mm, high_mm), lines in found.items():
-        name = f"{prefix}-{kind}-{of}"
-        counts[name] = counts.get(name, 0) + 1
+    for number, ((kind, of, low_mm, high_mm), lines) in enumerate(found.items(), start=1):
         yield Group(
             "edges",
             (Segments(tuple(lines), pens[kind]),),
-            id=f"{name}-{counts[name]}",
+            id=f"edges-{number}",
             data={"of": of, "kind": kind, "low-mm": low_mm, "high-mm": high_mm},
         )
 

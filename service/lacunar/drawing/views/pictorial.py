@@ -6,6 +6,7 @@ from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag
 from lacunar.drawing.elements import Circle, Element, Group, Pt
 from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.cut_coffers import largest_box, rings_on_paper
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import walls_of
 from lacunar.drawing.solids.ceiling import Detail, ceiling_solids, lowest_shown, panels_at
@@ -94,12 +95,11 @@ def _coffers(
     away = picture.sight.away
     cut = layout.outlined.partial_coffers if layout.outlined else ()
     frame = PlanFrame(layout, 1, Pt(0.0, 0.0))
-    rings = {each.id: [frame.point(at) for at in each.corners] for each in layout.coffers}
-    rings.update({each.id: [frame.spot(at) for at in each.corners] for each in cut})
-    for name, corners in rings.items():
-        xs, ys = [at.x for at in corners], [-at.y for at in corners]
-        x, y = sum(xs) / len(xs), sum(ys) / len(ys)
-        reach = min(max(xs) - min(xs), max(ys) - min(ys))
+    boxes = {each.id: _about([frame.point(at) for at in each.corners]) for each in layout.coffers}
+    boxes.update({each.id: largest_box(rings_on_paper(frame, each)) for each in cut})
+    for name, box in boxes.items():
+        x, y = box.middle.x, -box.middle.y
+        reach = min(box.right - box.left, box.bottom - box.top)
         spots = (
             picture.at(Place(x + away.x * reach * shift, y + away.y * reach * shift, top))
             for shift in SHIFTS
@@ -108,6 +108,11 @@ def _coffers(
         placed = _first_free(tag, spots, busy, typeface)
         if placed is not None:
             yield placed
+
+
+def _about(corners: Sequence[Pt]) -> Box:
+    xs, ys = [at.x for at in corners], [at.y for at in corners]
+    return Box(min(xs), min(ys), max(xs), max(ys))
 
 
 def _first_free(

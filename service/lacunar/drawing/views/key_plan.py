@@ -1,0 +1,129 @@
+"""The key plan: a small plan without dimensions that tells walls, rows and columns by name.
+
+Beams are the gray between coffers, as on the reflected ceiling plan. Letters of rows stand left of
+the room, numbers of columns below it; where they would be too close, some are left out in order.
+"""
+
+from collections.abc import Iterator, Mapping
+from math import ceil
+
+from lacunar.drawing import style
+from lacunar.drawing.annotation import Block, Tag
+from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Text
+from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.columns import column_sign
+from lacunar.drawing.plan.cut_coffers import rings_on_paper
+from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.plan.walls import WallOnPaper, walls_of
+from lacunar.drawing.typeface import Typeface
+from lacunar.layout.records import Layout
+from lacunar.model.room import RunName
+
+NAME_OUT = 4.0
+TAG_OUTS = (5.0, 7.0, 9.0, 11.0, 13.0, 16.0, 19.0)
+ALONG = (0.5, 0.3, 0.7, 0.15, 0.85)
+MARGIN = 13.0
+NAME_PITCH = 4.6
+DIGITS = "0123456789"
+
+Names = Mapping[str, tuple[float, ...]]
+
+
+def key_plan(layout: Layout, room: tuple[float, float], typeface: Typeface) -> Block:
+    """The plan as large as fits in a room on paper [mm], to no standard scale."""
+    bare = PlanFrame(layout, 1, Pt(0.0, 0.0))
+    (left, right), (low, high) = (bare.reach(run) for run in RunName)
+    wide, tall = right - left, high - low
+    ratio = ceil(max(wide / (room[0] - 2 * MARGIN), tall / (room[1] - 2 * MARGIN)))
+    origin = Pt(MARGIN - left / ratio, MARGIN + high / ratio)
+    frame = PlanFrame(layout, ratio, origin)
+    plan = tuple(_plan(frame))
+    names = tuple(_names(frame, typeface))
+    busy = Occupied(typeface, (*plan, *names, *_rows_of_names(frame)))
+    drawn = Group(
+        "key-plan",
+        (*plan, *names, *_wall_tags(frame, busy, typeface)),
+        id="key-plan",
+        title="Key plan",
+        data={"ratio": str(ratio)},
+    )
+    return Block(wide / ratio + 2 * MARGIN, tall / ratio + 2 * MARGIN, (drawn,))
+
+
+def _plan(frame: PlanFrame) -> Iterator[Element]:
+    """The room with its beams gray, its coffers white, its columns, and its walls heavy."""
+    layout = frame.layout
+    outline = tuple(frame.point(corner) for corner in layout.outline)
+    yield Polyline(outline, None, closed=True, fill=Fill.TINT)
+    for name, corners in _coffers(frame).items():
+        drawn = Polyline(corners, style.FINE, closed=True, fill=Fill.WHITE)
+        yield Group("key-coffer", (drawn,), id=f"key-coffer-{name}", data={"id": name})
+    yield Polyline(outline, style.WALL, closed=True)
+    for column in layout.outlined.columns if layout.outlined else ():
+        yield from column_sign(tuple(frame.spot(corner) for corner in column.corners))
+
+
+def _coffers(frame: PlanFrame) -> dict[str, tuple[Pt, ...]]:
+    """The corners of each coffer on paper, by its id."""
+    layout = frame.layout
+    cut = layout.outlined.partial_coffers if layout.outlined else ()
+    found = {each.id: rings_on_paper(frame, each)[0] for each in cut}
+    for coffer in layout.coffers:
+        found[coffer.id] = tuple(frame.point(corner) for corner in coffer.corners)
+    return found
+
+
+def _names(frame: PlanFrame, typeface: Typeface) -> Iterator[Element]:
+    """Letters of rows and numbers of columns, in the middle of what they name."""
+    rows: dict[str, list[float]] = {}
+    columns: dict[str, list[float]] = {}
+    for name, corners in _coffers(frame).items():
+        row = name.rstrip(DIGITS)
+        rows.setdefault(row, []).extend(at.y for at in corners)
+        columns.setdefault(name.removeprefix(row), []).extend(at.x for at in corners)
+    left = frame.origin.x + frame.reach(RunName.LENGTH)[0] - NAME_OUT
+    below = frame.origin.y - frame.reach(RunName.WIDTH)[0] + NAME_OUT + style.TEXT / 2
+    wide = max(typeface.width(name, style.TEXT, Face.SEMIBOLD) for name in columns)
+    for name, y in _apart(rows, NAME_PITCH):
+        text = Text(Pt(left, y + style.TEXT / 2), name, style.TEXT, Face.SEMIBOLD, "middle")
+        yield Group("row-name", (text,), data={"of": name})
+    for name, x in _apart(columns, wide + 2 * style.TEXT_CLEARANCE):
+        text = Text(Pt(x, below), name, style.TEXT, Face.SEMIBOLD, "middle")
+        yield Group("column-number", (text,), data={"of": name})
+
+
+def _rows_of_names(frame: PlanFrame) -> Iterator[Element]:
+    """Lines through the names, so that no tag stands among them."""
+    (left, right), (low, high) = (frame.reach(run) for run in RunName)
+    corner = frame.origin.moved(left - NAME_OUT, -low + NAME_OUT)
+    yield Polyline((corner, corner.moved(0.0, low - high - NAME_OUT)), style.FINE)
+    yield Polyline((corner, corner.moved(right - left + NAME_OUT, 0.0)), style.FINE)
+
+
+def _apart(names: Mapping[str, list[float]], pitch: float) -> Iterator[tuple[str, float]]:
+    """Each name with its middle, those left out that come within the pitch of one before [mm]."""
+    middles = {name: (min(places) + max(places)) / 2 for name, places in names.items()}
+    taken: list[float] = []
+    for name, middle in sorted(middles.items(), key=lambda each: (len(each[0]), each[0])):
+        if all(abs(middle - other) >= pitch for other in taken):
+            taken.append(middle)
+            yield name, middle
+
+
+def _wall_tags(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> Iterator[Element]:
+    """The tag of each wall beside it, outside the room where there is room, led in if it is far."""
+    named: dict[str, WallOnPaper] = {}
+    for wall in walls_of(frame):
+        before = named.get(wall.name)
+        if before is None or wall.span > before.span:
+            named[wall.name] = wall
+    for wall in sorted(named.values(), key=lambda each: -each.span):
+        tag = Tag("key-wall", wall.name, wall.name, round=True)
+        size = tag.size(typeface)
+        for share, out in ((share, out) for out in TAG_OUTS for share in ALONG):
+            at = wall.point(wall.span * share, out)
+            if busy.is_free(Box.about(at, *size).grown(style.TEXT_CLEARANCE)):
+                drawn = tag.drawn(at, typeface)
+                busy.add((drawn,))
+                yield drawn
+                break
