@@ -13,6 +13,7 @@ from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, 
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.cover_sheet import cover_pages
+from lacunar.drawing.sheets.exploded_sheet import exploded_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
@@ -48,6 +49,7 @@ SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
+    SheetOfSet(SheetNumber.EXPLODED, "Exploded corner", exploded_pages),
 )
 """All sheets in the order of the set."""
 

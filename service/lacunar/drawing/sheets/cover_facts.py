@@ -66,14 +66,14 @@ def _headroom(layout: Layout, wording: SheetWording) -> Iterator[Told]:
     yield _length("LOWEST HEADROOM", "headroom", heights.worst_height.value, wording)
     short = heights.spare.value < ZERO
     limit = f"{wording.length(heights.limit)}, {'NOT MET' if short else 'MET'}"
-    yield Told("LEAST HEADROOM ASKED FOR", limit, "limit", wording.exact(heights.limit))
+    yield Told("HEADROOM ASKED FOR", limit, "limit", wording.exact(heights.limit))
 
 
 def abbreviation_lines(source: SheetSource) -> Iterator[Told]:
     """Ids and signs, those alone that this set uses."""
     layout = source.layout
-    yield _use("W1", "WALLS, CLOCKWISE ON THE PLAN FROM THE LEFT ONE")
-    yield _use("A1", "COFFERS: LETTER OF THE ROW, NUMBER OF THE COLUMN, BOTH FROM THE DATUM")
+    yield _use("W1", "WALLS, CLOCKWISE FROM THE LEFT ONE")
+    yield _use("A1", "COFFERS BY ROW AND COLUMN, FROM THE DATUM")
     for run, letters, words in (
         (RunName.LENGTH, "XB", "BEAMS ACROSS THE LENGTH RUN"),
         (RunName.WIDTH, "LB", "BEAMS ACROSS THE WIDTH RUN"),
@@ -93,7 +93,6 @@ def abbreviation_lines(source: SheetSource) -> Iterator[Told]:
             yield _use(letters, words)
     yield _use("NTS", "NOT TO SCALE")
     yield _use("RING", "THE DATUM, WHERE BOTH RUNS START")
-    yield _use("GRAY", "BEAMS ON THE KEY PLAN")
 
 
 def _use(letters: str, words: str) -> Told:

@@ -5,6 +5,8 @@ from dataclasses import replace
 
 from lacunar.drawing.annotation import Block, ColumnSpace
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.clear_places import Box as ClearBox
+from lacunar.drawing.plan.clear_places import Occupied
 from lacunar.drawing.sheets.blocks import cautions
 from lacunar.drawing.sheets.cover_facts import abbreviation_lines, data_lines
 from lacunar.drawing.sheets.cover_tables import (
@@ -40,7 +42,7 @@ from lacunar.drawing.views.pictorial import ceiling_from_below, has_crown
 NOT_TO_SCALE = Scale(1, "NTS")
 PAD = 5.0
 TITLE_GAP = 3.0
-PICTURE_SHARE = 0.62
+PICTURE_SHARE = 0.58
 LEAST_KEY = 80.0
 MOST_KEY = 0.5
 """Of the width beside the column, what the key plan takes up at most."""
@@ -67,10 +69,11 @@ def _composed(source: SheetSource, count: int) -> tuple[Page, ...]:
     arrangement = beside(frame_box(source.size), 1, (), title)
     area, corner = arrangement.plan_area, arrangement.placed[-1]
     column = Box(corner.x, area.top + FRAME_PAD, corner.x, corner.y - BLOCK_GAP)
-    blocks = tuple(_blocks(source, column.height, count))
     width = column_width(source.size) - FRAME_PAD
     picture = _titled(source, 1, (area.width - 2 * PAD, area.height * PICTURE_SHARE - PAD))
     under = Box(area.left + PAD, area.top + PAD + picture.height, area.right, area.bottom)
+    heights = column.height, under.height - BLOCK_GAP - FRAME_PAD
+    blocks = tuple(_blocks(source, heights, count))
     for beside_key in range(int((under.width - LEAST_KEY) // (width + COLUMN_GAP)) + 1):
         columns = tuple(_columns(under, width, beside_key))
         placed, left_over = flow(blocks, (column, *columns))
@@ -99,28 +102,47 @@ def _titled(source: SheetSource, number: int, room: tuple[float, float]) -> Bloc
     """The picture or the key plan with its title under it, as large as fits in a room [mm]."""
     layout, typeface = source.layout, source.typeface
     if number == 1:
-        notes = ["SEEN FROM BELOW IN PARALLEL PROJECTION, NEAR WALLS TAKEN AWAY"]
+        notes = ["IN PARALLEL PROJECTION, NEAR WALLS TAKEN AWAY"]
         if layout.mouldings.crown is not None and not has_crown(layout):
             notes.append("CROWN IS LEFT OUT FOR CLARITY")
-        name, draw = "THE CEILING FROM BELOW", ceiling_from_below
-    else:
-        notes, name, draw = ["AS IN A MIRROR ON THE FLOOR"], "KEY PLAN", key_plan
-    title = view_title(number, name, NOT_TO_SCALE, tuple(notes), typeface)
-    drawn = draw(layout, (room[0], room[1] - title.height - TITLE_GAP), typeface)
+        title = view_title(1, "THE CEILING FROM BELOW", NOT_TO_SCALE, tuple(notes), typeface)
+        return _in_its_corner(source, ceiling_from_below(layout, room, typeface), title, room)
+    notes = ["AS IN A MIRROR ON THE FLOOR, BEAMS GRAY"]
+    title = view_title(2, "KEY PLAN", NOT_TO_SCALE, tuple(notes), typeface)
+    drawn = key_plan(layout, (room[0], room[1] - title.height - TITLE_GAP), typeface)
     return stacked((drawn, title), TITLE_GAP)
 
 
-def _blocks(source: SheetSource, height: float, count: int) -> Iterator[Block]:
-    """Index, data, revisions, abbreviations and cautions, in parts no taller than the column."""
+def _in_its_corner(
+    source: SheetSource, picture: Block, title: Block, room: tuple[float, float]
+) -> Block:
+    """The picture with its title in the lower left corner that it leaves empty, or under it."""
+    left = (room[0] - picture.width) / 2
+    drawn = picture.at(left, 0.0)
+    top = picture.height - title.height
+    corner = ClearBox(0.0, top, title.width, picture.height).grown(TITLE_GAP)
+    if Occupied(source.typeface, drawn).is_free(corner):
+        return Block(room[0], picture.height, (*drawn, *title.at(0.0, top)))
+    less = (room[0], room[1] - title.height - TITLE_GAP)
+    drawn_again = ceiling_from_below(source.layout, less, source.typeface)
+    return stacked((drawn_again, title), TITLE_GAP)
+
+
+def _blocks(source: SheetSource, heights: tuple[float, float], count: int) -> Iterator[Block]:
+    """Index, data, cautions, revisions and ids, in parts no taller than their columns.
+
+    `heights` are of the column above the title block, and of those beside the key plan.
+    """
     typeface = source.typeface
-    space = ColumnSpace(column_width(source.size) - FRAME_PAD, height)
+    width = column_width(source.size) - FRAME_PAD
+    space, lower = (ColumnSpace(width, height) for height in heights)
     fields = source.fields
     own = IssuedSheet(fields.sheet, fields.drawing, "NOT TO SCALE")
     more = (IssuedSheet(fields.sheet, fields.drawing, NOTED),) * (count - 1)
     yield from index_table(index_rows((own, *more, *source.issued)), space, typeface)
     data = tuple(data_lines(source))
     yield from told_table("ceiling-data", "ROOM AND CEILING", data, space, typeface)
+    yield from cautions(source.layout, lower, typeface)
     yield from revision_table(source, space)
     uses = tuple(abbreviation_lines(source))
     yield from told_table("abbreviations", "IDS AND SIGNS", uses, space, typeface)
-    yield from cautions(source.layout, space, typeface)

@@ -17,7 +17,7 @@ HEADS_HEIGHT = 5.6
 ROW_PAD = 1.0
 LABEL_SHARE = 0.46
 LABEL_GAP = 4.0
-BLANK_ROWS = 4
+BLANK_ROWS = 3
 BLANK_ROW = 7.0
 NOTED = "AS NOTED"
 
@@ -133,7 +133,7 @@ def revision_table(source: SheetSource, space: ColumnSpace) -> tuple[Block, ...]
     at = (0.0, space.width * 0.14, space.width * 0.42, space.width * 0.86)
     columns = tuple(
         Column(words, x, "start")
-        for words, x in zip(("REV", "DATE", "WHAT WAS CHANGED", "BY"), at, strict=True)
+        for words, x in zip(("REV", "DATE", "CHANGE", "BY"), at, strict=True)
     )
     top = Block(space.width, HEADS_HEIGHT, column_heads(columns, space.width, 0.0))
     cells = (drawing.revision, drawing.date, drawing.status)

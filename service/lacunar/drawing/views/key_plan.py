@@ -20,9 +20,10 @@ from lacunar.layout.records import Layout
 from lacunar.model.room import RunName
 
 NAME_OUT = 4.0
+NAMES_END = 6.2
 TAG_OUTS = (5.0, 7.0, 9.0, 11.0, 13.0, 16.0, 19.0)
 ALONG = (0.5, 0.3, 0.7, 0.15, 0.85)
-MARGIN = 13.0
+MARGIN = 15.0
 NAME_PITCH = 4.6
 DIGITS = "0123456789"
 
@@ -93,11 +94,11 @@ def _names(frame: PlanFrame, typeface: Typeface) -> Iterator[Element]:
 
 
 def _rows_of_names(frame: PlanFrame) -> Iterator[Element]:
-    """Lines through the names, so that no tag stands among them."""
+    """Lines outside the names, never drawn: no tag stands among the names, or close to them."""
     (left, right), (low, high) = (frame.reach(run) for run in RunName)
-    corner = frame.origin.moved(left - NAME_OUT, -low + NAME_OUT)
-    yield Polyline((corner, corner.moved(0.0, low - high - NAME_OUT)), style.FINE)
-    yield Polyline((corner, corner.moved(right - left + NAME_OUT, 0.0)), style.FINE)
+    corner = frame.origin.moved(left - NAMES_END, -low + NAMES_END)
+    yield Polyline((corner, corner.moved(0.0, low - high - NAMES_END)), style.FINE)
+    yield Polyline((corner, corner.moved(right - left + NAMES_END, 0.0)), style.FINE)
 
 
 def _apart(names: Mapping[str, list[float]], pitch: float) -> Iterator[tuple[str, float]]:

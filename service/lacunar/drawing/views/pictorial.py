@@ -17,8 +17,8 @@ from lacunar.layout.records import Layout
 
 SIGHT = Sight(turned=32.0, raised=48.0)
 """From near the datum, so that W2 and W3 are seen from inside; steep enough to see into coffers."""
-MARGIN = 11.0
-TAG_OUT = (5.5, 8.0, 10.5)
+MARGIN = 12.0
+TAG_OUT = (6.2, 8.4, 10.6)
 LEAST_STEP = 0.7
 """Steps in a beam that would be less than this on paper [mm] are left out."""
 MOST_WITH_CROWN = 300
