@@ -22,6 +22,7 @@ from lacunar.drawing.checker.opening_facts import (
     read_openings,
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
+from lacunar.drawing.checker.pictorial_facts import PictorialFacts, read_pictorial
 
 WALLS_OF_RUN = {"length": ("W1", "W3"), "width": ("W4", "W2")}
 
@@ -126,6 +127,7 @@ class LayoutFacts:
     followed: FollowedFacts | None = None
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
+    pictorial: PictorialFacts | None = None
     issued: tuple[str, ...] = ()
 
     @property
@@ -234,6 +236,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         followed=read_followed(root),
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
+        pictorial=read_pictorial(root),
         issued=_issued(ceiling),
     )
 

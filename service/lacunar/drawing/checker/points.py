@@ -22,6 +22,7 @@ from lacunar.drawing.checker import (
     legibility,
     odd_rooms,
     openings_table,
+    pictorials,
     placement,
     poles,
     scales,
@@ -97,6 +98,7 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(110, "Lines of pictures lie on edges as laid out", pictorials.edges_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

@@ -18,8 +18,11 @@ def data_lines(source: SheetSource) -> Iterator[Told]:
     """The ceiling in figures: its room, what is in it, its headroom, and what it was made from."""
     layout, wording = source.layout, source.wording
     room = layout.ceiling.room
-    yield _length("ROOM, LENGTH RUN", "room-length", room.length, wording)
-    yield _length("ROOM, WIDTH RUN", "room-width", room.width, wording)
+    what = "CLEAR" if layout.crooked else "OVER ALL" if layout.outlined else "ROOM"
+    for run in RunName:
+        span = layout.run(run).span.at_start.value
+        label = f"{what}, {run.value.upper()} RUN"
+        yield _length(label, f"room-{run.value}", span, wording)
     yield _length("CEILING ABOVE FLOOR", "height", room.height, wording)
     yield from _counts(layout)
     yield from _sizes(layout, wording)
