@@ -43,7 +43,8 @@ def ceiling_from_below(layout: Layout, room: tuple[float, float], typeface: Type
     frame = PlanFrame(layout, 1, Pt(0.0, 0.0))
     heights = lowest_shown(layout), panels_at(layout)
     outline = [frame.point(corner) for corner in layout.outline]
-    places = [Place(at.x, -at.y, z) for at in outline for z in heights]
+    # In a room with other than four walls the datum may stand outside it.
+    places = [Place(at.x, -at.y, z) for at in outline for z in heights] + [Place(0.0, 0.0, 0.0)]
     picture = fitted_picture(places, SIGHT, room, MARGIN)
     solids = ceiling_solids(layout, Detail(LEAST_STEP / picture.size, has_crown(layout)))
     edges = tuple(edge_groups(solids, picture, PENS))
