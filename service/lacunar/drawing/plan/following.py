@@ -1,7 +1,6 @@
 """What a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
 
 from lacunar.drawing.elements import Pt
-from lacunar.drawing.hatching import box_corners
 from lacunar.drawing.plan.cut_coffers import set_in
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.followed_records import FollowedBeam
@@ -44,18 +43,3 @@ def seen_taper(frame: PlanFrame, coffer: Coffer, trim: CofferTrim) -> tuple[Pt, 
     inward = (coffer.length.value - trim.seen_length.value) / 2
     corners = tuple(frame.point(corner) for corner in coffer.corners)
     return set_in(corners, frame.on_paper(inward))
-
-
-def seen_opening(
-    frame: PlanFrame, coffer: Coffer, trim: CofferTrim, *, tapers: bool
-) -> tuple[Pt, ...]:
-    """What mouldings at the ceiling leave of a coffer, in the order of its corners."""
-    if tapers:
-        return seen_taper(frame, coffer, trim)
-    corners = tuple(frame.point(point) for point in coffer.corners)
-    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
-    length, width = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
-    left, top = middle.x - length / 2, middle.y - width / 2
-    # From the one next the datum, to the right, up.
-    upper_left, upper_right, right, low = box_corners(left, top, length, width)
-    return low, right, upper_right, upper_left

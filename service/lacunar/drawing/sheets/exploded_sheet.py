@@ -15,6 +15,8 @@ from lacunar.layout.fitting_records import Stage
 from lacunar.layout.records import Layout
 
 TITLE_GAP = 4.0
+SPARE = 0.5
+"""What is left about the picture [mm]: it is as large as just fits, to the last digit."""
 NOT_TO_SCALE = Scale(1, "NTS")
 STEPS = {
     Stage.SKIN: "SKIN OVER THE CEILING, TO FASTEN TO",
@@ -44,7 +46,7 @@ def exploded_pages(source: SheetSource) -> tuple[Page, ...]:
     area = view_area(source)
     notes = (_which(corner), "PULLED APART DOWNWARD IN THE ORDER OF FITTING")
     title = view_title(1, "EXPLODED CORNER", NOT_TO_SCALE, notes, source.typeface)
-    room = area.width, area.height - title.height - TITLE_GAP
+    room = area.width - SPARE, area.height - title.height - TITLE_GAP - SPARE
     drawn = exploded_corner(pulled, room, source.typeface)
     view = TitledView("exploded-corner", 1, None, stacked((drawn, title), TITLE_GAP))
     return view_pages(source, (view,), tuple(_blocks(source, pulled)))

@@ -10,7 +10,6 @@ from dataclasses import dataclass
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.cut_coffers import rings_on_paper, seen_rings, set_in
 from lacunar.drawing.plan.faces import face_ends
-from lacunar.drawing.plan.following import seen_opening, tapering
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import walls_of
 from lacunar.drawing.solids.layers import Layer, inset_at, layers
@@ -214,13 +213,13 @@ class _Builder:
         if section is None:
             return
         low = self.top - float(section.drop.value.millimeters)
-        trims = {coffer: trim for trim in layout.mouldings.coffers for coffer in trim.coffers}
-        tapers = tapering(frame)
         behind = self._behind_crown()
+        out = behind + float(section.projection.value.millimeters)
         for coffer in layout.coffers:
             corners = tuple(frame.point(point) for point in coffer.corners)
-            seen = seen_opening(frame, coffer, trims[coffer.id], tapers=coffer.id in tapers)
-            yield from _slopes(coffer.id, (set_in(corners, behind), low), (seen, self.top))
+            yield from _slopes(
+                coffer.id, (set_in(corners, behind), low), (set_in(corners, out), self.top)
+            )
         for cut in layout.outlined.partial_coffers if layout.outlined else ():
             rings = rings_on_paper(frame, cut)
             for ring, seen in zip(rings, seen_rings(frame, cut) or ((),) * len(rings), strict=True):

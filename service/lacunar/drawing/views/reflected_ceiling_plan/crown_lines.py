@@ -1,8 +1,9 @@
 """Crown on the plan: in each coffer the line it ends at on the ceiling, and its miters."""
 
 from lacunar.drawing import style
-from lacunar.drawing.elements import Group, Polyline, Segments
-from lacunar.drawing.plan.following import seen_opening, tapering
+from lacunar.drawing.elements import Group, Polyline, Pt, Segments
+from lacunar.drawing.hatching import box_corners
+from lacunar.drawing.plan.following import seen_taper, tapering
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.moulding_records import CofferTrim
@@ -25,7 +26,14 @@ def crown_lines(frame: PlanFrame) -> tuple[Group, ...]:
 def _crown(frame: PlanFrame, coffer: Coffer, trim: CofferTrim, *, tapers: bool) -> Group:
     """The seen opening in the middle of a coffer, joined to its corners by the miters."""
     corners = tuple(frame.point(point) for point in coffer.corners)
-    seen = seen_opening(frame, coffer, trim, tapers=tapers)
+    middle = Pt(sum(c.x for c in corners) / 4, sum(c.y for c in corners) / 4)
+    length, width = (frame.on_paper(seen.value) for seen in (trim.seen_length, trim.seen_width))
+    left, top = middle.x - length / 2, middle.y - width / 2
+    # In the order of the coffer's corners: from the one next the datum, to the right, up.
+    upper_left, upper_right, right, low = box_corners(left, top, length, width)
+    seen: tuple[Pt, ...] = (low, right, upper_right, upper_left)
+    if tapers:
+        seen = seen_taper(frame, coffer, trim)
     return Group(
         "crown",
         (
