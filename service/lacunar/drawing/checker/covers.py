@@ -19,6 +19,7 @@ def index_as_issued(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """
     covers = [each.sheet for each in subjects if list(each.sheet.of_kind("sheet-index"))]
     if not covers:
+        yield subjects[0].sheet.finding(1, "sheet-index", "is on no sheet of the set")
         return
     cover = covers[0]
     issued: dict[str, list[SheetRead]] = {}
@@ -104,9 +105,7 @@ def one_page_size(subjects: Sequence[Subject]) -> Iterator[Finding]:
 def data_as_laid_out(subjects: Sequence[Subject]) -> Iterator[Finding]:
     """Point 111: what the cover tells of the ceiling is what the layout has."""
     rows = [(each, row) for each in subjects for row in each.sheet.of_kind("ceiling-data-row")]
-    if not rows:
-        return
-    first = rows[0][0]
+    first = subjects[0]
     known = first.facts.pictorial
     told = {**(known.told if known else {}), "digest": first.facts.digest[:DIGITS]}
     told["revision"] = first.facts.title.get("revision", "")

@@ -154,8 +154,8 @@ def _beam_lines(facts: LayoutFacts, known: PictorialFacts, of: str) -> Iterator[
         profile = known.profiles.get(other.id)
         for inset in profile.insets if profile else ():
             yield from _faces(facts, other, inset)
-        for end in (end for stretch in other.pieces for end in stretch if other.id == of):
-            yield _across(other, (0.0, float(end)), (1.0, float(end)))
+        if other.id == of:
+            yield from _ends(facts, other)
     odd = facts.outline_facts
     for side in odd.sides if odd else ():
         if side.face is not None:
@@ -163,6 +163,18 @@ def _beam_lines(facts: LayoutFacts, known: PictorialFacts, of: str) -> Iterator[
             yield from ((face[0], face[1]), *zip(face, wall, strict=True))
     for column in odd.columns if odd else ():
         yield from _ring(column.corners)
+
+
+def _ends(facts: LayoutFacts, beam: BeamFacts) -> Iterator[Line]:
+    """The ends of a beam's pieces: square, or slanted as told where an angled wall stops it."""
+    odd = facts.outline_facts
+    near, far = float(beam.near.at_start), float(beam.far.at_start)
+    for stretch in beam.pieces:
+        for end in stretch:
+            longer, by = odd.slants.get((beam.id, end), ("", 0)) if odd else ("", 0)
+            past = float(end + by)
+            at_near, at_far = (past if longer == side else float(end) for side in ("near", "far"))
+            yield _across(beam, (near, at_near), (far, at_far))
 
 
 def _faces(facts: LayoutFacts, beam: BeamFacts, inset: float) -> Iterator[Line]:

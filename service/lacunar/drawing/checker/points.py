@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
     columns,
+    covers,
     crooked_rooms,
     crown_lines,
     directions,
@@ -105,6 +106,13 @@ POINTS = (
 SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     EVERY_SET: (
         SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
+        SetPoint(2, "All sheets are of one revision and one input", covers.same_on_all),
+        SetPoint(3, "All sheets are of one paper", covers.one_page_size),
+    ),
+    "Z-001": (
+        SetPoint(1, "The index lists the sheets as they are", covers.index_as_issued),
+        SetPoint(111, "The cover tells the ceiling as laid out", covers.data_as_laid_out),
+        SetPoint(112, "The key plan is whole and named", covers.key_plan_whole),
     ),
     "Z-101": (
         SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
@@ -122,6 +130,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
         SetPoint(27, "Strips of poles are whole, at full size, as marked", poles.strips_as_marked),
     ),
+    "Z-901": (SetPoint(113, "The exploded corner has its steps", covers.steps_as_laid_out),),
 }
 """Points by the sheet that a set must have for them to hold."""
 

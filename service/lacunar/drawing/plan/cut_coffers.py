@@ -8,7 +8,14 @@ from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.clear_places import Box
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.outline_records import PartialCoffer
+from lacunar.layout.records import Point
+from lacunar.measure.plane import Spot
 from lacunar.model.moulding import CrownMethod, FlatPlace
+
+
+def on_paper(frame: PlanFrame, spot: Spot) -> Pt:
+    """A place of the room as a point on paper."""
+    return frame.point(Point(spot.x, spot.y))
 
 
 def seen_boxes(frame: PlanFrame) -> dict[str, Box]:
@@ -23,7 +30,7 @@ def seen_boxes(frame: PlanFrame) -> dict[str, Box]:
 def rings_on_paper(frame: PlanFrame, coffer: PartialCoffer) -> tuple[tuple[Pt, ...], ...]:
     """The corners of a cut coffer on paper, then those of the holes that columns make in it."""
     rings = (coffer.corners, *(hole.corners for hole in coffer.holes))
-    return tuple(tuple(frame.spot(spot) for spot in ring) for ring in rings)
+    return tuple(tuple(on_paper(frame, spot) for spot in ring) for ring in rings)
 
 
 def largest_box(rings: Sequence[Sequence[Pt]]) -> Box:

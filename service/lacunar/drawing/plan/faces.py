@@ -1,6 +1,7 @@
 """Where faces of beams start and end: slanted at angled walls, and along walls of odd rooms."""
 
 from lacunar.drawing.elements import Pt
+from lacunar.drawing.plan.cut_coffers import on_paper
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.outline_records import BeamSpan
 from lacunar.layout.records import Beam, BeamPiece
@@ -41,7 +42,7 @@ def outlined_faces(frame: PlanFrame, beam: str) -> tuple[tuple[Pt, Pt], ...]:
     """The faces of what stands at the walls of a room with other than four, by its id."""
     room = frame.layout.outlined
     return tuple(
-        (frame.spot(wall.face_start), frame.spot(wall.face_end))
+        (on_paper(frame, wall.face_start), on_paper(frame, wall.face_end))
         for wall in (room.walls if room else ())
         if wall.beam == beam and wall.face_start is not None and wall.face_end is not None
     )

@@ -10,7 +10,6 @@ from lacunar.drawing.elements import Pt
 from lacunar.layout.records import Beam, BeamPiece, EndPositions, Layout, Point
 from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO, Length
-from lacunar.measure.plane import Spot
 from lacunar.model.room import END_WALL, START_WALL, RunName
 
 WALL_BAND = 2.5
@@ -35,10 +34,6 @@ class PlanFrame:
     def point(self, point: Point) -> Pt:
         """A place on the ceiling as a point on paper."""
         return self.origin.moved(self.on_paper(point.x), -self.on_paper(point.y))
-
-    def spot(self, spot: Spot) -> Pt:
-        """A place of a room with other than four walls, or out of square, as a point on paper."""
-        return self.point(Point(spot.x, spot.y))
 
     def along(self, run: RunName, position: float, across: float) -> Pt:
         """The paper point at `position` along a run and `across` along the other [mm of paper]."""

@@ -8,7 +8,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing.elements import Pt
-from lacunar.drawing.plan.cut_coffers import rings_on_paper, seen_rings, set_in
+from lacunar.drawing.plan.cut_coffers import on_paper, rings_on_paper, seen_rings, set_in
 from lacunar.drawing.plan.faces import face_ends
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import walls_of
@@ -176,19 +176,15 @@ class _Builder:
     def _followed(self, beam: str) -> tuple[tuple[Line, Line], ...]:
         """The faces of a beam's pieces in a grid along the walls; none in others."""
         followed = self._layout.followed
-        point = self._frame.spot
         return tuple(
-            (
-                (point(piece.near.start), point(piece.near.end)),
-                (point(piece.far.start), point(piece.far.end)),
-            )
+            (self._face(piece.near), self._face(piece.far))
             for own in (followed.beams if followed else ())
             if own.id == beam
             for piece in own.pieces
         )
 
     def _face(self, face: FollowedFace) -> Line:
-        return self._frame.spot(face.start), self._frame.spot(face.end)
+        return on_paper(self._frame, face.start), on_paper(self._frame, face.end)
 
     @staticmethod
     def _in(line: Line, on: RunName, by: float) -> Line:
@@ -203,7 +199,7 @@ class _Builder:
         """Columns, cut off as far down as walls are."""
         room = self._layout.outlined
         for column in room.columns if room else ():
-            ring = _in_room([self._frame.spot(corner) for corner in column.corners])
+            ring = _in_room([on_paper(self._frame, corner) for corner in column.corners])
             yield prism((column.name, "column"), ring, self.low, self.top)
 
     def crown(self) -> Iterator[Solid]:

@@ -10,9 +10,9 @@ from math import ceil
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, Tag
 from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Text
-from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.clear_places import Box, Occupied, lines_cross
 from lacunar.drawing.plan.columns import column_sign
-from lacunar.drawing.plan.cut_coffers import rings_on_paper
+from lacunar.drawing.plan.cut_coffers import on_paper, rings_on_paper
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import WallOnPaper, walls_of
 from lacunar.drawing.typeface import Typeface
@@ -21,7 +21,9 @@ from lacunar.model.room import RunName
 
 NAME_OUT = 4.0
 NAMES_END = 6.2
-TAG_OUTS = (5.0, 7.0, 9.0, 11.0, 13.0, 16.0, 19.0)
+TAG_OUTS = (5.0, 7.0, 9.0, 11.5, 14.0, 17.0, 20.0, 24.0, 28.0)
+LED_OUT = 13.0
+"""From how far off a tag is led to its wall [mm]: beyond the row of names."""
 ALONG = (0.5, 0.3, 0.7, 0.15, 0.85)
 MARGIN = 15.0
 NAME_PITCH = 4.6
@@ -61,7 +63,7 @@ def _plan(frame: PlanFrame) -> Iterator[Element]:
         yield Group("key-coffer", (drawn,), id=f"key-coffer-{name}", data={"id": name})
     yield Polyline(outline, style.WALL, closed=True)
     for column in layout.outlined.columns if layout.outlined else ():
-        yield from column_sign(tuple(frame.spot(corner) for corner in column.corners))
+        yield from column_sign(tuple(on_paper(frame, corner) for corner in column.corners))
 
 
 def _coffers(frame: PlanFrame) -> dict[str, tuple[Pt, ...]]:
@@ -112,19 +114,29 @@ def _apart(names: Mapping[str, list[float]], pitch: float) -> Iterator[tuple[str
 
 
 def _wall_tags(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> Iterator[Element]:
-    """The tag of each wall beside it, outside the room where there is room, led in if it is far."""
+    """The tag of each wall outside the room beside it, led to it where it stands far off."""
     named: dict[str, WallOnPaper] = {}
     for wall in walls_of(frame):
         before = named.get(wall.name)
         if before is None or wall.span > before.span:
             named[wall.name] = wall
-    for wall in sorted(named.values(), key=lambda each: -each.span):
+    leaders: list[tuple[Pt, Pt]] = []
+    # Short walls first: the others have more places to choose from.
+    for wall in sorted(named.values(), key=lambda each: each.span):
         tag = Tag("key-wall", wall.name, wall.name, round=True)
-        size = tag.size(typeface)
-        for share, out in ((share, out) for out in TAG_OUTS for share in ALONG):
-            at = wall.point(wall.span * share, out)
-            if busy.is_free(Box.about(at, *size).grown(style.TEXT_CLEARANCE)):
-                drawn = tag.drawn(at, typeface)
+        radius = tag.long_side(typeface) / 2
+        for out, share in ((out, share) for out in TAG_OUTS for share in ALONG):
+            at, foot = (wall.point(wall.span * share, far) for far in (out, 0.0))
+            leader = wall.point(wall.span * share, out - radius), foot
+            led = out >= LED_OUT
+            if led and (
+                busy.crosses_text(leader) or any(lines_cross(leader, each) for each in leaders)
+            ):
+                continue
+            if busy.is_free(Box.about(at, 2 * radius, 2 * radius).grown(style.TEXT_CLEARANCE)):
+                extra = (Polyline(leader, style.LEADER),) if led else ()
+                drawn = tag.drawn(at, typeface, *extra)
                 busy.add((drawn,))
+                leaders += [leader] if led else []
                 yield drawn
                 break

@@ -6,15 +6,15 @@ from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.plan.columns import column_groups
 from lacunar.drawing.plan.faces import face_ends, outlined_faces
-from lacunar.drawing.plan.following import (
-    followed_centers,
-    followed_faces,
-)
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import wall_groups
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.coffer_places import IdPlace
 from lacunar.drawing.views.reflected_ceiling_plan.crown_lines import crown_lines
+from lacunar.drawing.views.reflected_ceiling_plan.following import (
+    followed_centers,
+    followed_faces,
+)
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     angled_beams,
     beam_ends,

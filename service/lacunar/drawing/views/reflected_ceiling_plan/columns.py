@@ -9,6 +9,7 @@ from lacunar.drawing.plan.clear_places import (
     Occupied,
     place_label,
 )
+from lacunar.drawing.plan.cut_coffers import on_paper
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.views.reflected_ceiling_plan.items import room_on_paper
@@ -33,6 +34,6 @@ def column_names(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> tuple[
 
 
 def _box(frame: PlanFrame, column: RoomColumn) -> Box:
-    corners = [frame.spot(corner) for corner in column.corners]
+    corners = [on_paper(frame, corner) for corner in column.corners]
     xs, ys = [at.x for at in corners], [at.y for at in corners]
     return Box(min(xs), min(ys), max(xs), max(ys))

@@ -3,8 +3,8 @@
 from lacunar.drawing import style
 from lacunar.drawing.elements import Group, Polyline, Pt, Segments
 from lacunar.drawing.hatching import box_corners
-from lacunar.drawing.plan.following import seen_taper, tapering
 from lacunar.drawing.plan.frame import PlanFrame
+from lacunar.drawing.views.reflected_ceiling_plan.following import seen_taper, tapering
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.moulding_records import CofferTrim
 from lacunar.layout.records import Coffer

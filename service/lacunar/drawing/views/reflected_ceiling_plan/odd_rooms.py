@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping
 from lacunar.drawing import style
 from lacunar.drawing.elements import Fill, Group, Polyline, Segments
 from lacunar.drawing.plan.cut_coffers import (
+    on_paper,
     rings_on_paper,
     seen_rings,
 )
@@ -37,7 +38,7 @@ def beam_ends(frame: PlanFrame) -> Iterator[Group]:
     across = {beam.id: beam.on for beam in frame.layout.beams}
     for coffer in frame.layout.outlined.partial_coffers if frame.layout.outlined else ():
         lines = tuple(
-            (frame.spot(side.start), frame.spot(side.end))
+            (on_paper(frame, side.start), on_paper(frame, side.end))
             for side in coffer.all_sides
             if side.against in across and _lies_across(side, across[side.against])
         )

@@ -11,9 +11,9 @@ from itertools import pairwise
 from lacunar.drawing import style
 from lacunar.drawing.annotation import TAG_HEIGHT, Tag, TagsDoNotFit, dot, fitted
 from lacunar.drawing.elements import Face, Group, Polyline, Pt
-from lacunar.drawing.plan.following import followed_centers
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.reflected_ceiling_plan.following import followed_centers
 from lacunar.layout.records import Beam, ElementKind, WallBeam
 from lacunar.layout.runs.wall_strips import run_of_wall
 from lacunar.model.room import END_WALL, START_WALL, RunName

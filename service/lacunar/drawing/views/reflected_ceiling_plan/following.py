@@ -1,7 +1,7 @@
-"""What a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
+"""What only a grid along the walls has on the plan: beams aslant, crown in coffers that taper."""
 
 from lacunar.drawing.elements import Pt
-from lacunar.drawing.plan.cut_coffers import set_in
+from lacunar.drawing.plan.cut_coffers import on_paper, set_in
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.layout.followed_records import FollowedBeam
 from lacunar.layout.moulding_records import CofferTrim
@@ -13,7 +13,7 @@ Line = tuple[Pt, Pt]
 def followed_faces(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
     """Both faces of each piece of a beam; none where the grid is square."""
     return tuple(
-        (frame.spot(face.start), frame.spot(face.end))
+        (on_paper(frame, face.start), on_paper(frame, face.end))
         for own in _own(frame, beam)
         for piece in own.pieces
         for face in (piece.near, piece.far)
@@ -23,7 +23,8 @@ def followed_faces(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
 def followed_centers(frame: PlanFrame, beam: Beam) -> tuple[Line, ...]:
     """The center line of a beam from wall to wall; none where the grid is square."""
     return tuple(
-        (frame.spot(own.center[0]), frame.spot(own.center[1])) for own in _own(frame, beam)
+        (on_paper(frame, own.center[0]), on_paper(frame, own.center[1]))
+        for own in _own(frame, beam)
     )
 
 
