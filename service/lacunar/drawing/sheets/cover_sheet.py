@@ -28,6 +28,7 @@ from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
     COLUMN_GAP,
     FRAME_PAD,
+    Arrangement,
     Box,
     beside,
     column_width,
@@ -52,25 +53,28 @@ MOST_TRIES = 4
 def cover_pages(source: SheetSource) -> tuple[Page, ...]:
     """The cover; what has no room on it goes on on pages of its own, which the index counts too."""
     count = 1
+    title = title_block(source.fields, column_width(source.size), source.typeface)
+    arrangement = beside(frame_box(source.size), 1, (), title)
+    area = arrangement.plan_area
+    picture = _picture(source, (area.width - 2 * PAD, area.height * PICTURE_SHARE - PAD))
     for _ in range(MOST_TRIES):
-        pages = _composed(source, count)
+        pages = _composed(source, arrangement, picture, count)
         if len(pages) == count:
             break
         count = len(pages)
     return pages
 
 
-def _composed(source: SheetSource, count: int) -> tuple[Page, ...]:
+def _composed(
+    source: SheetSource, arrangement: Arrangement, picture: Block, count: int
+) -> tuple[Page, ...]:
     """The pages, with an index that says there are so many of them.
 
     As few columns stand beside the key plan as hold what the one above the title block does not.
     """
-    title = title_block(source.fields, column_width(source.size), source.typeface)
-    arrangement = beside(frame_box(source.size), 1, (), title)
     area, corner = arrangement.plan_area, arrangement.placed[-1]
     column = Box(corner.x, area.top + FRAME_PAD, corner.x, corner.y - BLOCK_GAP)
     width = column_width(source.size) - FRAME_PAD
-    picture = _titled(source, 1, (area.width - 2 * PAD, area.height * PICTURE_SHARE - PAD))
     under = Box(area.left + PAD, area.top + PAD + picture.height, area.right, area.bottom)
     heights = column.height, under.height - BLOCK_GAP - FRAME_PAD
     blocks = tuple(_blocks(source, heights, count))
@@ -80,7 +84,7 @@ def _composed(source: SheetSource, count: int) -> tuple[Page, ...]:
         if not left_over:
             break
     room = (under.width - beside_key * (width + COLUMN_GAP) - PAD, under.height - PAD)
-    key = _titled(source, 2, (min(room[0], area.width * MOST_KEY), room[1] - BLOCK_GAP))
+    key = _key_plan(source, (min(room[0], area.width * MOST_KEY), room[1] - BLOCK_GAP))
     children = (
         *picture.at(area.left + (area.width - picture.width) / 2, area.top + PAD),
         *key.at(under.left + (room[0] - key.width) / 2, area.bottom - PAD - key.height),
@@ -98,19 +102,24 @@ def _columns(under: Box, width: float, count: int) -> Iterator[Box]:
         yield Box(left, under.top + BLOCK_GAP, left + width, under.bottom - FRAME_PAD)
 
 
-def _titled(source: SheetSource, number: int, room: tuple[float, float]) -> Block:
-    """The picture or the key plan with its title under it, as large as fits in a room [mm]."""
-    layout, typeface = source.layout, source.typeface
-    if number == 1:
-        notes = ["IN PARALLEL PROJECTION, NEAR WALLS TAKEN AWAY"]
-        if layout.mouldings.crown is not None and not has_crown(layout):
-            notes.append("CROWN IS LEFT OUT FOR CLARITY")
-        title = view_title(1, "THE CEILING FROM BELOW", NOT_TO_SCALE, tuple(notes), typeface)
-        return _in_its_corner(source, ceiling_from_below(layout, room, typeface), title, room)
-    notes = ["AS IN A MIRROR ON THE FLOOR, BEAMS GRAY"]
-    title = view_title(2, "KEY PLAN", NOT_TO_SCALE, tuple(notes), typeface)
-    drawn = key_plan(layout, (room[0], room[1] - title.height - TITLE_GAP), typeface)
-    return stacked((drawn, title), TITLE_GAP)
+def _picture(source: SheetSource, room: tuple[float, float]) -> Block:
+    """The picture with its title, as large as fits in a room [mm]."""
+    layout = source.layout
+    notes = ["IN PARALLEL PROJECTION, NEAR WALLS TAKEN AWAY"]
+    if layout.mouldings.crown is not None and not has_crown(layout):
+        notes.append("CROWN IS LEFT OUT FOR CLARITY")
+    name = "THE CEILING FROM BELOW"
+    title = view_title(1, name, NOT_TO_SCALE, tuple(notes), source.typeface)
+    drawn = ceiling_from_below(layout, room, source.typeface)
+    return _in_its_corner(source, drawn, title, room)
+
+
+def _key_plan(source: SheetSource, room: tuple[float, float]) -> Block:
+    """The key plan with its title under it, as large as fits in a room [mm]."""
+    notes = ("AS IN A MIRROR ON THE FLOOR, BEAMS GRAY",)
+    title = view_title(2, "KEY PLAN", NOT_TO_SCALE, notes, source.typeface)
+    less = room[0], room[1] - title.height - TITLE_GAP
+    return stacked((key_plan(source.layout, less, source.typeface), title), TITLE_GAP)
 
 
 def _in_its_corner(

@@ -5,7 +5,7 @@ along y, its lengthwise beam beyond y = 0 along x; the coffer is where both are 
 as long as shows how it goes on, and no longer.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Set
 from dataclasses import dataclass
 
 from lacunar.drawing.solids.space import Solid, prism
@@ -77,7 +77,12 @@ def corner_of(layout: Layout) -> Corner | None:
 
     Else between what stands at walls; None where no coffer has a beam beside it.
     """
-    found = [corner for coffer in layout.coffers if (corner := _corner(layout, coffer))]
+    profiles, throughs = layout.profile_of, {beam.id for beam in layout.beams if beam.through}
+    found = [
+        corner
+        for coffer in layout.coffers
+        if (corner := _corner(layout, coffer, profiles, throughs))
+    ]
     return max(found, key=_shows, default=None)
 
 
@@ -87,19 +92,17 @@ def _shows(corner: Corner) -> tuple[int, int]:
     return len(beams), sum(profile.kind in ("box", "flat") for profile in beams)
 
 
-def _corner(layout: Layout, coffer: Coffer) -> Corner | None:
+def _corner(
+    layout: Layout, coffer: Coffer, known: Mapping[str, BeamProfile], throughs: Set[str]
+) -> Corner | None:
     after = {
         RunName.LENGTH: _after(layout, RunName.LENGTH, coffer.column),
         RunName.WIDTH: _after(layout, RunName.WIDTH, coffer.row),
     }
-    profiles = {
-        run: layout.profile_of.get(element.id) if element else None
-        for run, element in after.items()
-    }
+    profiles = {run: known.get(element.id) if element else None for run, element in after.items()}
     if not any(profiles.values()):
         return None
     ids = {run: element.id if element else "" for run, element in after.items()}
-    throughs = {beam.id for beam in layout.beams if beam.through}
     through = RunName.WIDTH if ids[RunName.WIDTH] in throughs else RunName.LENGTH
     return Corner(layout, coffer, profiles, ids, through)
 
