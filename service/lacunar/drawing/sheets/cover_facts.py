@@ -23,7 +23,7 @@ def data_lines(source: SheetSource) -> Iterator[Told]:
         span = layout.run(run).span.at_start.value
         label = f"{what}, {run.value.upper()} RUN"
         yield _length(label, f"room-{run.value}", span, wording)
-    yield _length("CEILING ABOVE FLOOR", "height", room.height, wording)
+    yield _length("CEILING HEIGHT", "height", room.height, wording)
     yield from _counts(layout)
     yield from _sizes(layout, wording)
     yield from _headroom(layout, wording)
@@ -59,7 +59,7 @@ def _sizes(layout: Layout, wording: SheetWording) -> Iterator[Told]:
     """Width and drop of each profile, the first few of many."""
     for profile in layout.profiles[:MOST_PROFILES]:
         width, drop = profile.finished_width.value, profile.drop.value
-        words = f"{wording.detail(width)} WIDE, {wording.detail(drop)} DEEP"
+        words = f"{wording.detail(width)} x {wording.detail(drop)} DEEP"
         value = f"{wording.exact(width)} x {wording.exact(drop)}"
         yield Told(f"BEAM {profile.id}", words, profile.id, value)
 
@@ -69,14 +69,14 @@ def _headroom(layout: Layout, wording: SheetWording) -> Iterator[Told]:
     yield _length("LOWEST HEADROOM", "headroom", heights.worst_height.value, wording)
     short = heights.spare.value < ZERO
     limit = f"{wording.length(heights.limit)}, {'NOT MET' if short else 'MET'}"
-    yield Told("HEADROOM ASKED FOR", limit, "limit", wording.exact(heights.limit))
+    yield Told("HEADROOM LIMIT", limit, "limit", wording.exact(heights.limit))
 
 
 def abbreviation_lines(source: SheetSource) -> Iterator[Told]:
     """Ids and signs, those alone that this set uses."""
     layout = source.layout
-    yield _use("W1", "WALLS, CLOCKWISE FROM THE LEFT ONE")
-    yield _use("A1", "COFFERS BY ROW AND COLUMN, FROM THE DATUM")
+    yield _use("W1", "WALLS, CLOCKWISE FROM THE LEFT")
+    yield _use("A1", "COFFERS BY ROW AND COLUMN")
     for run, letters, words in (
         (RunName.LENGTH, "XB", "BEAMS ACROSS THE LENGTH RUN"),
         (RunName.WIDTH, "LB", "BEAMS ACROSS THE WIDTH RUN"),
@@ -95,7 +95,7 @@ def abbreviation_lines(source: SheetSource) -> Iterator[Told]:
         if used and sheet.value in numbers:
             yield _use(letters, words)
     yield _use("NTS", "NOT TO SCALE")
-    yield _use("RING", "THE DATUM, WHERE BOTH RUNS START")
+    yield _use("RING", "DATUM, WHERE BOTH RUNS START")
 
 
 def _use(letters: str, words: str) -> Told:
