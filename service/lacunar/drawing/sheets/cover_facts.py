@@ -18,7 +18,8 @@ def data_lines(source: SheetSource) -> Iterator[Told]:
     """The ceiling in figures: its room, what is in it, its headroom, and what it was made from."""
     layout, wording = source.layout, source.wording
     room = layout.ceiling.room
-    what = "CLEAR" if layout.crooked else "OVER ALL" if layout.outlined else "ROOM"
+    crooked = layout.crooked is not None and not layout.crooked.square
+    what = "CLEAR" if crooked else "OVER ALL" if layout.outlined else "ROOM"
     for run in RunName:
         span = layout.run(run).span.at_start.value
         label = f"{what}, {run.value.upper()} RUN"
