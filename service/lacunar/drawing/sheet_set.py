@@ -14,9 +14,11 @@ from lacunar.drawing.enlarging import enlarged
 from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.backing_sheet import backing_pages
+from lacunar.drawing.sheets.cover_sheet import cover_pages
 from lacunar.drawing.sheets.crossing_sheet import crossing_pages
 from lacunar.drawing.sheets.crown_sheet import crown_pages
 from lacunar.drawing.sheets.elevation_sheet import elevation_pages
+from lacunar.drawing.sheets.exploded_sheet import exploded_pages
 from lacunar.drawing.sheets.full_size import page_foot
 from lacunar.drawing.sheets.mock_up_sheets import mock_up_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
@@ -54,6 +56,7 @@ class SheetOfSet:
 
 
 SHEETS = (
+    SheetOfSet(SheetNumber.COVER, "Cover", cover_pages, Projection.NONE),
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages, Projection.REFLECTED),
@@ -65,6 +68,7 @@ SHEETS = (
     SheetOfSet(SheetNumber.CROWN, "Crown frames", crown_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
     SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages, Projection.NONE),
+    SheetOfSet(SheetNumber.EXPLODED, "Exploded corner", exploded_pages, Projection.NONE),
 )
 """All sheets in the order of the set."""
 

@@ -21,7 +21,7 @@ def drawn(panel: dict[str, Any], length: int = 240) -> Drawn:
     spec = {
         "room": {"length": length, "width": 180, "height": 108},
         "panel": panel,
-        "drawing": {"paper": "arch_c"},
+        "drawing": {"paper": "arch_c", "sheets": ["Z-101"]},
     }
     prepared = prepare(json.dumps(spec).encode())
     typeface = load_typeface()

@@ -27,6 +27,7 @@ SPEC: dict[str, Any] = {
     "crown": {"face": "3 1/4", "spring_from_wall": 38},
     "drawing": {
         "paper": "tabloid",
+        "sheets": ["Z-101", "Z-102", "Z-701"],
         "number": "RR-1",
         "date": "2026-03-02",
         "approver": "A person whose name is as long as forty",

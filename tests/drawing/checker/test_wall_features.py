@@ -23,7 +23,7 @@ SPEC: dict[str, Any] = {
             {"kind": kind, "wall": wall, "center": 70, "width": 40} for wall, kind in KINDS.items()
         ],
     },
-    "drawing": {"paper": "tabloid"},
+    "drawing": {"paper": "tabloid", "sheets": ["Z-101", "Z-102", "Z-701"]},
 }
 
 

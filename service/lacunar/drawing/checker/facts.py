@@ -25,6 +25,7 @@ from lacunar.drawing.checker.opening_facts import (
 )
 from lacunar.drawing.checker.outline_facts import OutlineFacts, read_outline
 from lacunar.drawing.checker.panel_facts import PanelFacts, read_panels
+from lacunar.drawing.checker.pictorial_facts import PictorialFacts, read_pictorial
 from lacunar.drawing.checker.profile_facts import SectionFacts, read_sections
 from lacunar.drawing.checker.upright_facts import HeightFacts, read_heights
 
@@ -135,6 +136,7 @@ class LayoutFacts:
     crown_reach: Fraction = Fraction(0)
     backing: BackingFacts | None = None
     panels: PanelFacts | None = None
+    pictorial: PictorialFacts | None = None
     issued: tuple[str, ...] = ()
     member_profiles: Mapping[str, str] = field(default_factory=dict)
     heights: HeightFacts | None = None
@@ -249,6 +251,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         crown_reach=_crown_reach(root, ceiling),
         backing=read_backing(root),
         panels=read_panels(root),
+        pictorial=read_pictorial(root),
         issued=_issued(ceiling),
         member_profiles={
             beam["id"].text: beam["profile"].text

@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from lacunar.drawing.checker import (
     backing_plans,
     columns,
+    covers,
     crooked_rooms,
     crossings,
     crown_frames,
@@ -30,6 +31,7 @@ from lacunar.drawing.checker import (
     odd_rooms,
     openings_table,
     panel_plans,
+    pictorials,
     placement,
     poles,
     profiles,
@@ -133,6 +135,7 @@ POINTS = (
     Point(151, "Boards at crossings lie and end as laid out", crossings.boards_as_laid_out),
     Point(153, "Crown frames are drawn as they are laid out", crown_frames.frames_to_scale),
     Point(154, "Pieces lie on the saw as laid out", saw_pictures.pictures_as_laid_out),
+    Point(110, "Lines of pictures lie on edges as laid out", pictorials.edges_as_laid_out),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
@@ -140,6 +143,13 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     EVERY_SET: (
         SetPoint(7, "Units and projection are told where views are", title_blocks.views_explained),
         SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
+        SetPoint(2, "All sheets are of one revision and one input", covers.same_on_all),
+        SetPoint(3, "All sheets are of one paper", covers.one_page_size),
+    ),
+    "Z-001": (
+        SetPoint(1, "The index lists the sheets as they are", covers.index_as_issued),
+        SetPoint(111, "The cover tells the ceiling as laid out", covers.data_as_laid_out),
+        SetPoint(112, "The key plan is whole and named", covers.key_plan_whole),
     ),
     "Z-101": (
         SetPoint(6, "References hit their views, details are called", references.references_hit),
@@ -187,6 +197,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
     "Z-702": (
         SetPoint(143, "Strips of a mock-up are as laid out, and whole", mock_ups.strips_as_wide),
     ),
+    "Z-901": (SetPoint(113, "The exploded corner has its steps", covers.steps_as_laid_out),),
 }
 """Points by the sheet that a set must have for them to hold."""
 

@@ -19,9 +19,9 @@ def references_hit(subjects: Sequence[Subject]) -> Iterator[Finding]:
     Each view of details, sections and elevations is called from a sheet before its own.
     """
     views = {
-        (each.sheet.id, view.id.removeprefix("view-"))
+        (each.sheet.id, title.id.removeprefix("title-view-"))
         for each in subjects
-        for view in each.sheet.of_kind("view")
+        for title in each.sheet.of_kind("view-title")
     }
     called: set[View] = set()
     for subject in subjects:

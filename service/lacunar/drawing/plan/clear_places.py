@@ -247,3 +247,15 @@ def _label_places(
             end = edge.moved(x * reach, y * reach)
             center = end.moved(x * (wide / 2 + GAP), 0.0 if x else y * (high / 2 + GAP))
             yield center, (edge, end)
+
+
+def lines_cross(one: Line, other: Line) -> bool:
+    """Whether two lines pass through each other."""
+    return _aside(one, other[0]) * _aside(one, other[1]) < 0 and (
+        _aside(other, one[0]) * _aside(other, one[1]) < 0
+    )
+
+
+def _aside(line: Line, spot: Pt) -> float:
+    start, end = line
+    return (end.x - start.x) * (spot.y - start.y) - (end.y - start.y) * (spot.x - start.x)

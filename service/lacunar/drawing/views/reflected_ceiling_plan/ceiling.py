@@ -5,6 +5,7 @@ from collections.abc import Mapping
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Fill, Group, Polyline
 from lacunar.drawing.plan.columns import column_groups
+from lacunar.drawing.plan.faces import face_ends, outlined_faces
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.id_places import IdPlace
 from lacunar.drawing.plan.walls import wall_groups
@@ -17,8 +18,6 @@ from lacunar.drawing.views.reflected_ceiling_plan.following import (
 from lacunar.drawing.views.reflected_ceiling_plan.odd_rooms import (
     angled_beams,
     beam_ends,
-    face_ends,
-    outlined_faces,
     partial_coffers,
     partial_crown,
 )

@@ -4,10 +4,10 @@ from collections.abc import Mapping, Sequence
 
 from lacunar.drawing.elements import Pt
 from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.cut_coffers import seen_boxes
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.id_places import IdPlace, id_places
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_boxes
 from lacunar.layout.records import Coffer
 
 

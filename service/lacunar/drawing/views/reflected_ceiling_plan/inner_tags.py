@@ -12,7 +12,7 @@ from math import dist, hypot, inf
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Tag, TagsDoNotFit, dot
 from lacunar.drawing.elements import Group, Polyline, Pt
-from lacunar.drawing.plan.clear_places import Box, Occupied
+from lacunar.drawing.plan.clear_places import Box, Occupied, lines_cross
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.walls import WallOnPaper, walls_of
 from lacunar.drawing.typeface import Typeface
@@ -137,7 +137,7 @@ def _clear(group: Group, about: _About, busy: Occupied) -> bool:
         return False
     return not any(
         busy.crosses_text(line)
-        or any(_cross(line, other) for other in about.leaders)
+        or any(lines_cross(line, other) for other in about.leaders)
         or any(other.is_passed_by(*line) for other in about.boxes)
         for line in _leaders(group)
     )
@@ -150,18 +150,6 @@ def _leaders(group: Group) -> list[Line]:
         if isinstance(part, Polyline) and part.pen == style.LEADER and not part.closed
         for line in pairwise(part.points)
     ]
-
-
-def _cross(one: Line, other: Line) -> bool:
-    """Whether two lines pass through each other."""
-    return _aside(one, other[0]) * _aside(one, other[1]) < 0 and (
-        _aside(other, one[0]) * _aside(other, one[1]) < 0
-    )
-
-
-def _aside(line: Line, spot: Pt) -> float:
-    start, end = line
-    return (end.x - start.x) * (spot.y - start.y) - (end.y - start.y) * (spot.x - start.x)
 
 
 def _edge(tag: Tag, center: Pt, target: Pt, size: tuple[float, float]) -> Pt:

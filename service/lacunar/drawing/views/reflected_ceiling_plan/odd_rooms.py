@@ -1,62 +1,21 @@
-"""What only a room with other than four walls has on the plan: cut coffers, slanted ends.
+"""What only a room with other than four walls has on the plan: cut coffers, ends of beams.
 
-Also the beams at angled walls, and where beams stop short of the rectangle about the room.
+Also the beams at angled walls.
 """
 
 from collections.abc import Iterator, Mapping
 
 from lacunar.drawing import style
-from lacunar.drawing.elements import Fill, Group, Polyline, Pt, Segments
+from lacunar.drawing.elements import Fill, Group, Polyline, Segments
+from lacunar.drawing.plan.cut_coffers import seen_rings
+from lacunar.drawing.plan.faces import outlined_faces
 from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.plan.id_places import IdPlace
 from lacunar.drawing.plan.rings import on_paper, rings_on_paper
 from lacunar.drawing.typeface import Typeface
-from lacunar.drawing.views.reflected_ceiling_plan.cut_coffers import seen_rings
 from lacunar.drawing.wording import decimal_mm
-from lacunar.layout.outline_records import BeamSpan, PartialSide
-from lacunar.layout.records import Beam, BeamPiece
+from lacunar.layout.outline_records import PartialSide
 from lacunar.model.room import RunName
-
-Ends = tuple[float, float]
-
-
-def face_ends(frame: PlanFrame, beam: Beam, piece: BeamPiece) -> tuple[Ends, Ends]:
-    """Where a piece's near and its far face start and end along the beam [mm of paper]."""
-    near, far = (frame.piece_ends(beam.on, face, piece) for face in (beam.near, beam.far))
-    for span in frame.layout.outlined.spans if frame.layout.outlined else ():
-        if span.beam == beam.id:
-            near, far = _slanted(frame, span, piece, (near, far))
-    return near, far
-
-
-def _slanted(
-    frame: PlanFrame, span: BeamSpan, piece: BeamPiece, ends: tuple[Ends, Ends]
-) -> tuple[Ends, Ends]:
-    """The ends with those that go on at an angled wall."""
-    (near_start, near_end), (far_start, far_end) = ends
-    if span.start_slant is not None and piece.start.value == span.start.value:
-        on = frame.on_paper(span.start_slant.value)
-        if span.start_longer == "near":
-            near_start -= on
-        else:
-            far_start -= on
-    if span.end_slant is not None and piece.end.value == span.end.value:
-        on = frame.on_paper(span.end_slant.value)
-        if span.end_longer == "near":
-            near_end += on
-        else:
-            far_end += on
-    return (near_start, near_end), (far_start, far_end)
-
-
-def outlined_faces(frame: PlanFrame, beam: str) -> tuple[tuple[Pt, Pt], ...]:
-    """The faces of what stands at the walls of a room with other than four, by its id."""
-    room = frame.layout.outlined
-    return tuple(
-        (on_paper(frame, wall.face_start), on_paper(frame, wall.face_end))
-        for wall in (room.walls if room else ())
-        if wall.beam == beam and wall.face_start is not None and wall.face_end is not None
-    )
 
 
 def angled_beams(frame: PlanFrame) -> Iterator[Group]:
