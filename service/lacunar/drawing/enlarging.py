@@ -1,5 +1,6 @@
 """Makes finished pages larger, letters and lines and all, for prints at half size."""
 
+from collections.abc import Mapping
 from dataclasses import replace
 from fractions import Fraction
 from functools import lru_cache
@@ -15,11 +16,15 @@ from lacunar.drawing.elements import (
     Text,
 )
 
+AXIS = "-axis"
+"""How names of data end that tell an axis of a picture."""
+
 
 def enlarged(elements: tuple[Element, ...], factor: Fraction) -> tuple[Element, ...]:
     """Elements `factor` times as large, about the corner of their paper.
 
-    A view says its scale, thing to paper; that becomes as much larger as the paper has become.
+    A view says its scale, thing to paper; that becomes as much smaller as the paper has become
+    larger. A picture says how long a millimeter of each axis is on paper.
     """
     if factor == 1:
         return elements
@@ -45,10 +50,20 @@ def _larger(element: Element, factor: Fraction) -> Element:
             height = float(element.height * factor)
             return replace(element, at=_at(element.at, factor), height=height)
         case Group():
-            data = element.data
-            if "scale" in data:
-                data = {**data, "scale": str(Fraction(data["scale"]) / factor)}
-            return replace(element, children=enlarged(element.children, factor), data=data)
+            children = enlarged(element.children, factor)
+            return replace(element, children=children, data=_data(element, factor))
+
+
+def _data(group: Group, factor: Fraction) -> Mapping[str, str]:
+    """What a group says of itself; of that, only scales and axes of pictures are of paper."""
+    data = dict(group.data)
+    if group.kind == "view" and "scale" in data:
+        data["scale"] = str(Fraction(data["scale"]) / factor)
+    for name in data:
+        if name.endswith(AXIS):
+            ways = (float(way) * float(factor) for way in data[name].split())
+            data[name] = " ".join(f"{way:.9f}" for way in ways)
+    return data
 
 
 def _at(point: Pt, factor: Fraction) -> Pt:
