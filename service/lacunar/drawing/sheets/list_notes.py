@@ -1,0 +1,55 @@
+"""What stands beside lists: notes, what was assumed, and what to heed."""
+
+from collections.abc import Iterable, Sequence
+
+from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.wording import SheetWording
+from lacunar.layout.records import Caution
+from lacunar.measure.length import Length
+from lacunar.model.ceiling import Assumption
+from lacunar.model.faults import Fault
+
+
+def notes_beside(
+    told: Sequence[tuple[str, str, Sequence[str]]], column: ColumnSpace, typeface: Typeface
+) -> tuple[Block, ...]:
+    """Lists of sentences, each with the name and the title it goes by; empty ones are left out."""
+    return tuple(
+        block
+        for kind, title, texts in told
+        if texts
+        for block in paragraph_blocks(kind, title, texts, column, typeface)
+    )
+
+
+def caution_texts(cautions: Iterable[Caution]) -> list[str]:
+    """What to heed, each once."""
+    return list(dict.fromkeys(caution.text for caution in cautions))
+
+
+def assumed_texts(assumptions: Iterable[Assumption], wording: SheetWording) -> list[str]:
+    """What was assumed, in sentences: what, what was taken for it, and why."""
+    return [_assumed(each, wording) for each in assumptions]
+
+
+def _assumed(made: Assumption, wording: SheetWording) -> str:
+    what = made.pointer.rpartition("/")[2].replace("_", " ").capitalize()
+    value = made.value
+    told = wording.detail(value) if isinstance(value, Length) else str(value)
+    return f"{what} {told}: {made.reason}."
+
+
+def fault_texts(faults: Iterable[Fault], wording: SheetWording) -> list[str]:
+    """Why parts cannot be cut from stock: what is wrong, in which figures, and the way out."""
+    return [
+        f"{fault.message} {_figures(fault, wording)}{fault.remedy}".strip() for fault in faults
+    ]
+
+
+def _figures(fault: Fault, wording: SheetWording) -> str:
+    told = [
+        f"{name.replace('_', ' ')} {wording.detail(each) if isinstance(each, Length) else each}"
+        for name, each in fault.figures.items()
+    ]
+    return f"({', '.join(told)}) " if told else ""

@@ -1,0 +1,92 @@
+"""Saw cuts on a sheet: a line each, with its number at an edge of the sheet or in the line."""
+
+from collections.abc import Iterator
+
+from lacunar.drawing import style
+from lacunar.drawing.elements import Element, Face, Group, Pt, Segments, Text
+from lacunar.drawing.hatching import box_corners, outside_box
+from lacunar.drawing.views.sheet_cuts.look import Rectangle, SheetLook, Spot
+from lacunar.takeoff.cutting.asked import Grain
+from lacunar.takeoff.cutting.sheet_records import CutSheet, SheetCut
+
+_OFF = 1.0
+_AROUND = 0.7
+_BROKEN_FROM = 9.0
+"""A line is broken for its number where it is at least so long [mm]."""
+
+Number = tuple[Pt, Spot]
+
+
+def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> Iterator[Group]:
+    """Each cut in turn; a number that has no room stands in the lines under the sheet alone."""
+    taken: list[Spot] = []
+    for cut in sheet.cuts:
+        line = _line(cut, sheet, look)
+        number = next((at for at in _places(line, cut, outline, look) if _clear(at[1], taken)), None)
+        lines: tuple[tuple[Pt, Pt], ...] = (line,)
+        texts: tuple[Element, ...] = ()
+        if number is not None:
+            at, box = number
+            taken.append(box)
+            lines = outside_box(lines, box.corners)
+            texts = (Text(at, str(cut.number), style.TEXT, Face.SEMIBOLD, "middle"),)
+        data = {"number": str(cut.number), "kind": kind_word(cut).lower()}
+        yield Group("sheet-cut", (Segments(lines, style.CUT), *texts), data=data)
+
+
+def kind_word(cut: SheetCut) -> str:
+    """What the cut is called: along the grain, or across it."""
+    return "Crosscut" if cut.across is Grain.LENGTH else "Rip"
+
+
+def _line(cut: SheetCut, sheet: CutSheet, look: SheetLook) -> tuple[Pt, Pt]:
+    """Where the middle of the saw goes, from one edge of its part to the other."""
+    part = Rectangle(cut.x, cut.y, cut.length, cut.width).on(sheet.width, look)
+    along = look.on_paper(cut.at + look.kerf / 2)
+    if cut.across is Grain.LENGTH:
+        x = part.left + along
+        return Pt(x, part.bottom), Pt(x, part.top)
+    y = part.bottom - along
+    return Pt(part.left, y), Pt(part.right, y)
+
+
+def _places(
+    line: tuple[Pt, Pt], cut: SheetCut, outline: Spot, look: SheetLook
+) -> Iterator[Number]:
+    """Where a cut's number may stand: beside the sheet at an end of its line, else in the line."""
+    width = look.typeface.width(str(cut.number), style.TEXT, Face.SEMIBOLD)
+    start, end = line
+    if cut.across is Grain.LENGTH:
+        if end.y <= outline.top + _AROUND:
+            yield _number(Pt(end.x, outline.top - _OFF - style.TEXT / 2), width)
+        if start.y >= outline.bottom - _AROUND:
+            yield _number(Pt(start.x, outline.bottom + _OFF + style.TEXT / 2), width)
+    else:
+        if start.x <= outline.left + _AROUND:
+            yield _number(Pt(outline.left - _OFF - width / 2, start.y), width)
+        if end.x >= outline.right - _AROUND:
+            yield _number(Pt(outline.right + _OFF + width / 2, end.y), width)
+    if abs(end.x - start.x) + abs(end.y - start.y) >= _BROKEN_FROM:
+        yield _number(Pt((start.x + end.x) / 2, (start.y + end.y) / 2), width)
+
+
+def _number(middle: Pt, width: float) -> Number:
+    """The baseline of a number about a point, and the room it takes."""
+    corners = box_corners(
+        middle.x - width / 2 - _AROUND,
+        middle.y - style.TEXT / 2 - _AROUND,
+        width + 2 * _AROUND,
+        style.TEXT + 2 * _AROUND,
+    )
+    box = Spot(corners[0].x, corners[0].y, width + 2 * _AROUND, style.TEXT + 2 * _AROUND)
+    return middle.moved(0, style.TEXT / 2), box
+
+
+def _clear(box: Spot, taken: list[Spot]) -> bool:
+    return all(
+        box.right <= other.left
+        or other.right <= box.left
+        or box.bottom <= other.top
+        or other.bottom <= box.top
+        for other in taken
+    )
