@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import Fault
 from lacunar.takeoff.buying.material_list import Listed, Planned
@@ -14,6 +15,12 @@ class Stocked:
 
     planned: Planned
     listed: Listed
+
+    @property
+    def kerf(self) -> Length:
+        """What the saw takes at each square cut."""
+        asked = self.planned.asked.lengths or self.planned.asked.sheets
+        return ZERO if asked is None else asked.terms.kerf
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,8 +10,12 @@ from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
+from lacunar.drawing.lists import Lists
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
+from lacunar.drawing.sheets.cut_list_sheet import cut_list_pages
+from lacunar.drawing.sheets.cutting_sheet import cutting_pages
+from lacunar.drawing.sheets.materials_sheet import material_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
@@ -45,6 +49,9 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
+    SheetOfSet(SheetNumber.CUT_LIST, "Cut list", cut_list_pages),
+    SheetOfSet(SheetNumber.CUTTING, "Cutting diagrams", cutting_pages),
+    SheetOfSet(SheetNumber.MATERIALS, "Material list", material_pages),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
 )
 """All sheets in the order of the set."""
@@ -74,22 +81,26 @@ class SheetSet:
     cautions: tuple[Caution, ...]
 
 
-def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
+def compose(
+    layout: Layout, digest: str, typeface: Typeface, lists: Lists | None = None
+) -> SheetSet:
     """A layout as composed sheets on the paper its spec names, those that it names.
 
     Parameters: `digest` of the resolved spec, printed on every sheet; `typeface`, the widths text
-    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do, or
-    where none of the sheets named has anything to show.
+    is measured by; `lists`, without which there are no sheets of parts and stock. Errors:
+    `SpecRefused` where the paper is too small, naming one that would do, or where none of the
+    sheets named has anything to show.
     """
     paper = layout.ceiling.drawing.paper
+    size = PAPER_SIZES[paper]
+    fields = title_fields(layout.ceiling, digest, size)
+    source = SheetSource(layout, size, fields, typeface, lists=lists)
     try:
-        pages = _pages(layout, digest, typeface, paper)
+        pages = _pages(source)
     except PaperTooSmall as error:
-        fault = _too_small(layout, digest, typeface, str(error))
-        raise SpecRefused([fault]) from None
+        raise SpecRefused([_too_small(source, str(error))]) from None
     if not pages:
         raise SpecRefused([_nothing_to_show(layout)])
-    size = PAPER_SIZES[paper]
     total = len(pages)
     counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
     sheets = tuple(
@@ -108,15 +119,13 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
-def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[AnyPage, ...]:
+def _pages(source: SheetSource) -> tuple[AnyPage, ...]:
     """The pages of all sheets that are issued, composed from the last to the first."""
-    fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
-    source = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
     pages: tuple[AnyPage, ...] = ()
     for sheet in reversed(SHEETS):
-        if sheet.number not in layout.ceiling.drawing.sheets:
+        if sheet.number not in source.layout.ceiling.drawing.sheets:
             continue
-        titled = replace(fields, drawing=sheet.title, sheet=sheet.number.value)
+        titled = replace(source.fields, drawing=sheet.title, sheet=sheet.number.value)
         own = sheet.pages(replace(source, fields=titled))
         pages = (*own, *pages)
         source = replace(
@@ -149,16 +158,18 @@ def _nothing_to_show(layout: Layout) -> Fault:
     )
 
 
-def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
+def _too_small(source: SheetSource, obstacle: str) -> Fault:
     """The fault that names the first larger paper on which the plan fits, if there is one.
 
     Else it tells what has no room on the largest, `obstacle` if that is the paper asked for.
     """
-    paper = layout.ceiling.drawing.paper
+    paper = source.size.paper
     largest = paper
     for larger in larger_papers(paper):
+        size = PAPER_SIZES[larger]
+        fields = replace(source.fields, paper=size.text)
         try:
-            _pages(layout, digest, typeface, larger)
+            _pages(replace(source, size=size, fields=fields))
         except PaperTooSmall as error:
             largest, obstacle = larger, str(error)
             continue

@@ -5,7 +5,7 @@ remarks), and a cut list's usual order of sizes: thickness, width, length (commo
 """
 
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from itertools import groupby
 
 from lacunar.drawing.lists import Lists
@@ -18,7 +18,11 @@ from lacunar.drawing.sheets.part_words import (
     size_text,
     where_words,
 )
-from lacunar.drawing.sheets.wide_pages import as_placed, wide_pages, wide_space
+from lacunar.drawing.sheets.wide_pages import (
+    as_placed,
+    fitted_table,
+    wide_pages,
+)
 from lacunar.drawing.sheets.wide_tables import WideCell, WideColumn, WideGroup, WideRow, WideTable
 from lacunar.drawing.wording import SheetWording
 from lacunar.measure.figure import LengthFigure
@@ -38,12 +42,14 @@ _NET = (
     WideColumn("W", "width"),
     WideColumn("L", "length"),
 )
-_SHORT = WideColumn("L SHORT", "short_length")
+_SHORT = WideColumn("SHORT", "short_length")
 _CUT = (WideColumn("CUT W", "cut_width"), WideColumn("CUT L", "cut_length"))
+_ENDS = (
+    WideColumn("LEFT", "left", wraps=True, anchor="start"),
+    WideColumn("RIGHT", "right", wraps=True, anchor="start"),
+)
+_REMARKS = WideColumn("REMARKS", "remarks", wraps=True, anchor="start")
 _REST = (
-    WideColumn("LEFT END", "left", wraps=True, anchor="start"),
-    WideColumn("RIGHT END", "right", wraps=True, anchor="start"),
-    WideColumn("REMARKS", "remarks", wraps=True, anchor="start"),
     WideColumn("MATERIAL", "material", wraps=True, anchor="start"),
     WideColumn("GOES TO", "where", wraps=True, anchor="start"),
 )
@@ -54,10 +60,9 @@ def cut_list_pages(source: SheetSource) -> tuple[Page, ...]:
     lists = source.lists
     if lists is None or not lists.taken.parts:
         return ()
-    table = _table(lists.taken.parts, source.wording)
-    space = wide_space(source, table.needs(source.typeface))
+    table, space = fitted_table(source, _table(lists.taken.parts, source.wording))
     told = (
-        ("notes", "NOTES", _notes(lists, source.layout.ceiling.take_off, source.wording)),
+        ("notes", "NOTES", tuple(_notes(lists, source.layout.ceiling.take_off, source.wording))),
         ("cautions", "CAUTIONS", caution_texts(lists.taken.cautions)),
         ("assumed", "ASSUMED", assumed_texts(_assumed(lists.assumptions), source.wording)),
     )
@@ -67,46 +72,70 @@ def cut_list_pages(source: SheetSource) -> tuple[Page, ...]:
     return wide_pages(unscaled, space, parts, notes, as_placed)
 
 
-def _table(parts: Sequence[Part], wording: SheetWording) -> WideTable:
-    short = any(part.short_length.value != part.length.value for part in parts)
-    cut = any(_is_cut_larger(part) for part in parts)
-    groups = (
-        WideGroup(
-            KIND_TITLES[kind],
-            tuple(_row(part, wording, short=short, cut=cut) for part in of_kind),
+@dataclass(frozen=True, slots=True)
+class _Told:
+    """Which columns a cut list has only where its parts have something to say there."""
+
+    short: bool
+    cut: bool
+    remarks: bool
+
+    @property
+    def columns(self) -> tuple[WideColumn, ...]:
+        return (
+            *(_MARK, _NAME, *_NET),
+            *((_SHORT,) if self.short else ()),
+            *(_CUT if self.cut else ()),
+            *_ENDS,
+            *((_REMARKS,) if self.remarks else ()),
+            *_REST,
         )
+
+
+def _table(parts: Sequence[Part], wording: SheetWording) -> WideTable:
+    told = _Told(
+        short=any(_has_short(part) for part in parts),
+        cut=any(_is_cut_larger(part) for part in parts),
+        remarks=any(remarks(part) for part in parts),
+    )
+    groups = (
+        WideGroup(KIND_TITLES[kind], tuple(_row(part, told, wording) for part in of_kind))
         for kind, of_kind in groupby(parts, key=lambda part: part.kind)
     )
-    sizes = (*_NET, *((_SHORT,) if short else ()), *(_CUT if cut else ()))
-    return WideTable("part", "CUT LIST", (_MARK, _NAME, *sizes, *_REST), tuple(groups))
+    return WideTable("part", "CUT LIST", told.columns, tuple(groups), (_NAME.name,))
+
+
+def _has_short(part: Part) -> bool:
+    return part.short_length.value != part.length.value
 
 
 def _is_cut_larger(part: Part) -> bool:
-    wider = part.cut_width is not None and part.width is not None
-    return part.cut_length.value != part.length.value or (
-        wider and part.cut_width.value != part.width.value  # type: ignore[union-attr]
-    )
+    net = (part.length.value, None if part.width is None else part.width.value)
+    cut = (part.cut_length.value, None if part.cut_width is None else part.cut_width.value)
+    return net != cut
 
 
-def _row(part: Part, wording: SheetWording, *, short: bool, cut: bool) -> WideRow:
-    return WideRow(part.mark, tuple(_cells(part, wording, short=short, cut=cut)))
+def _row(part: Part, told: _Told, wording: SheetWording) -> WideRow:
+    return WideRow(part.mark, tuple(_cells(part, told, wording)))
 
 
-def _cells(part: Part, wording: SheetWording, *, short: bool, cut: bool) -> Iterator[WideCell]:
+def _cells(part: Part, told: _Told, wording: SheetWording) -> Iterator[WideCell]:
     yield WideCell(part.mark)
     yield WideCell(part.name)
     yield WideCell(str(part.quantity))
     yield _size(part.thickness, wording)
     yield _size(part.width, wording)
-    yield length_cell(part.length.value, wording)
-    if short:
-        yield length_cell(part.short_length.value, wording)
-    if cut:
+    yield _length(part.length.value, wording)
+    if told.short:
+        short = _length(part.short_length.value, wording)
+        yield short if _has_short(part) else replace(short, text="-")
+    if told.cut:
         yield _size(part.cut_width, wording)
-        yield length_cell(part.cut_length.value, wording)
+        yield _length(part.cut_length.value, wording)
     yield WideCell(end_words(part.left, wording))
     yield WideCell(end_words(part.right, wording))
-    yield WideCell(remarks(part))
+    if told.remarks:
+        yield WideCell(remarks(part) or "-")
     yield WideCell(part.material.name)
     yield WideCell(where_words(part))
 
@@ -116,8 +145,7 @@ def _size(figure: LengthFigure | None, wording: SheetWording) -> WideCell:
     return WideCell(size_text(size, wording), "" if size is None else wording.exact(size))
 
 
-def length_cell(length: Length, wording: SheetWording) -> WideCell:
-    """A length as a cell that also tells it exactly."""
+def _length(length: Length, wording: SheetWording) -> WideCell:
     return WideCell(wording.detail(length), wording.exact(length))
 
 
@@ -132,11 +160,11 @@ def _notes(lists: Lists, asked: TakeOff, wording: SheetWording) -> Iterator[str]
         "Thickness T, width W and length L in that order; L lies along the grain."
         f" {_allowance(asked, wording)}"
     )
-    if any(part.short_length.value != part.length.value for part in parts):
-        yield "L is between the long points of mitred ends, L SHORT between their short points."
+    if any(_has_short(part) for part in parts):
+        yield "L is between the long points of mitred ends, SHORT between their short points."
     yield (
-        "Left and right are seen on the face that shows, its lower edge toward you; of the bottom"
-        " of a wall beam, with the edge at the wall away from you."
+        "LEFT and RIGHT are the ends, seen on the face that shows with its lower edge toward you;"
+        " of the bottom of a wall beam, with the edge at the wall away from you."
     )
     yield "Check the first piece of each mark in its place before cutting the rest."
 

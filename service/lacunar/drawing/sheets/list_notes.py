@@ -1,8 +1,11 @@
 """What stands beside lists: notes, what was assumed, and what to heed."""
 
 from collections.abc import Iterable, Sequence
+from dataclasses import replace
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.sheets.pages import Page, SheetSource, table_pages
+from lacunar.drawing.sheets.placing import column_width
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution
@@ -10,11 +13,17 @@ from lacunar.measure.length import Length
 from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import Fault
 
+_PART_HEIGHT = 84.0
+
 
 def notes_beside(
     told: Sequence[tuple[str, str, Sequence[str]]], column: ColumnSpace, typeface: Typeface
 ) -> tuple[Block, ...]:
-    """Lists of sentences, each with the name and the title it goes by; empty ones are left out."""
+    """Lists of sentences, each with the name and the title it goes by; empty ones are left out.
+
+    They come in parts that also fit what tables leave of a page.
+    """
+    column = replace(column, height=min(column.height, _PART_HEIGHT))
     return tuple(
         block
         for kind, title, texts in told
@@ -34,17 +43,16 @@ def assumed_texts(assumptions: Iterable[Assumption], wording: SheetWording) -> l
 
 
 def _assumed(made: Assumption, wording: SheetWording) -> str:
-    what = made.pointer.rpartition("/")[2].replace("_", " ").capitalize()
+    _, _, *names = made.pointer.split("/")
+    what = ", ".join(names).replace("_", " ").capitalize()
     value = made.value
-    told = wording.detail(value) if isinstance(value, Length) else str(value)
+    told = wording.detail(value) if isinstance(value, Length) else str(value).replace("_", " ")
     return f"{what} {told}: {made.reason}."
 
 
 def fault_texts(faults: Iterable[Fault], wording: SheetWording) -> list[str]:
     """Why parts cannot be cut from stock: what is wrong, in which figures, and the way out."""
-    return [
-        f"{fault.message} {_figures(fault, wording)}{fault.remedy}".strip() for fault in faults
-    ]
+    return [f"{fault.message} {_figures(fault, wording)}{fault.remedy}".strip() for fault in faults]
 
 
 def _figures(fault: Fault, wording: SheetWording) -> str:
@@ -53,3 +61,11 @@ def _figures(fault: Fault, wording: SheetWording) -> str:
         for name, each in fault.figures.items()
     ]
     return f"({', '.join(told)}) " if told else ""
+
+
+def refused_pages(source: SheetSource, texts: Sequence[str]) -> tuple[Page, ...]:
+    """A sheet that says why it cannot show what it is for."""
+    space = ColumnSpace(column_width(source.size), _PART_HEIGHT)
+    title = "NOT CUT FROM STOCK"
+    blocks = paragraph_blocks("refusal", title, texts, space, source.typeface)
+    return table_pages(source, blocks, 1)

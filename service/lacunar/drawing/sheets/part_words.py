@@ -64,8 +64,8 @@ def end_words(end: PartEnd, wording: SheetWording) -> str:
 
 
 def remarks(part: Part) -> str:
-    """What its sizes and ends leave unsaid of a part; a dash where that is nothing."""
-    return ", ".join(_remarks(part)) or "-"
+    """What its sizes and ends leave unsaid of a part; empty where that is nothing."""
+    return ", ".join(_remarks(part))
 
 
 def _remarks(part: Part) -> Iterator[str]:
@@ -82,15 +82,35 @@ def _remarks(part: Part) -> Iterator[str]:
 
 def where_words(part: Part) -> str:
     """The beams or coffers a part goes to, shortly: `A1 to A4, B2`."""
-    ids = list(dict.fromkeys(each for place in part.places for each in place.of))
-    told = list(_in_rows(ids))
+    ids = {each for place in part.places for each in place.of}
+    return in_rows(sorted(ids, key=_in_order))
+
+
+def _in_order(name: str) -> tuple[int, str, int]:
+    """Ids by what stands before their number, so that B9 comes before B10 and Z before AA."""
+    letters, number = _parted(name)
+    return len(letters), letters, number
+
+
+def _parted(name: str) -> tuple[str, int]:
+    match = _ID.fullmatch(name)
+    return (match[1], int(match[2])) if match else (name, -1)
+
+
+def in_rows(ids: Sequence[str]) -> str:
+    """Ids in words, those whose numbers follow each other by the first and the last.
+
+    >>> in_rows(["A1", "A2", "A3", "B1", "B2", "XB-2"])
+    'A1 to A3, B1, B2, XB-2'
+    """
+    told = list(_rows(ids))
     more = len(told) - MOST_TOLD
     return ", ".join(told[:MOST_TOLD]) + (f" and {more} more" if more > 0 else "")
 
 
-def _in_rows(ids: Sequence[str]) -> Iterator[str]:
-    """Ids whose numbers follow each other told by the first and the last."""
-    split = [(match[1], int(match[2])) if (match := _ID.fullmatch(i)) else (i, -1) for i in ids]
+def _rows(ids: Sequence[str]) -> Iterator[str]:
+    """Each row of ids, and each id that stands in none."""
+    split = [_parted(name) for name in ids]
     placed = list(zip(ids, split, range(len(ids)), strict=True))
     for _, row in groupby(placed, key=lambda each: (each[1][0], each[1][1] - each[2])):
         names = [name for name, _, _ in row]

@@ -19,6 +19,7 @@ from lacunar.drawing.sheets.placing import (
     frame_box,
 )
 from lacunar.drawing.sheets.title_block import title_block
+from lacunar.drawing.sheets.wide_tables import NARROW_GAP, WideTable
 
 WIDEST_TABLE = 330.0
 """From this width on a wide part is parted into two beside each other [mm]."""
@@ -52,16 +53,37 @@ def wide_space(source: SheetSource, needs: float, foot: float = 0.0) -> WideSpac
     width = column_width(source.size)
     top = frame.bottom - title_block(source.fields, width, source.typeface).height
     corner = (frame.right - width, top)
-    edge = corner[0] - COLUMN_GAP
-    beside = Box(frame.left + FRAME_PAD, frame.top + FRAME_PAD, edge, frame.bottom - FRAME_PAD)
+    beside = _beside(source)
     if beside.width >= needs:
         column = Box(corner[0], beside.top, frame.right - FRAME_PAD / 2, top - BLOCK_GAP)
-        line = edge + COLUMN_GAP / 2
+        line = beside.right + COLUMN_GAP / 2
         divider = (Pt(line, frame.top), Pt(line, frame.bottom))
         return WideSpace(_columns(beside, needs, foot), (column,), corner, divider)
     above = Box(beside.left, beside.top, frame.right - FRAME_PAD, top - BLOCK_GAP - foot)
     divider = (Pt(frame.left, top), Pt(corner[0], top))
     return WideSpace((above,), _below(beside, top, width), corner, divider)
+
+
+def fitted_table(source: SheetSource, table: WideTable) -> tuple[WideTable, WideSpace]:
+    """A table as the paper has room for it, and where it stands.
+
+    On narrow paper it rather goes without what it can spare than without the height of the page.
+    """
+    needs = table.needs(source.typeface)
+    beside = _beside(source).width
+    if needs > beside:
+        narrow = table.narrow()
+        at_least = narrow.needs(source.typeface, NARROW_GAP)
+        if at_least <= beside or needs > frame_box(source.size).width - 2 * FRAME_PAD:
+            return narrow, wide_space(source, at_least)
+    return table, wide_space(source, needs)
+
+
+def _beside(source: SheetSource) -> Box:
+    """The room to the left of the column of notes."""
+    frame = frame_box(source.size)
+    right = frame.right - column_width(source.size) - COLUMN_GAP
+    return Box(frame.left + FRAME_PAD, frame.top + FRAME_PAD, right, frame.bottom - FRAME_PAD)
 
 
 def _columns(area: Box, needs: float, foot: float) -> tuple[Box, ...]:
@@ -96,14 +118,28 @@ def wide_pages(
     waiting, left_over = tuple(parts), tuple(notes)
     while waiting:
         placed, waiting = flow(waiting, space.areas)
-        beside, left_over = flow(left_over, space.notes)
         if not placed:
             raise PaperTooSmall("A row of a list is higher than the paper.")
+        under = () if waiting else _under(placed, space)
+        beside, left_over = flow(left_over, (*space.notes, *under))
         elements = (*finish(_elements(placed), space.areas[0]), *_elements(beside))
         divider = Group("divider", (Polyline(space.divider, style.RULE),))
         fields = replace(source.fields, sheet=_number(source, len(pages) + 1))
         pages.append(Page(fields, (divider, *elements), space.corner))
     return (*pages, *table_pages(source, left_over, len(pages) + 1))
+
+
+def _under(placed: Sequence[Placed], space: WideSpace) -> tuple[Box, ...]:
+    """Columns of notes under the last parts."""
+    width = space.notes[0].width
+    columns: list[Box] = []
+    for area in space.areas:
+        bottoms = [each.y + each.block.height for each in placed if each.x == area.left]
+        top = max(bottoms, default=area.top - 2 * BLOCK_GAP) + 2 * BLOCK_GAP
+        count = int((area.width + COLUMN_GAP) // (width + COLUMN_GAP))
+        lefts = [area.left + n * (width + COLUMN_GAP) for n in range(count)]
+        columns.extend(Box(left, top, left + width, area.bottom) for left in lefts)
+    return tuple(columns)
 
 
 def _number(source: SheetSource, page: int) -> str:
@@ -114,6 +150,6 @@ def _elements(placed: Sequence[Placed]) -> tuple[Element, ...]:
     return tuple(e for each in placed for e in each.block.at(each.x, each.y))
 
 
-def as_placed(elements: tuple[Element, ...], area: Box) -> tuple[Element, ...]:  # noqa: ARG001
+def as_placed(elements: tuple[Element, ...], area: Box) -> tuple[Element, ...]:
     """The elements of a page as they are: what has neither scale nor view is finished so."""
     return elements

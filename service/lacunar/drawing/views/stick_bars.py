@@ -10,7 +10,7 @@ from itertools import groupby, pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, wrapped
-from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
+from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, diagonal_lines
 from lacunar.drawing.spreading import spread
 from lacunar.drawing.typeface import Typeface
@@ -20,9 +20,9 @@ from lacunar.takeoff.cutting.plan_records import PieceOnStick, Stick
 
 BAR = 9.0
 """How high a bar is drawn, whatever its stock is wide: two lines of text stand in it [mm]."""
-BEFORE = 25.0
+BEFORE = 18.5
 """What stands before a bar: how many times it is cut so, and the length of its stock [mm]."""
-BEHIND = 27.0
+BEHIND = 22.0
 """What stands behind the longest bar: what is left of each [mm]."""
 _GAP = 3.0
 _INSET = 0.9
@@ -94,9 +94,9 @@ def stick_bar(drawn: DrawnStick, look: BarLook) -> Block:
     height, labels = _led_out(led, runs, look)
     children = (
         *_before(drawn, look),
+        *_offcut(stick, look),
         _outline(stick, look),
         *(piece for run in runs for piece in _pieces(run, look)),
-        *_offcut(stick, look),
         *labels,
     )
     data = {
@@ -111,9 +111,7 @@ def stick_bar(drawn: DrawnStick, look: BarLook) -> Block:
     return Block(look.width, BAR + height + 3.4, (group,))
 
 
-def _run(
-    mark: str, pieces: tuple[PieceOnStick, ...], drawn: DrawnStick, look: BarLook
-) -> _Run:
+def _run(mark: str, pieces: tuple[PieceOnStick, ...], drawn: DrawnStick, look: BarLook) -> _Run:
     length = drawn.lengths.get(mark, pieces[0].length)
     left, right = pieces[0].start, pieces[-1].end
     at = BEFORE + look.on_paper(left), BEFORE + look.on_paper(right)
@@ -172,7 +170,7 @@ def _mark_alone(run: _Run, middle: float, width: float, look: BarLook) -> tuple[
     if across <= width - 2 * _INSET:
         at = Pt(middle, BAR / 2 + half)
         return (Text(at, run.mark, style.TEXT, Face.SEMIBOLD, "middle"),)
-    if style.TEXT <= width - 2 * _INSET and across <= BAR - 2 * _INSET:
+    if width - 2 * _INSET >= style.TEXT and across <= BAR - 2 * _INSET:
         at = Pt(middle + half, BAR / 2)
         return (Text(at, run.mark, style.TEXT, Face.SEMIBOLD, "middle", turned=True),)
     return ()
@@ -181,17 +179,23 @@ def _mark_alone(run: _Run, middle: float, width: float, look: BarLook) -> tuple[
 def _offcut(stick: Stick, look: BarLook) -> Iterator[Element]:
     """What is left, hatched, and how long it is behind the longest bar; kept where it is usable."""
     left = BEFORE + look.longest + _GAP
-    if stick.offcut <= ZERO:
+    if stick.offcut > ZERO:
+        yield _hatched(stick, look)
+    if not look.wording.detailed(stick.offcut):
         yield Text(Pt(left, 3.6), "Nothing left", style.TEXT)
         return
-    start = look.on_paper(stick.length - stick.offcut)
-    corners = box_corners(BEFORE + start, 0, look.on_paper(stick.offcut), BAR)
-    data = {"length-mm": decimal_mm(stick.offcut)}
-    drawn = (Segments(diagonal_lines(corners, _HATCH), style.HATCH),)
-    yield Group("stick-offcut", drawn, data=data)
     words = "To keep" if stick.usable else "Left over"
     yield Text(Pt(left, 3.6), words, style.TEXT)
     yield Text(Pt(left, 7.6), look.wording.detail(stick.offcut), style.TEXT)
+
+
+def _hatched(stick: Stick, look: BarLook) -> Group:
+    start = look.on_paper(stick.length - stick.offcut)
+    corners = box_corners(BEFORE + start, 0, look.on_paper(stick.offcut), BAR)
+    area = Polyline(corners, None, closed=True, fill=Fill.WHITE)
+    hatch = Segments(diagonal_lines(corners, _HATCH), style.HATCH)
+    data = {"length-mm": decimal_mm(stick.offcut)}
+    return Group("stick-offcut", (area, hatch), data=data)
 
 
 def _led_out(
@@ -221,9 +225,7 @@ def _led_out(
     return _LED + style.TEXT + 0.6, tuple(labels)
 
 
-def _spread_out(
-    middles: Sequence[float], widths: Sequence[float], right: float
-) -> list[float]:
+def _spread_out(middles: Sequence[float], widths: Sequence[float], right: float) -> list[float]:
     """Where labels of these widths stand, each as near under its pieces as the others let it."""
     before = [0.0]
     for one, other in pairwise(widths):

@@ -52,7 +52,7 @@ def sheet_cuts(drawn: DrawnSheet, look: SheetLook, width: float) -> tuple[Block,
         Group("sheet-outline", (Polyline(outline.corners, style.OBJECT, closed=True),)),
         *cut_lines(sheet, outline, look),
     )
-    beside, rows = _in_columns(lines, outline, width, look)
+    listed = _in_columns(lines, outline, width, look)
     data = {
         "material": drawn.material,
         "stock": sheet.sheet,
@@ -62,13 +62,21 @@ def sheet_cuts(drawn: DrawnSheet, look: SheetLook, width: float) -> tuple[Block,
     }
     title = f"{drawn.times} x {look.by(sheet.length, sheet.width)}"
     group = Group("cut-sheet", children, id=f"sheet-{drawn.number}", title=title, data=data)
-    return (Block(width, outline.bottom + SIDE + 1.0, (group, *beside)), *rows)
+    drawing = Block(listed.right, outline.bottom + SIDE + 1.0, (group, *listed.beside))
+    return (drawing, *listed.rows)
 
 
-def _in_columns(
-    lines: Sequence[str], outline: Spot, width: float, look: SheetLook
-) -> tuple[tuple[Text, ...], tuple[Block, ...]]:
-    """Lines in columns beside the sheet, and rows of those that have no room there."""
+@dataclass(frozen=True, slots=True)
+class _Listed:
+    """Lines beside a sheet, as far as `right` [mm], and rows of those that have no room there."""
+
+    beside: tuple[Text, ...]
+    right: float
+    rows: tuple[Block, ...]
+
+
+def _in_columns(lines: Sequence[str], outline: Spot, width: float, look: SheetLook) -> _Listed:
+    """Lines in columns beside the sheet, and in rows where there is no more room."""
     pitch = max(look.typeface.width(line, style.TEXT) for line in lines) + 6.0 if lines else 1.0
     deep = int((outline.bottom - HEAD) // _PITCH) + 1
     left = outline.right + SIDE + 5.0
@@ -87,7 +95,9 @@ def _in_columns(
         Block(width, style.LINE_PITCH, _side_by_side(waiting[start : start + across], pitch))
         for start in range(0, len(waiting), across)
     )
-    return beside, rows
+    columns = -(-len(beside) // deep)
+    right = width if rows else min(left + pitch * columns, width)
+    return _Listed(beside, right, rows)
 
 
 def _side_by_side(lines: Sequence[str], pitch: float) -> tuple[Text, ...]:
@@ -117,9 +127,7 @@ def _heading(drawn: DrawnSheet, look: SheetLook) -> Iterator[Element]:
     yield Group("grain-arrow", (shaft, *heads, words))
 
 
-def _panel(
-    panel: PanelOnSheet, drawn: DrawnSheet, look: SheetLook, lines: list[str]
-) -> Group:
+def _panel(panel: PanelOnSheet, drawn: DrawnSheet, look: SheetLook, lines: list[str]) -> Group:
     """A panel as a white area, with its mark and size if it has room for them."""
     lies = Rectangle(panel.x, panel.y, panel.length, panel.width)
     spot = lies.on(drawn.sheet.width, look)
@@ -149,7 +157,7 @@ class _Words:
 
 
 def _fitting(mark: str, size: str, spot: Spot, look: SheetLook) -> _Words:
-    """Mark and size in two lines, or three; else the mark alone, upright or turned; else nothing."""
+    """Mark and size in two lines, or three; else the mark, upright or turned; else nothing."""
     first, _, second = size.partition(" x ")
     for lines in ((mark, size), (mark, f"{first} x", second)):
         texts = _stacked(lines, spot, look)
@@ -185,15 +193,13 @@ def _stacked(lines: Sequence[str], spot: Spot, look: SheetLook) -> tuple[Text, .
 
 def _turned(mark: str, spot: Spot, look: SheetLook) -> tuple[Text, ...]:
     across = look.typeface.width(mark, style.TEXT, Face.SEMIBOLD)
-    if style.TEXT > spot.width - 2 * _AROUND or across > spot.height - 2 * _INSET:
+    if spot.width - 2 * _AROUND < style.TEXT or across > spot.height - 2 * _INSET:
         return ()
     at = spot.middle.moved(style.TEXT / 2, 0)
     return (Text(at, mark, style.TEXT, Face.SEMIBOLD, "middle", turned=True),)
 
 
-def _offcut(
-    left_over: SheetOffcut, sheet: CutSheet, look: SheetLook, lines: list[str]
-) -> Group:
+def _offcut(left_over: SheetOffcut, sheet: CutSheet, look: SheetLook, lines: list[str]) -> Group:
     """What is left in one part, hatched about its size, or with its size in a line."""
     lies = Rectangle(left_over.x, left_over.y, left_over.length, left_over.width)
     spot = lies.on(sheet.width, look)
@@ -202,7 +208,10 @@ def _offcut(
     texts = _stacked((words, size), spot, look)
     hatch = diagonal_lines(spot.corners, _HATCH)
     if texts:
-        wide = max(look.typeface.width(words, style.TEXT, Face.SEMIBOLD), look.typeface.width(size, style.TEXT))
+        wide = max(
+            look.typeface.width(words, style.TEXT, Face.SEMIBOLD),
+            look.typeface.width(size, style.TEXT),
+        )
         tall = style.TEXT + style.LINE_PITCH
         box = box_corners(
             spot.middle.x - wide / 2 - 1.0, spot.middle.y - tall / 2 - 1.0, wide + 2.0, tall + 2.4

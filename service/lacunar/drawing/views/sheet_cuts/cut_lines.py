@@ -22,7 +22,9 @@ def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> Iterator[Group
     taken: list[Spot] = []
     for cut in sheet.cuts:
         line = _line(cut, sheet, look)
-        number = next((at for at in _places(line, cut, outline, look) if _clear(at[1], taken)), None)
+        number = next(
+            (at for at in _places(line, cut, outline, look) if _clear(at[1], taken)), None
+        )
         lines: tuple[tuple[Pt, Pt], ...] = (line,)
         texts: tuple[Element, ...] = ()
         if number is not None:
@@ -50,9 +52,7 @@ def _line(cut: SheetCut, sheet: CutSheet, look: SheetLook) -> tuple[Pt, Pt]:
     return Pt(part.left, y), Pt(part.right, y)
 
 
-def _places(
-    line: tuple[Pt, Pt], cut: SheetCut, outline: Spot, look: SheetLook
-) -> Iterator[Number]:
+def _places(line: tuple[Pt, Pt], cut: SheetCut, outline: Spot, look: SheetLook) -> Iterator[Number]:
     """Where a cut's number may stand: beside the sheet at an end of its line, else in the line."""
     width = look.typeface.width(str(cut.number), style.TEXT, Face.SEMIBOLD)
     start, end = line
