@@ -19,7 +19,7 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.measure.writing import decimal_text
 from lacunar.takeoff.cutting.plan_records import MaterialPlan, Stick
 from lacunar.takeoff.cutting.sheet_records import CutSheet, SheetPlan
-from lacunar.takeoff.material_records import MaterialLine, PartOnLine
+from lacunar.takeoff.material_records import MaterialLine
 from lacunar.takeoff.part_records import Part
 
 Way = TypeVar("Way")
@@ -91,7 +91,7 @@ class CutRows:
 
     def _title(self, plan: MaterialPlan | SheetPlan) -> str:
         line = self._line(plan.material)
-        words = f"{line.name}: {order_words(line)}{_yield(line)}{_joined(line.parts)}"
+        words = f"{line.name}: {order_words(line)}{_yield(line)}"
         room = self.width - _GOING_ON
         return fitted(words, room, style.TEXT, self.typeface, Face.SEMIBOLD)
 
@@ -124,12 +124,6 @@ def _yield(line: MaterialLine) -> str:
     if line.plan is None:
         return ""
     return f"; {decimal_text(line.plan.yield_percent.value, 0)} % goes into parts"
-
-
-def _joined(parts: Sequence[PartOnLine]) -> str:
-    """Which parts are joined of several pieces, as no stock is long enough for them."""
-    told = [f"{each.mark} of {each.pieces_each}" for each in parts if each.pieces_each > 1]
-    return f"; joined: {', '.join(told)} pieces" if told else ""
 
 
 def _ways(each: Iterable[Way], key: Callable[[Way], Hashable]) -> Iterator[tuple[Way, int]]:

@@ -120,6 +120,17 @@ def _notes(stocked: Stocked, wording: SheetWording) -> Iterator[str]:
             " upper of a rip. Distances are from the left or lower edge to the saw, a hair full:"
             f" sizes are rounded up to {wording.detail(TAPED[wording.units])}."
         )
+    joined = [
+        f"{part.mark} of {part.pieces_each}"
+        for line in stocked.listed.materials.lines
+        for part in line.parts
+        if part.pieces_each > 1
+    ]
+    if joined:
+        yield (
+            "Longer than all stock, and joined of equal pieces, scarfed at 45° where that is seen:"
+            f" {', '.join(joined)}. Choose places for the joints where they are carried."
+        )
     yield "Drawn for the stock that is assumed here. From other stock, parts are cut otherwise."
 
 

@@ -6,7 +6,6 @@ from fractions import Fraction
 from itertools import groupby
 from types import MappingProxyType
 
-from lacunar.drawing.lists import Stocked
 from lacunar.drawing.sheets.cut_rows import order_words
 from lacunar.drawing.sheets.list_notes import (
     assumed_texts,
@@ -77,7 +76,7 @@ def material_pages(source: SheetSource) -> tuple[Page, ...]:
     table, space = fitted_table(source, _table(lines, source.wording.units))
     made = (*lists.assumptions, *lists.stocked.listed.assumptions)
     told = (
-        ("notes", "NOTES", tuple(_notes(lists.stocked))),
+        ("notes", "NOTES", tuple(_notes())),
         ("cautions", "CAUTIONS", caution_texts(lists.stocked.listed.materials.cautions)),
         ("assumed", "ASSUMED", assumed_texts(_assumed(made), source.wording)),
     )
@@ -134,21 +133,13 @@ def _unit(line: MaterialLine, units: Units) -> str:
     return _UNITS.get(unit, unit.value)
 
 
-def _notes(stocked: Stocked) -> Iterator[str]:
+def _notes() -> Iterator[str]:
     yield (
         "What is bought, and taken from what is on hand, is what is needed, what is waste and what"
         " is left over, on every line. Waste is saw cuts, trimmed ends and offcuts too short to"
         " keep, or the share that is usual of what is not cut."
     )
     yield "Sticks and sheets are those of the cutting diagrams; part marks those of the cut list."
-    joined = [
-        part.mark
-        for line in stocked.listed.materials.lines
-        for part in line.parts
-        if part.pieces_each > 1
-    ]
-    if joined:
-        yield f"Longer than all stock, and joined of several pieces: {in_rows(joined)}."
 
 
 def _assumed(made: Sequence[Assumption]) -> Iterator[Assumption]:

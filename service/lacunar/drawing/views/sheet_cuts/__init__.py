@@ -10,7 +10,7 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, arrow
 from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Segments, Text
-from lacunar.drawing.hatching import box_corners, diagonal_lines, outside_box
+from lacunar.drawing.hatching import diagonal_lines, outside_box
 from lacunar.drawing.views.sheet_cuts.cut_lines import cut_lines, kind_word
 from lacunar.drawing.views.sheet_cuts.look import HEAD, SIDE, Rectangle, SheetLook, Spot
 from lacunar.drawing.wording import decimal_mm
@@ -43,16 +43,17 @@ def sheet_cuts(drawn: DrawnSheet, look: SheetLook, width: float) -> tuple[Block,
     Lines that have no room beside it, in a row `width` [mm] wide, follow as rows of their own.
     """
     sheet = drawn.sheet
-    lines: list[str] = [_cut_line(cut, look) for cut in sheet.cuts]
     outline = Rectangle(ZERO, ZERO, sheet.length, sheet.width).on(sheet.width, look)
+    cuts = cut_lines(sheet, outline, look)
+    beside = _Beside([_cut_line(cut, look) for cut in sheet.cuts], cuts.numbers)
     children: tuple[Element, ...] = (
         *_heading(drawn, look),
-        *(_panel(panel, drawn, look, lines) for panel in sheet.panels),
-        *(_offcut(left_over, sheet, look, lines) for left_over in sheet.offcuts),
+        *(_panel(panel, drawn, look, beside) for panel in sheet.panels),
+        *(_offcut(each, drawn, look, beside) for each in sheet.offcuts),
         Group("sheet-outline", (Polyline(outline.corners, style.OBJECT, closed=True),)),
-        *cut_lines(sheet, outline, look),
+        *cuts.drawn,
     )
-    listed = _in_columns(lines, outline, width, look)
+    listed = _in_columns(beside.lines, outline, width, look)
     data = {
         "material": drawn.material,
         "stock": sheet.sheet,
@@ -127,14 +128,14 @@ def _heading(drawn: DrawnSheet, look: SheetLook) -> Iterator[Element]:
     yield Group("grain-arrow", (shaft, *heads, words))
 
 
-def _panel(panel: PanelOnSheet, drawn: DrawnSheet, look: SheetLook, lines: list[str]) -> Group:
+def _panel(panel: PanelOnSheet, drawn: DrawnSheet, look: SheetLook, beside: "_Beside") -> Group:
     """A panel as a white area, with its mark and size if it has room for them."""
     lies = Rectangle(panel.x, panel.y, panel.length, panel.width)
     spot = lies.on(drawn.sheet.width, look)
     size = drawn.sizes[panel.panel]
     words = _fitting(panel.panel, look.by(*size), spot, look)
     if not words.tells_all:
-        lines.append(f"{panel.part}: {panel.panel}, {look.by(*size)}")
+        beside.lines.append(f"{panel.part}: {panel.panel}, {look.by(*size)}")
     area = Polyline(spot.corners, None, closed=True, fill=Fill.WHITE)
     data = {
         "mark": panel.panel,
@@ -199,26 +200,29 @@ def _turned(mark: str, spot: Spot, look: SheetLook) -> tuple[Text, ...]:
     return (Text(at, mark, style.TEXT, Face.SEMIBOLD, "middle", turned=True),)
 
 
-def _offcut(left_over: SheetOffcut, sheet: CutSheet, look: SheetLook, lines: list[str]) -> Group:
+@dataclass(slots=True)
+class _Beside:
+    """Lines to be written beside a sheet, and where numbers of cuts stand in it."""
+
+    lines: list[str]
+    numbers: tuple[Spot, ...]
+
+
+def _offcut(left_over: SheetOffcut, drawn: DrawnSheet, look: SheetLook, beside: _Beside) -> Group:
     """What is left in one part, hatched about its size, or with its size in a line."""
     lies = Rectangle(left_over.x, left_over.y, left_over.length, left_over.width)
-    spot = lies.on(sheet.width, look)
+    spot = lies.on(drawn.sheet.width, look)
     words = "To keep" if left_over.usable else "Left over"
     size = look.by(left_over.length, left_over.width)
     texts = _stacked((words, size), spot, look)
-    hatch = diagonal_lines(spot.corners, _HATCH)
+    clear = list(beside.numbers)
     if texts:
-        wide = max(
-            look.typeface.width(words, style.TEXT, Face.SEMIBOLD),
-            look.typeface.width(size, style.TEXT),
-        )
-        tall = style.TEXT + style.LINE_PITCH
-        box = box_corners(
-            spot.middle.x - wide / 2 - 1.0, spot.middle.y - tall / 2 - 1.0, wide + 2.0, tall + 2.4
-        )
-        hatch = outside_box(hatch, box)
+        clear.append(_about(texts, look))
     else:
-        lines.append(f"{left_over.part}: {words.lower()}, {size}")
+        beside.lines.append(f"{left_over.part}: {words.lower()}, {size}")
+    hatch = diagonal_lines(spot.corners, _HATCH)
+    for box in clear:
+        hatch = outside_box(hatch, box.corners)
     area = Polyline(spot.corners, None, closed=True, fill=Fill.WHITE)
     data = {
         "x-mm": decimal_mm(left_over.x),
@@ -227,3 +231,11 @@ def _offcut(left_over: SheetOffcut, sheet: CutSheet, look: SheetLook, lines: lis
         "width-mm": decimal_mm(left_over.width),
     }
     return Group("sheet-offcut", (area, Segments(hatch, style.HATCH), *texts), data=data)
+
+
+def _about(texts: Sequence[Text], look: SheetLook) -> Spot:
+    """The room of lines about one middle, and a little more."""
+    width = max(look.typeface.width(text.text, text.height, text.face) for text in texts)
+    top = min(text.at.y for text in texts) - style.TEXT - 1.0
+    bottom = max(text.at.y for text in texts) + 1.4
+    return Spot(texts[0].at.x - width / 2 - 1.0, top, width + 2.0, bottom - top)

@@ -1,6 +1,7 @@
 """Saw cuts on a sheet: a line each, with its number at an edge of the sheet or in the line."""
 
 from collections.abc import Iterator
+from dataclasses import dataclass
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Face, Group, Pt, Segments, Text
@@ -17,14 +18,22 @@ _BROKEN_FROM = 9.0
 Number = tuple[Pt, Spot]
 
 
-def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> Iterator[Group]:
-    """Each cut in turn; a number that has no room stands in the lines under the sheet alone."""
+@dataclass(frozen=True, slots=True)
+class CutLines:
+    """The cuts of a sheet as drawn, and the room their numbers take, which hatching keeps clear."""
+
+    drawn: tuple[Group, ...]
+    numbers: tuple[Spot, ...]
+
+
+def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> CutLines:
+    """Each cut in turn; a number that has no room stands in the lines beside the sheet alone."""
+    drawn: list[Group] = []
     taken: list[Spot] = []
     for cut in sheet.cuts:
         line = _line(cut, sheet, look)
-        number = next(
-            (at for at in _places(line, cut, outline, look) if _clear(at[1], taken)), None
-        )
+        places = _places(line, cut, outline, look)
+        number = next((at for at in places if _clear(at[1], taken)), None)
         lines: tuple[tuple[Pt, Pt], ...] = (line,)
         texts: tuple[Element, ...] = ()
         if number is not None:
@@ -33,7 +42,8 @@ def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> Iterator[Group
             lines = outside_box(lines, box.corners)
             texts = (Text(at, str(cut.number), style.TEXT, Face.SEMIBOLD, "middle"),)
         data = {"number": str(cut.number), "kind": kind_word(cut).lower()}
-        yield Group("sheet-cut", (Segments(lines, style.CUT), *texts), data=data)
+        drawn.append(Group("sheet-cut", (Segments(lines, style.CUT), *texts), data=data))
+    return CutLines(tuple(drawn), tuple(taken))
 
 
 def kind_word(cut: SheetCut) -> str:
