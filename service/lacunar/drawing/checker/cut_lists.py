@@ -64,7 +64,10 @@ def _letters(text: str) -> str:
 
 
 def _size(row: RowRead, name: str, part: PartFacts, step: Fraction) -> Iterator[str]:
-    """What is wrong with a size: a dash is for none, or for short points that are the long ones."""
+    """What is wrong with a size: a dash is for none, or for short points that are the long ones.
+
+    Where miters meet before they come to another edge, there is a point in place of short ones.
+    """
     cell, size = row.cells.get(name), part.sizes[name]
     if cell is None:
         if name not in _OPTIONAL or size != part.sizes[name.rpartition("_")[2]]:
@@ -72,6 +75,8 @@ def _size(row: RowRead, name: str, part: PartFacts, step: Fraction) -> Iterator[
         return
     dash = size is None or (name == "short_length" and size == part.sizes["length"])
     if dash and cell.text == "-":
+        return
+    if name == "short_length" and size is not None and size <= 0 and cell.text == "point":
         return
     told = printed(cell.text, row.sheet)
     if size is None or told is None or abs(told - size) > step / 2 or cell.length != size:
@@ -172,11 +177,11 @@ def joints_told(subjects: Sequence[Subject]) -> Iterator[Finding]:
     if lists is None or lists.lines is None:
         return
     words = " ".join(sentences(subjects))
-    parts = {part.mark: part for part in lists.parts}
+    parts = {part.mark: part.sizes["cut_length"] or Fraction(0) for part in lists.parts}
     for line in lists.lines:
         lengths = [each.length for each in line.bought if each.length is not None]
         for mark, pieces in line.pieces.items() if line.cut and lengths else ():
-            long = (parts[mark].sizes["cut_length"] or Fraction(0)) > max(lengths)
+            long = parts.get(mark, Fraction(0)) > max(lengths)
             if long and (pieces == 1 or f"{mark} of {pieces}" not in words):
                 message = "is longer than its stock, and no joint is told"
                 yield subjects[0].sheet.finding(25, mark, message)

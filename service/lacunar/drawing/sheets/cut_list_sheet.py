@@ -127,8 +127,7 @@ def _cells(part: Part, told: _Told, wording: SheetWording) -> Iterator[WideCell]
     yield _size(part.width, wording)
     yield _length(part.length.value, wording)
     if told.short:
-        short = _length(part.short_length.value, wording)
-        yield short if _has_short(part) else replace(short, text="-")
+        yield _short(part, wording)
     if told.cut:
         yield _size(part.cut_width, wording)
         yield _length(part.cut_length.value, wording)
@@ -143,6 +142,14 @@ def _cells(part: Part, told: _Told, wording: SheetWording) -> Iterator[WideCell]
 def _size(figure: LengthFigure | None, wording: SheetWording) -> WideCell:
     size = None if figure is None else figure.value
     return WideCell(size_text(size, wording), "" if size is None else wording.exact(size))
+
+
+def _short(part: Part, wording: SheetWording) -> WideCell:
+    """The length between short points, where there are any; where miters meet first, a point."""
+    cell = _length(part.short_length.value, wording)
+    if not _has_short(part):
+        return replace(cell, text="-")
+    return cell if part.short_length.value > ZERO else replace(cell, text="point")
 
 
 def _length(length: Length, wording: SheetWording) -> WideCell:

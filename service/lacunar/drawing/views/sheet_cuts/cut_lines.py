@@ -1,7 +1,8 @@
 """Saw cuts on a sheet: a line each, with its number at an edge of the sheet or in the line."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
+from itertools import pairwise
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Face, Group, Pt, Segments, Text
@@ -30,10 +31,12 @@ def cut_lines(sheet: CutSheet, outline: Spot, look: SheetLook) -> CutLines:
     """Each cut in turn; a number that has no room stands in the lines beside the sheet alone."""
     drawn: list[Group] = []
     taken: list[Spot] = []
-    for cut in sheet.cuts:
-        line = _line(cut, sheet, look)
+    all_lines = [_line(cut, sheet, look) for cut in sheet.cuts]
+    for cut, line in zip(sheet.cuts, all_lines, strict=True):
+        in_the_way = [_along(other) for other in all_lines if other is not line]
+        in_the_way += [_along(edge) for edge in pairwise((*outline.corners, outline.corners[0]))]
         places = _places(line, cut, outline, look)
-        number = next((at for at in places if _clear(at[1], taken)), None)
+        number = next((at for at in places if _clear(at[1], (*in_the_way, *taken))), None)
         lines: tuple[tuple[Pt, Pt], ...] = (line,)
         texts: tuple[Element, ...] = ()
         if number is not None:
@@ -77,7 +80,9 @@ def _places(line: tuple[Pt, Pt], cut: SheetCut, outline: Spot, look: SheetLook) 
         if end.x >= outline.right - _AROUND:
             yield _number(Pt(outline.right + _OFF + width / 2, end.y), width)
     if abs(end.x - start.x) + abs(end.y - start.y) >= _BROKEN_FROM:
-        yield _number(Pt((start.x + end.x) / 2, (start.y + end.y) / 2), width)
+        for share in (0.5, 0.25, 0.75):
+            along = (end.x - start.x) * share, (end.y - start.y) * share
+            yield _number(start.moved(*along), width)
 
 
 def _number(middle: Pt, width: float) -> Number:
@@ -92,7 +97,19 @@ def _number(middle: Pt, width: float) -> Number:
     return middle.moved(0, style.TEXT / 2), box
 
 
-def _clear(box: Spot, taken: list[Spot]) -> bool:
+def _along(line: tuple[Pt, Pt]) -> Spot:
+    """The room of an upright or level line, as wide as the pen draws it."""
+    (one, other), half = line, style.CUT.width / 2
+    left, top = min(one.x, other.x), min(one.y, other.y)
+    return Spot(
+        left - half,
+        top - half,
+        abs(other.x - one.x) + style.CUT.width,
+        abs(other.y - one.y) + style.CUT.width,
+    )
+
+
+def _clear(box: Spot, taken: Sequence[Spot]) -> bool:
     return all(
         box.right <= other.left
         or other.right <= box.left
