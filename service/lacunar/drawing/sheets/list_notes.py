@@ -14,6 +14,7 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import Fault
 
 _PART_HEIGHT = 84.0
+_ELSEWHERE = "The cut list has all parts. A material list can be planned from stock that is told."
 
 
 def notes_beside(
@@ -67,5 +68,5 @@ def refused_pages(source: SheetSource, texts: Sequence[str]) -> tuple[Page, ...]
     """A sheet that says why it cannot show what it is for."""
     space = ColumnSpace(column_width(source.size), _PART_HEIGHT)
     title = "NOT CUT FROM STOCK"
-    blocks = paragraph_blocks("refusal", title, texts, space, source.typeface)
+    blocks = paragraph_blocks("refusal", title, (*texts, _ELSEWHERE), space, source.typeface)
     return table_pages(source, blocks, 1)
