@@ -104,9 +104,9 @@ def test_an_allowance_is_told_beside_net_sizes():
 
 
 def test_narrow_paper_goes_without_the_names_of_parts():
-    crowned = {**ROOM, "crown": {"face": "3 1/4"}}
-    assert "PART" in texts(drawn(crowned, "tabloid").sheets[0].children)
-    assert "PART" not in texts(drawn(crowned, "letter").sheets[0].children)
+    panelled = {**ROOM, "panel": {"kind": "sheet_goods"}}
+    assert "PART" in texts(drawn(panelled, "tabloid").sheets[0].children)
+    assert "PART" not in texts(drawn(panelled, "letter").sheets[0].children)
 
 
 def test_without_lists_there_are_no_sheets_of_them():
