@@ -29,7 +29,7 @@ from lacunar.measure.figure import LengthFigure
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling import Assumption
 from lacunar.model.take_off import TakeOff
-from lacunar.takeoff.part_records import Part
+from lacunar.takeoff.part_records import EndCut, Part
 
 _OF_PARTS = ("length_allowance", "width_allowance", "blocking", "cleat_width")
 """What a take-off assumes that sizes of parts come from."""
@@ -173,6 +173,8 @@ def _notes(lists: Lists, asked: TakeOff, wording: SheetWording) -> Iterator[str]
         "LEFT and RIGHT are the ends, seen on the face that shows with its lower edge toward you;"
         " of the bottom of a wall beam, with the edge at the wall away from you."
     )
+    if any(end.cut is EndCut.ANGLED for part in parts for end in (part.left, part.right)):
+        yield "Angled ends are told off square; above zero, the edge toward the datum is set back."
     yield "Check the first piece of each mark in its place before cutting the rest."
 
 
