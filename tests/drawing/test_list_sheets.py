@@ -11,7 +11,7 @@ from lacunar.drawing.annotation import ColumnSpace
 from lacunar.drawing.elements import Element, Group, Polyline, Sheet, Text, walk
 from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.sheet_set import SheetSet, compose
-from lacunar.drawing.sheets.list_notes import assumed_texts
+from lacunar.drawing.sheets.list_notes import assumed_texts, fault_texts
 from lacunar.drawing.sheets.part_words import end_words, where_words
 from lacunar.drawing.sheets.wide_tables import WideCell, WideColumn, WideGroup, WideRow, WideTable
 from lacunar.drawing.views.sheet_cuts import DrawnSheet, sheet_cuts
@@ -23,7 +23,7 @@ from lacunar.measure.length import ZERO, Length
 from lacunar.measure.rounding import Step
 from lacunar.measure.units import Units
 from lacunar.model.ceiling import Assumption
-from lacunar.model.faults import SpecRefused
+from lacunar.model.faults import Fault, SpecRefused
 from lacunar.takeoff.cutting.asked import Grain
 from lacunar.takeoff.cutting.plan_records import PieceOnStick, Stick
 from lacunar.takeoff.cutting.sheet_records import CutSheet, PanelOnSheet, SheetCut, SheetOffcut
@@ -295,6 +295,16 @@ def test_what_was_assumed_is_told_in_words():
         "Usable offcut 2'-0\": shorter ones are seldom kept.",
         "Finish, kind primer and paint: usual where trim is painted.",
     ]
+
+
+def test_why_parts_are_not_planned_is_told_with_figures_a_dozen_at_most():
+    figures = {"part": "PN1", "length": Length.of_inches(100)}
+    fault = Fault(
+        "panel_larger_than_sheets", "/stock/sheets", "It fits no sheet.", "Part it.", figures
+    )
+    told = fault_texts([fault] * 15, INCHES)
+    assert told[0] == "It fits no sheet. (part PN1, length 8'-4\") Part it."
+    assert told[12:] == ["And 3 more like these."]
 
 
 def test_the_material_list_of_a_metric_ceiling_is_metric():

@@ -14,6 +14,9 @@ from lacunar.model.ceiling import Assumption
 from lacunar.model.faults import Fault
 
 _PART_HEIGHT = 84.0
+_LONGEST = 900
+"""More letters of one assumption, which names all that it is for, are not told."""
+_MOST_FAULTS = 12
 _ELSEWHERE = "The cut list has all parts. A material list can be planned from stock that is told."
 
 
@@ -48,12 +51,19 @@ def _assumed(made: Assumption, wording: SheetWording) -> str:
     what = ", ".join(names).replace("_", " ").capitalize()
     value = made.value
     told = wording.detail(value) if isinstance(value, Length) else str(value).replace("_", " ")
-    return f"{what} {told}: {made.reason}."
+    sentence = f"{what} {told}: {made.reason}."
+    return sentence if len(sentence) <= _LONGEST else f"{sentence[:_LONGEST]}…"
 
 
 def fault_texts(faults: Iterable[Fault], wording: SheetWording) -> list[str]:
     """Why parts cannot be cut from stock: what is wrong, in which figures, and the way out."""
-    return [f"{fault.message} {_figures(fault, wording)}{fault.remedy}".strip() for fault in faults]
+    found = tuple(faults)
+    told = [
+        f"{fault.message} {_figures(fault, wording)}{fault.remedy}"
+        for fault in found[:_MOST_FAULTS]
+    ]
+    more = len(found) - _MOST_FAULTS
+    return [*told, f"And {more} more like these."] if more > 0 else told
 
 
 def _figures(fault: Fault, wording: SheetWording) -> str:
