@@ -19,7 +19,6 @@ from lacunar.drawing.sheets.part_words import (
     where_words,
 )
 from lacunar.drawing.sheets.wide_pages import (
-    as_placed,
     fitted_table,
     wide_pages,
 )
@@ -69,7 +68,7 @@ def cut_list_pages(source: SheetSource) -> tuple[Page, ...]:
     notes = notes_beside(told, space.note, source.typeface)
     parts = table.blocks(space.part, source.typeface)
     unscaled = replace(source, fields=replace(source.fields, scale="NONE"))
-    return wide_pages(unscaled, space, parts, notes, as_placed)
+    return wide_pages(unscaled, space, parts, notes)
 
 
 @dataclass(frozen=True, slots=True)

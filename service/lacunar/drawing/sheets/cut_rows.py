@@ -1,6 +1,6 @@
 """Sticks and sheets as rows under the name of what they are of, each way of cutting once."""
 
-from collections.abc import Callable, Hashable, Iterable, Iterator, Sequence
+from collections.abc import Callable, Hashable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import TypeVar
 
@@ -80,7 +80,7 @@ class CutRows:
         lengths = [stick.length for plan in (plans.plans if plans else ()) for stick in plan.sticks]
         return float(max(lengths, default=ZERO).millimeters) / self.scale.ratio
 
-    def _whole_lengths(self, material: str) -> dict[str, Length]:
+    def _whole_lengths(self, material: str) -> Mapping[str, Length]:
         """The lengths that the cut list tells, of parts that are cut in one piece."""
         whole = {each.mark for each in self._line(material).parts if each.pieces_each == 1}
         return {part.mark: part.cut_length.value for part in self.parts if part.mark in whole}

@@ -16,7 +16,7 @@ from lacunar.drawing.sheets.list_notes import (
 )
 from lacunar.drawing.sheets.pages import Page, SheetSource
 from lacunar.drawing.sheets.part_words import in_rows
-from lacunar.drawing.sheets.wide_pages import as_placed, fitted_table, wide_pages
+from lacunar.drawing.sheets.wide_pages import fitted_table, wide_pages
 from lacunar.drawing.sheets.wide_tables import WideCell, WideColumn, WideGroup, WideRow, WideTable
 from lacunar.measure.figure import NumberFigure
 from lacunar.measure.units import Units
@@ -83,7 +83,7 @@ def material_pages(source: SheetSource) -> tuple[Page, ...]:
     notes = notes_beside(told, space.note, source.typeface)
     unscaled = replace(source, fields=replace(source.fields, scale="NONE"))
     parts = table.blocks(space.part, source.typeface)
-    return wide_pages(unscaled, space, parts, notes, as_placed)
+    return wide_pages(unscaled, space, parts, notes)
 
 
 def _table(lines: Sequence[MaterialLine], units: Units) -> WideTable:

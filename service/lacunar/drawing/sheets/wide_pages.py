@@ -107,11 +107,11 @@ def wide_pages(
     space: WideSpace,
     parts: Sequence[Block],
     notes: Sequence[Block],
-    finish: Finish,
+    finish: Finish | None = None,
 ) -> tuple[Page, ...]:
     """Pages that hold all parts in their order, with the notes as far as there is room.
 
-    Parameters: `finish` makes elements of a page's parts, given the area they stand in. Errors:
+    Parameters: `finish` makes a page's view of its parts, given the area they stand in. Errors:
     `PaperTooSmall` where one part alone is too tall.
     """
     pages: list[Page] = []
@@ -122,10 +122,12 @@ def wide_pages(
             raise PaperTooSmall("A row of a list is higher than the paper.")
         under = () if waiting else _under(placed, space)
         beside, left_over = flow(left_over, (*space.notes, *under))
-        elements = (*finish(_elements(placed), space.areas[0]), *_elements(beside))
+        shown = _elements(placed)
+        if finish is not None:
+            shown = finish(shown, space.areas[0])
         divider = Group("divider", (Polyline(space.divider, style.RULE),))
         fields = replace(source.fields, sheet=_number(source, len(pages) + 1))
-        pages.append(Page(fields, (divider, *elements), space.corner))
+        pages.append(Page(fields, (divider, *shown, *_elements(beside)), space.corner))
     return (*pages, *table_pages(source, left_over, len(pages) + 1))
 
 
@@ -148,8 +150,3 @@ def _number(source: SheetSource, page: int) -> str:
 
 def _elements(placed: Sequence[Placed]) -> tuple[Element, ...]:
     return tuple(e for each in placed for e in each.block.at(each.x, each.y))
-
-
-def as_placed(elements: tuple[Element, ...], area: Box) -> tuple[Element, ...]:
-    """The elements of a page as they are: what has neither scale nor view is finished so."""
-    return elements

@@ -4,7 +4,7 @@ Pieces lie where the plan has them, to the exact length, so that between two of 
 much paper as the saw takes.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from itertools import groupby, pairwise
 
@@ -45,7 +45,7 @@ class DrawnStick:
     material: str
     stick: Stick
     times: int
-    lengths: dict[str, Length]
+    lengths: Mapping[str, Length]
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,7 +4,7 @@ Places are those of the plan, from the sheet's lower left corner; between two pa
 much paper as the saw takes. Cuts bear their numbers at an end of their line.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 
 from lacunar.drawing import style
@@ -34,7 +34,7 @@ class DrawnSheet:
     material: str
     sheet: CutSheet
     times: int
-    sizes: dict[str, tuple[Length, Length]]
+    sizes: Mapping[str, tuple[Length, Length]]
 
 
 def sheet_cuts(drawn: DrawnSheet, look: SheetLook, width: float) -> tuple[Block, ...]:
