@@ -23,7 +23,8 @@ DESCRIPTION = """\
 Reads each ceiling and says whether it can be built as asked: all faults at once, each with its
 place in the file and the way out. With --drawings its sheets are drawn too and read back as a
 plan checker reads them: every string sums, every face is dimensioned from the datum, nothing
-overlaps, every line is drawn to scale. One line a finding; exit code 4 if there is any.
+overlaps, every line is drawn to scale, all parts are cut from the stock that is bought. One line a
+finding; exit code 4 if there is any.
 
   lacunar check examples/ceilings/*.json --drawings
 """

@@ -11,15 +11,19 @@ from dataclasses import dataclass, replace
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.enlarging import enlarged
+from lacunar.drawing.lists import Lists
 from lacunar.drawing.paper import HALF_SIZE, PAPER_SIZES, PaperSize, larger_papers
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.backing_sheet import backing_pages
 from lacunar.drawing.sheets.cover_sheet import cover_pages
 from lacunar.drawing.sheets.crossing_sheet import crossing_pages
 from lacunar.drawing.sheets.crown_sheet import crown_pages
+from lacunar.drawing.sheets.cut_list_sheet import cut_list_pages
+from lacunar.drawing.sheets.cutting_sheet import cutting_pages
 from lacunar.drawing.sheets.elevation_sheet import elevation_pages
 from lacunar.drawing.sheets.exploded_sheet import exploded_pages
 from lacunar.drawing.sheets.full_size import page_foot
+from lacunar.drawing.sheets.materials_sheet import material_pages
 from lacunar.drawing.sheets.mock_up_sheets import mock_up_pages
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
@@ -66,6 +70,9 @@ SHEETS = (
     SheetOfSet(SheetNumber.PROFILES, "Beam profiles", profile_pages, Projection.THIRD_ANGLE),
     SheetOfSet(SheetNumber.CROSSINGS, "Crossings", crossing_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.CROWN, "Crown frames", crown_pages, Projection.THIRD_ANGLE),
+    SheetOfSet(SheetNumber.CUT_LIST, "Cut list", cut_list_pages, Projection.NONE),
+    SheetOfSet(SheetNumber.CUTTING, "Cutting diagrams", cutting_pages, Projection.NONE),
+    SheetOfSet(SheetNumber.MATERIALS, "Material list", material_pages, Projection.NONE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
     SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages, Projection.NONE),
     SheetOfSet(SheetNumber.EXPLODED, "Exploded corner", exploded_pages, Projection.NONE),
@@ -97,22 +104,26 @@ class SheetSet:
     cautions: tuple[Caution, ...]
 
 
-def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
+def compose(
+    layout: Layout, digest: str, typeface: Typeface, lists: Lists | None = None
+) -> SheetSet:
     """A layout as composed sheets on the paper its spec names, those that it names.
 
     Parameters: `digest` of the resolved spec, printed on every sheet; `typeface`, the widths text
-    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do, or
-    where none of the sheets named has anything to show.
+    is measured by; `lists`, without which there are no sheets of parts and stock. Errors:
+    `SpecRefused` where the paper is too small, naming one that would do, or where none of the
+    sheets named has anything to show.
     """
     paper = layout.ceiling.drawing.paper
+    size = paper_size(layout.ceiling, paper)
+    fields = title_fields(layout.ceiling, digest, size)
+    source = SheetSource(layout, size, fields, typeface, lists=lists)
     try:
-        pages = _pages(layout, digest, typeface, paper)
+        pages = _pages(source)
     except PaperTooSmall as error:
-        fault = _too_small(layout, digest, typeface, str(error))
-        raise SpecRefused([fault]) from None
+        raise SpecRefused([_too_small(source, str(error))]) from None
     if not pages:
         raise SpecRefused([_nothing_to_show(layout)])
-    size = paper_size(layout.ceiling, paper)
     total = len(pages)
     counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
     sheets = tuple(
@@ -131,17 +142,14 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
-def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[AnyPage, ...]:
+def _pages(source: SheetSource) -> tuple[AnyPage, ...]:
     """The pages of all sheets that are issued, composed from the last to the first."""
-    size = paper_size(layout.ceiling, paper)
-    fields = title_fields(layout.ceiling, digest, size)
-    source = SheetSource(layout, size, fields, typeface)
     pages: tuple[AnyPage, ...] = ()
     for sheet in reversed(SHEETS):
-        if sheet.number not in layout.ceiling.drawing.sheets:
+        if sheet.number not in source.layout.ceiling.drawing.sheets:
             continue
         titled = replace(
-            fields,
+            source.fields,
             drawing=sheet.title,
             sheet=sheet.number.value,
             projection=sheet.projection,
@@ -184,16 +192,18 @@ def paper_size(ceiling: Ceiling, paper: Paper) -> PaperSize:
     return size.composed_on(HALF_SIZE) if ceiling.drawing.legible_at is PrintSize.HALF else size
 
 
-def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -> Fault:
+def _too_small(source: SheetSource, obstacle: str) -> Fault:
     """The fault that names the first larger paper on which the plan fits, if there is one.
 
     Else it tells what has no room on the largest, `obstacle` if that is the paper asked for.
     """
-    paper = layout.ceiling.drawing.paper
+    paper = source.size.paper
     largest = paper
     for larger in larger_papers(paper):
+        size = paper_size(source.layout.ceiling, larger)
+        fields = replace(source.fields, paper=size.text)
         try:
-            _pages(layout, digest, typeface, larger)
+            _pages(replace(source, size=size, fields=fields))
         except PaperTooSmall as error:
             largest, obstacle = larger, str(error)
             continue

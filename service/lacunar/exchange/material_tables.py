@@ -43,7 +43,8 @@ HEADERS = {
         *("line", "kind", "name", "used_for", "unit"),
         *("need", "waste", "left_over", "on_hand", "amount", "board_feet"),
         *("metric_unit", "metric_need", "metric_amount"),
-        *("cost", "lower_bound", "least_amount", "proven_best", "proof", "rule"),
+        *("cost", "lower_bound", "least_amount", "proven_best", "proof"),
+        *("yield_percent", "rule"),
     ),
     MaterialTable.PARTS: ("line", "name", "mark", "quantity", "pieces_each"),
     MaterialTable.CUTS: (
@@ -116,9 +117,10 @@ def _lines(prepared: Prepared) -> Rows:
 
 def _proven(plan: LinePlan | None) -> tuple[Cell, ...]:
     if plan is None:
-        return None, None, None, None, None
+        return None, None, None, None, None, None
     least, proof = number_cell(plan.least_amount), plan.proof and plan.proof.value
-    return plan.cost, plan.lower_bound, least, _yes(plan.proven_best), proof
+    share = number_cell(plan.yield_percent)
+    return plan.cost, plan.lower_bound, least, _yes(plan.proven_best), proof, share
 
 
 def _parts(prepared: Prepared) -> Rows:

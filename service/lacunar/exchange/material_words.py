@@ -27,6 +27,8 @@ MATERIAL_WORDS: Words = {
         " prices.",
         "proven_best": "Whether no plan is better.",
         "proof": "What shows it, as in cutting plans; null where it is not proven.",
+        "yield_percent": "How much of what is bought, or taken from what is on hand, goes into"
+        " parts [percent].",
         "one_length": "What buying one length alone would come to, for each that is long enough.",
     },
     "MaterialLine": {

@@ -67,7 +67,8 @@ class LinePlan:
     """What is proven of the cutting plan behind a line; costs None where stock has no prices.
 
     `least_amount` is proven: no plan can do with less of the line's unit; None where stock has
-    prices. `one_length` is what buying one length alone would come to.
+    prices. `yield_percent` is how much of what is cut goes into parts. `one_length` is what buying
+    one length alone would come to.
     """
 
     cost: str | None
@@ -75,6 +76,7 @@ class LinePlan:
     least_amount: NumberFigure | None
     proven_best: bool
     proof: Proof | None
+    yield_percent: NumberFigure
     one_length: tuple[OneLength, ...]
 
 

@@ -10,6 +10,7 @@ from lacunar.drawing.painters.pdf import PdfRecord, paint_pdf
 from lacunar.drawing.painters.svg import paint_svg
 from lacunar.drawing.sheet_set import SheetSet, compose
 from lacunar.drawing.typeface import Typeface
+from lacunar.workflow.lists import DrawnLists, drawn_lists
 from lacunar.workflow.prepare import Prepared
 
 
@@ -28,10 +29,17 @@ class PaintedFile:
     content: bytes
 
 
-def compose_sheets(prepared: Prepared) -> tuple[SheetSet, Typeface]:
-    """The ceiling's sheets, composed, with the typeface they were measured by."""
+def compose_sheets(
+    prepared: Prepared, lists: DrawnLists | None = None
+) -> tuple[SheetSet, Typeface]:
+    """The ceiling's sheets, composed, with the typeface they were measured by.
+
+    Parameters: `prepared`; `lists` of it, made here where its sheets need some that are not given.
+    """
     typeface = load_typeface()
-    return compose(prepared.layout, prepared.digest, typeface), typeface
+    lists = lists or drawn_lists(prepared)
+    told = None if lists is None else lists.told
+    return compose(prepared.layout, prepared.digest, typeface, told), typeface
 
 
 def painted_svg(sheet: Sheet, typeface: Typeface) -> str:

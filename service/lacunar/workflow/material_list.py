@@ -75,12 +75,18 @@ def prepare_stocked(
     return materials_of(pooled, StockSaid() if stock is None else read_stock(stock, units))
 
 
-def materials_of(pooled: PooledTakeOff, said: StockSaid) -> PreparedMaterials:
-    """A take-off and what is said about stock as a material list; raises as the above."""
-    stocked = stocked_take_off(pooled, said)
+def materials_of(
+    pooled: PooledTakeOff, said: StockSaid, *, compared: bool = True
+) -> PreparedMaterials:
+    """A take-off and what is said about stock as a material list; raises as the above.
+
+    Only where it is `compared` is told what each length alone, and boards laid the other way, would
+    come to; nothing else differs.
+    """
+    stocked = stocked_take_off(pooled, said, compared=compared)
     layouts = [each.layout for each in pooled.pool]
     turned: LengthPlans | None = None
-    boards = turned_boards(layouts)
+    boards = turned_boards(layouts) if compared else ()
     if boards:
         turned = _plans(problems(layouts, boards, said)).lengths
     parts = Planned(stocked.asked, stocked.plans.lengths, stocked.plans.sheets)
@@ -88,15 +94,17 @@ def materials_of(pooled: PooledTakeOff, said: StockSaid) -> PreparedMaterials:
     return PreparedMaterials(pooled, parts, listed, stocked.plans.solver)
 
 
-def stocked_take_off(pooled: PooledTakeOff, said: StockSaid) -> StockedTakeOff:
-    """A take-off with all its parts planned from stock; raises as the above."""
+def stocked_take_off(
+    pooled: PooledTakeOff, said: StockSaid, *, compared: bool = True
+) -> StockedTakeOff:
+    """A take-off with all its parts planned from stock; raises and compares as the above."""
     asked = problems([each.layout for each in pooled.pool], pooled.taken.parts, said)
-    return StockedTakeOff(pooled, asked, _plans(asked))
+    return StockedTakeOff(pooled, asked, _plans(asked, compared=compared))
 
 
-def _plans(asked: Asked) -> Plans:
+def _plans(asked: Asked, *, compared: bool = True) -> Plans:
     try:
-        return planned(asked.lengths, asked.sheets)
+        return planned(asked.lengths, asked.sheets, alone=compared)
     except SpecRefused as refused:
         raise SpecRefused(within_stock(refused.faults)) from None
 

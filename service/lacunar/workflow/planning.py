@@ -20,8 +20,15 @@ class Plans:
     solver: str
 
 
-def planned(lengths: LengthsAsked | None, sheets: SheetsAsked | None) -> Plans:
-    """Turn what is asked into plans. Errors: `SpecRefused` where there is too little stock."""
+def planned(
+    lengths: LengthsAsked | None, sheets: SheetsAsked | None, *, alone: bool = True
+) -> Plans:
+    """Turn what is asked into plans.
+
+    Parameters: `lengths`; `sheets`; `alone`, whether each length is planned by itself as well, to
+    be compared, which changes nothing of the plans. Errors: `SpecRefused` where there is too little
+    stock.
+    """
     # The solver costs a tenth of a second to load, which nothing else should wait for.
     from lacunar.takeoff.cutting.lengths import plan_lengths
     from lacunar.takeoff.cutting.sheets import plan_sheets
@@ -30,7 +37,7 @@ def planned(lengths: LengthsAsked | None, sheets: SheetsAsked | None) -> Plans:
     end = time.monotonic() + SECONDS
     guard = Guard(lambda: end - time.monotonic())
     return Plans(
-        None if lengths is None else plan_lengths(lengths, guard),
+        None if lengths is None else plan_lengths(lengths, guard, alone=alone),
         None if sheets is None else plan_sheets(sheets, guard),
         f"HiGHS {version('highspy')}",
     )

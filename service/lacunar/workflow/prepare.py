@@ -19,11 +19,15 @@ from lacunar.model.drawing import Paper
 
 @dataclass(frozen=True, slots=True)
 class Prepared:
-    """A ceiling set out, what was assumed for it, and the digest of its resolved spec."""
+    """A ceiling set out, what was assumed for it, and the digest of its resolved spec.
+
+    `take_off_assumptions` are those that a take-off alone goes by.
+    """
 
     layout: Layout
     assumptions: tuple[Assumption, ...]
     digest: str
+    take_off_assumptions: tuple[Assumption, ...] = ()
 
 
 def prepare(document: bytes, units: Units | None = None, paper: Paper | None = None) -> Prepared:
@@ -34,7 +38,12 @@ def prepare(document: bytes, units: Units | None = None, paper: Paper | None = N
     """
     resolution = drawn_on(told_in(resolve(read_spec(document)), units), paper)
     layout = lay_out(resolution.ceiling)
-    return Prepared(layout, resolution.assumptions, digest(resolution.ceiling))
+    return Prepared(
+        layout,
+        resolution.assumptions,
+        digest(resolution.ceiling),
+        resolution.take_off_assumptions,
+    )
 
 
 def told_in(resolution: Resolution, units: Units | None) -> Resolution:

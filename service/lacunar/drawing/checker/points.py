@@ -14,6 +14,8 @@ from lacunar.drawing.checker import (
     crossings,
     crown_frames,
     crown_lines,
+    cut_lists,
+    cutting_diagrams,
     directions,
     document,
     figure_forms,
@@ -46,6 +48,7 @@ from lacunar.drawing.checker import (
     wall_features,
 )
 from lacunar.drawing.checker.facts import read_facts
+from lacunar.drawing.checker.list_facts import read_lists
 from lacunar.drawing.checker.reading import NotASheet, read_sheet
 from lacunar.drawing.checker.records import Finding
 from lacunar.drawing.checker.subject import Subject
@@ -190,6 +193,25 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(24, "Long points are openings less their fit", crown_frames.long_points_fit),
         SetPoint(152, "The set lists every length of crown", crown_frames.lengths_listed),
     ),
+    "Z-601": (
+        SetPoint(50, "The cut list has each part, and as many of it", cut_lists.parts_listed),
+        SetPoint(53, "The cut list is the take-off's JSON", cut_lists.parts_as_taken_off),
+        SetPoint(54, "Parts that are the same have one mark", cut_lists.one_mark_each),
+    ),
+    "Z-602": (
+        SetPoint(25, "What is longer than its stock is joined", cut_lists.joints_told),
+        SetPoint(51, "What is drawn is the cut list", cutting_diagrams.pieces_as_listed),
+        SetPoint(51, "Pieces lie a saw cut apart on their stock", cutting_diagrams.pieces_clear),
+        SetPoint(160, "Sticks and sheets are to scale", cutting_diagrams.drawn_to_scale),
+        SetPoint(161, "What is drawn is what is bought", cutting_diagrams.stock_as_bought),
+        SetPoint(162, "Panels lie with the grain", cutting_diagrams.grain_as_asked),
+        SetPoint(163, "Why nothing is planned is told", cut_lists.refusal_told),
+    ),
+    "Z-603": (
+        SetPoint(52, "What is bought is enough", cut_lists.enough_bought),
+        SetPoint(53, "The material list is its JSON", cut_lists.lines_as_planned),
+        SetPoint(163, "Why nothing is planned is told", cut_lists.refusal_told),
+    ),
     "Z-701": (
         SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
         SetPoint(27, "Strips of poles are whole, at full size, as marked", poles.strips_as_marked),
@@ -203,19 +225,24 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
 
 
 def check_set(
-    svgs: Sequence[str], layout: Mapping[str, object], typeface: Typeface
+    svgs: Sequence[str],
+    layout: Mapping[str, object],
+    typeface: Typeface,
+    lists: Mapping[str, object] | None = None,
 ) -> tuple[Finding, ...]:
     """What is wrong with a set of sheets: with each by itself, and with all together.
 
-    Parameters: the SVG text of each sheet, the layout's JSON, and the widths of the letters.
-    Errors: `UnexpectedJson` where the layout's JSON is not one.
+    Parameters: the SVG text of each sheet, the layout's JSON, the widths of the letters, and where
+    sheets tell of parts and stock the JSON of the `take_off`, and of the `materials` or None.
+    Errors: `UnexpectedJson` where any JSON is not what it should be.
     """
     facts = read_facts(layout)
+    listed = None if lists is None else read_lists(lists, layout)
     findings: list[Finding] = []
     subjects: list[Subject] = []
     for svg in svgs:
         try:
-            subjects.append(Subject(read_sheet(svg, typeface), facts, typeface))
+            subjects.append(Subject(read_sheet(svg, typeface), facts, typeface, listed))
         except NotASheet as error:
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:

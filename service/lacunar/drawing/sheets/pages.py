@@ -6,6 +6,7 @@ from dataclasses import dataclass, field, replace
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
+from lacunar.drawing.lists import Lists
 from lacunar.drawing.paper import PaperSize, Scale, scales
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
@@ -43,7 +44,8 @@ class SheetSource:
     """What the pages of one drawing are composed from.
 
     A set is composed from its last sheet to its first: `references` are the named views of the
-    sheets after this one, `issued` these sheets in the order of the set.
+    sheets after this one, `issued` these sheets in the order of the set. `lists` is None where no
+    sheet that is issued asks for parts or stock.
     """
 
     layout: Layout
@@ -52,6 +54,7 @@ class SheetSource:
     typeface: Typeface
     references: Mapping[str, Reference] = field(default_factory=dict)
     issued: tuple[IssuedSheet, ...] = ()
+    lists: Lists | None = None
 
     @property
     def wording(self) -> SheetWording:

@@ -139,6 +139,9 @@ def _sheet_row(fields: TitleFields, top: float, width: float, typeface: Typeface
     ]
     for name, label, value, (left, right), height in cells:
         texts = [Text(Pt(left + PAD, top + 3.5), label, style.TEXT)]
+        if typeface.width(value, height, Face.SEMIBOLD) > right - left - 2 * PAD:
+            # The page of a long set is told in full, though not as large.
+            height = style.HEADING
         shown = fitted(value, right - left - 2 * PAD, height, typeface, Face.SEMIBOLD)
         if shown:
             # Letters may have tails: they must stay clear of the frame below.

@@ -13,6 +13,11 @@ WASTE = Rule(
     "amount + on_hand - need - left_over",
 )
 
+YIELD = Rule(
+    "yield: how much of what is bought or taken from offcuts goes into parts, in percent",
+    "100 * need / (amount + on_hand)",
+)
+
 Key = TypeVar("Key")
 
 _FEET = "count * length"
@@ -69,6 +74,22 @@ def wasted(
         on_hand=on_hand.value,
         need=need.value,
         left_over=left_over.value,
+    )
+
+
+def yields(need: NumberFigure, amount: NumberFigure, on_hand: NumberFigure) -> NumberFigure:
+    """How much of what is cut goes into parts, in percent.
+
+    >>> eight, ten = feet("need", {FOOT: 8}), feet("bought", {FOOT: 10})
+    >>> yields(eight, ten, nothing("from offcuts")).value
+    Fraction(80, 1)
+    """
+    gives = YIELD.approximates if need.approximate else YIELD.gives
+    return gives(
+        100 * need.value / (amount.value + on_hand.value),
+        need=need.value,
+        amount=amount.value,
+        on_hand=on_hand.value,
     )
 
 

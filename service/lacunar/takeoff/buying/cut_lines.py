@@ -10,7 +10,7 @@ from lacunar.measure.units import Units
 from lacunar.measure.writing import LengthStyle, write_length
 from lacunar.model.defaults import DEFAULTS
 from lacunar.model.stock import size_name
-from lacunar.takeoff.buying.amounts import feet, nothing, square_feet, tally, wasted
+from lacunar.takeoff.buying.amounts import feet, nothing, square_feet, tally, wasted, yields
 from lacunar.takeoff.buying.problems import Asked, CutFrom
 from lacunar.takeoff.cutting.plan_records import LengthPlans, MaterialPlan, StockTaken
 from lacunar.takeoff.cutting.sheet_records import SheetPlan, SheetPlans, SheetTaken
@@ -76,7 +76,7 @@ def _of_lengths(asked: Asked, cut_from: CutFrom, plan: MaterialPlan) -> Material
     )
     bought = tuple(_stick(row, asked.units) for row in sold)
     kind = LineKind.BOARD if material.kind is MaterialKind.BOARDS else LineKind.STICK
-    return _line(cut_from, kind, amounts, bought, _length_plan(plan))
+    return _line(cut_from, kind, amounts, bought, _length_plan(plan, amounts))
 
 
 def _of_sheets(cut_from: CutFrom, plan: SheetPlan, units: Units) -> MaterialLine:
@@ -95,7 +95,7 @@ def _of_sheets(cut_from: CutFrom, plan: SheetPlan, units: Units) -> MaterialLine
         kept=square_feet(KEPT, tally(((left.length, left.width), 1) for left in kept)),
     )
     bought = tuple(_sheet(row, units) for row in plan.taken)
-    return _line(cut_from, LineKind.SHEET, amounts, bought, _sheet_plan(plan))
+    return _line(cut_from, LineKind.SHEET, amounts, bought, _sheet_plan(plan, amounts))
 
 
 def _is_approximate(cut_from: CutFrom) -> bool:
@@ -159,7 +159,7 @@ def _sheet(row: SheetTaken, units: Units) -> Bought:
     return Bought(name, row.sheet, row.length, row.width, holds, row.quantity, row.cost)
 
 
-def _length_plan(plan: MaterialPlan) -> LinePlan:
+def _length_plan(plan: MaterialPlan, amounts: _Amounts) -> LinePlan:
     least: Length | None = plan.least_bought
     told = None if least is None else LEAST_FEET.gives(least / FOOT, least=least, foot=FOOT)
     return LinePlan(
@@ -168,11 +168,12 @@ def _length_plan(plan: MaterialPlan) -> LinePlan:
         least_amount=told,
         proven_best=plan.proven_best,
         proof=plan.proof,
+        yield_percent=yields(amounts.need, amounts.amount, amounts.on_hand),
         one_length=plan.one_length,
     )
 
 
-def _sheet_plan(plan: SheetPlan) -> LinePlan:
+def _sheet_plan(plan: SheetPlan, amounts: _Amounts) -> LinePlan:
     least = None if plan.least_area is None else Fraction(plan.least_area)
     return LinePlan(
         cost=plan.cost,
@@ -180,5 +181,6 @@ def _sheet_plan(plan: SheetPlan) -> LinePlan:
         least_amount=None if least is None else LEAST_AREA.gives(least, least=least),
         proven_best=plan.proven_best,
         proof=plan.proof,
+        yield_percent=yields(amounts.need, amounts.amount, amounts.on_hand),
         one_length=(),
     )
