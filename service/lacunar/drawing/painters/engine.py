@@ -29,6 +29,8 @@ def engine() -> Mapping[str, str]:
         "svgwrite": version("svgwrite"),
         "cairosvg": version("cairosvg"),
         "cairo": cairo,
+        "pypdfium2": version("pypdfium2"),
+        "ezdxf": version("ezdxf"),
         "text": "stock" if stock_text() else "whole",
         "font": FONT_DIGEST,
     }
