@@ -2,8 +2,7 @@
 
 Every page is the sheet's SVG, drawn by cairosvg on one surface of cairo, so the fonts are embedded
 once. The bytes depend on the sheets, the record and the versions `engine` names, on nothing else:
-the date is an input, never the clock. Cairo offers no way to state the document's language, so a
-PDF states none; a sheet's words are plain text in it all the same.
+the date is an input, never the clock. What cairo has no way to say is added by `pdf_catalog`.
 """
 
 from collections.abc import Sequence
@@ -22,6 +21,7 @@ from lacunar.drawing.painters.engine import (
     STOCK_TEXT_VARIABLE,
     stock_text,
 )
+from lacunar.drawing.painters.pdf_catalog import completed
 from lacunar.drawing.painters.svg import paint_svg
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
 from lacunar.drawing.typeface import Typeface
@@ -58,6 +58,8 @@ def paint_pdf(sheets: Sequence[Sheet], typeface: Typeface, record: PdfRecord) ->
     page_class = _page_class()
     target = BytesIO()
     surface = cairo.PDFSurface(target, 1, 1)
+    # Later versions pack the objects away that are completed below.
+    surface.restrict_to_version(cairo.PDF_VERSION_1_4)
     _set_properties(cairo, surface, record)
     for page, (sheet, document) in enumerate(zip(sheets, documents, strict=True), start=1):
         drawn = page_class(_tree(document), surface, _CSS_DPI)
@@ -66,7 +68,7 @@ def paint_pdf(sheets: Sequence[Sheet], typeface: Typeface, record: PdfRecord) ->
         surface.add_outline(cairo.PDF_OUTLINE_ROOT, _bookmark(sheet), link)
         drawn.context.show_page()
     surface.finish()
-    return target.getvalue()
+    return completed(target.getvalue())
 
 
 def _page_class() -> Any:
