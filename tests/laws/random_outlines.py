@@ -7,6 +7,7 @@ from typing import Any
 import shapely
 
 from lacunar.layout.records import Layout
+from tests.laws.random_specs import PLANS_AND_POLES
 
 Spec = dict[str, Any]
 Corner = tuple[float, float]
@@ -58,7 +59,7 @@ def random_outline(random: Random) -> Spec:
                 "end": random.choice(("half", "none", "full")),
             },
         },
-        "drawing": {"paper": "arch_d"},
+        "drawing": {"paper": "arch_d", "sheets": list(PLANS_AND_POLES)},
     }
     if random.random() < 0.6:
         spec["crown"] = {

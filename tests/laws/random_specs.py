@@ -29,6 +29,8 @@ INCH_STEPS = ("1/8", "1/16", "1/16", "1/32", "1/64")
 METRIC_STEPS = ("1 mm", "1 mm", "0.5 mm")
 INCH_PAPERS = ("letter", "tabloid", "ansi_c", "arch_c", "ansi_d", "arch_d")
 METRIC_PAPERS = ("a4", "a3", "a2", "a1")
+# Other sheets have laws of their own.
+PLANS_AND_POLES = ("Z-101", "Z-102", "Z-701")
 
 
 def random_specs(count: int, seed: int) -> Iterator[Spec]:
@@ -363,7 +365,7 @@ class _Draw:
         limits = (11, 24, 38) if self._metric else (10, 19, 25, 31, 41)
         fits = sum(feet > limit for limit in limits)
         size = min(max(0, fits + self._random.choice((0, 0, 0, 1, 1, 2))), len(papers) - 1)
-        drawing: Spec = {"paper": papers[size]}
+        drawing: Spec = {"paper": papers[size], "sheets": list(PLANS_AND_POLES)}
         if self._chance(0.5):
             drawing.update(revision="A", date="2026-03-02", status="For approval")
         if self._chance(0.1):

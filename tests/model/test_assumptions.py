@@ -58,6 +58,7 @@ def test_a_room_alone_gives_a_ceiling_and_the_list_of_all_that_was_assumed():
         "/units": "in",
         "/name": "Coffered ceiling",
         "/mark_to": "1/16",
+        "/drawing/sheets": "all",
         "/drawing/story_poles": "table",
         "/room/measured_to": "finish",
         "/room/headroom": inches(84),

@@ -1,15 +1,19 @@
 """The sheet set: every page composed, then counted, framed and titled.
 
 Pages are composed before anything is painted, and numbered last, so that "3 of 7" is always true.
+They are composed from the last sheet to the first: a sheet refers to those after it, which have
+more detail, and the cover lists them all.
 """
 
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Sheet, Text, walk
 from lacunar.drawing.paper import PAPER_SIZES, PaperSize, larger_papers
+from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
-from lacunar.drawing.sheets.pages import ROLL, FullSizePage, Page, SheetSource
+from lacunar.drawing.sheets.pages import ROLL, FullSizePage, IssuedSheet, Page, SheetSource
 from lacunar.drawing.sheets.placing import column_width, frame_box
 from lacunar.drawing.sheets.plan_sheet import plan_pages
 from lacunar.drawing.sheets.pole_sheets import page_foot, pole_sheets
@@ -20,15 +24,30 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Caution, Layout
 from lacunar.measure.units import Units
 from lacunar.model.ceiling import Ceiling
-from lacunar.model.drawing import Paper
+from lacunar.model.drawing import Paper, SheetNumber
 from lacunar.model.faults import Fault, SpecRefused
 
-PLAN_SHEET = "Z-101"
-PLAN_TITLE = "Reflected ceiling plan"
-LINES_SHEET = "Z-102"
-LINES_TITLE = "Setting out"
-POLE_SHEET = "Z-701"
-POLE_TITLE = "Story poles"
+AnyPage = Page | FullSizePage
+
+
+@dataclass(frozen=True, slots=True)
+class SheetOfSet:
+    """A sheet that a set can have: its number, its title, and what composes its pages.
+
+    There are no pages where a ceiling has nothing to show on it.
+    """
+
+    number: SheetNumber
+    title: str
+    pages: Callable[[SheetSource], tuple[AnyPage, ...]]
+
+
+SHEETS = (
+    SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages),
+    SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages),
+    SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets),
+)
+"""All sheets in the order of the set."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,10 +75,11 @@ class SheetSet:
 
 
 def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
-    """A layout as composed sheets on the paper its spec names.
+    """A layout as composed sheets on the paper its spec names, those that it names.
 
     Parameters: `digest` of the resolved spec, printed on every sheet; `typeface`, the widths text
-    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do.
+    is measured by. Errors: `SpecRefused` where the paper is too small, naming one that would do, or
+    where none of the sheets named has anything to show.
     """
     paper = layout.ceiling.drawing.paper
     try:
@@ -67,6 +87,8 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     except PaperTooSmall as error:
         fault = _too_small(layout, digest, typeface, str(error))
         raise SpecRefused([fault]) from None
+    if not pages:
+        raise SpecRefused([_nothing_to_show(layout)])
     size = PAPER_SIZES[paper]
     total = len(pages)
     counted = [counted_page(page, number, total) for number, page in enumerate(pages, start=1)]
@@ -86,17 +108,44 @@ def compose(layout: Layout, digest: str, typeface: Typeface) -> SheetSet:
     return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
-def _pages(
-    layout: Layout, digest: str, typeface: Typeface, paper: Paper
-) -> tuple[Page | FullSizePage, ...]:
+def _pages(layout: Layout, digest: str, typeface: Typeface, paper: Paper) -> tuple[AnyPage, ...]:
+    """The pages of all sheets that are issued, composed from the last to the first."""
     fields = title_fields(layout.ceiling, digest, PAPER_SIZES[paper])
-    plan = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
-    of_lines = replace(fields, drawing=LINES_TITLE, sheet=LINES_SHEET)
-    of_poles = replace(fields, drawing=POLE_TITLE, sheet=POLE_SHEET)
-    return (
-        *plan_pages(plan),
-        *setting_out_pages(replace(plan, fields=of_lines)),
-        *pole_sheets(replace(plan, fields=of_poles)),
+    source = SheetSource(layout, PAPER_SIZES[paper], fields, typeface)
+    pages: tuple[AnyPage, ...] = ()
+    for sheet in reversed(SHEETS):
+        if sheet.number not in layout.ceiling.drawing.sheets:
+            continue
+        titled = replace(fields, drawing=sheet.title, sheet=sheet.number.value)
+        own = sheet.pages(replace(source, fields=titled))
+        pages = (*own, *pages)
+        source = replace(
+            source,
+            references={**{each.name: each for each in _references(own)}, **source.references},
+            issued=(*_issued(own), *source.issued),
+        )
+    return pages
+
+
+def _references(pages: Sequence[AnyPage]) -> Iterator[Reference]:
+    """Where the named views of pages stand."""
+    for page in pages:
+        for view in page.views if isinstance(page, Page) else ():
+            yield Reference(view.name, view.number, page.fields.sheet)
+
+
+def _issued(pages: Sequence[AnyPage]) -> Iterator[IssuedSheet]:
+    for page in pages:
+        yield IssuedSheet(page.fields.sheet, page.fields.drawing, page.fields.scale)
+
+
+def _nothing_to_show(layout: Layout) -> Fault:
+    return Fault(
+        code="no_sheets",
+        pointer="/drawing/sheets",
+        message="This ceiling has nothing to show on the sheets that are named.",
+        remedy="Name others too, like Z-101, or leave this out for all of them.",
+        figures={"sheets": ", ".join(layout.ceiling.drawing.sheets)},
     )
 
 
@@ -130,12 +179,12 @@ def _too_small(layout: Layout, digest: str, typeface: Typeface, obstacle: str) -
 
 
 def title_fields(ceiling: Ceiling, digest: str, size: PaperSize) -> TitleFields:
-    """What the title block says of a ceiling; scale and page are filled in by page."""
+    """What the title block says of a ceiling; title, sheet, scale and page are filled in later."""
     drawing = ceiling.drawing
     return TitleFields(
         owner=drawing.owner,
         ceiling=ceiling.name,
-        drawing=PLAN_TITLE,
+        drawing="",
         number=drawing.number,
         date=drawing.date,
         status=drawing.status,
@@ -146,12 +195,12 @@ def title_fields(ceiling: Ceiling, digest: str, size: PaperSize) -> TitleFields:
         units="ft-in" if ceiling.units is Units.INCH else "mm",
         digest=digest[:12],
         revision=drawing.revision,
-        sheet=PLAN_SHEET,
+        sheet="",
         page="",
     )
 
 
-def counted_page(page: Page | FullSizePage, number: int, total: int) -> Page | FullSizePage:
+def counted_page(page: AnyPage, number: int, total: int) -> AnyPage:
     """The page with which of how many it is."""
     return replace(page, fields=replace(page.fields, page=f"{number} / {total}"))
 
@@ -165,14 +214,12 @@ class SheetOf:
     words: str
 
 
-def _sheet_of(layout: Layout, digest: str, page: Page | FullSizePage) -> SheetOf:
+def _sheet_of(layout: Layout, digest: str, page: AnyPage) -> SheetOf:
     words = _description(layout, page.fields.drawing, SheetWording.of(layout.ceiling))
     return SheetOf(layout.ceiling, digest, words)
 
 
-def finished_sheet(
-    page: Page | FullSizePage, size: PaperSize, typeface: Typeface, of: SheetOf
-) -> Sheet:
+def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: SheetOf) -> Sheet:
     """A page as a finished sheet: with frame and title block, or with a line at its foot."""
     wording = SheetWording.of(of.ceiling)
     width, height, paper = size.width, size.height, size.paper.value

@@ -81,8 +81,11 @@ def ceiling_to_json(ceiling: Ceiling) -> Json:
             longest_sheet=ceiling.stock.longest_sheet,
         ),
         "drawing": {
-            field.name: str(getattr(ceiling.drawing, field.name))
-            for field in fields(ceiling.drawing)
+            **{
+                field.name: str(getattr(ceiling.drawing, field.name))
+                for field in fields(ceiling.drawing)
+            },
+            "sheets": [str(number) for number in ceiling.drawing.sheets],
         },
     }
 

@@ -16,6 +16,7 @@ from lacunar.exchange.survey_json import surveyed
 from lacunar.exchange.take_off_section import take_off_spec
 from lacunar.measure.units import Units
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
+from lacunar.model.drawing import SheetNumber
 from lacunar.model.faults import Fault, SpecRefused
 from lacunar.model.look import LookSpec
 from lacunar.model.moulding import CrownSpec, FlatMouldingSpec
@@ -138,7 +139,7 @@ def _ceiling(parts: Parts) -> CeilingSpec:
         panel=_panel(parts["panel"]) if "panel" in parts else None,
         fixing=_fixing(parts["fixing"]) if "fixing" in parts else None,
         stock=StockSpec(**parts.get("stock", {})),
-        drawing=DrawingSpec(**parts.get("drawing", {})),
+        drawing=_drawing(parts.get("drawing", {})),
         crown=CrownSpec(**parts["crown"]) if "crown" in parts else None,
         flat_mouldings=tuple(FlatMouldingSpec(**each) for each in parts.get("flat_mouldings", ())),
         measured_openings=(
@@ -231,3 +232,12 @@ def _measured_coffer(parts: Parts) -> MeasuredCofferSpec:
         cut_diagonals=tuple(diagonal_read(each) for each in parts.get("cut_diagonals", ())),
         **parts.get("diagonals", {}),
     )
+
+
+def _drawing(parts: Parts) -> DrawingSpec:
+    plain = {name: value for name, value in parts.items() if name != "sheets"}
+    if "sheets" not in parts:
+        return DrawingSpec(**plain)
+    # What could not be read stands in the list as an empty object.
+    readable = tuple(number for number in parts["sheets"] if isinstance(number, SheetNumber))
+    return DrawingSpec(sheets=readable, **plain)

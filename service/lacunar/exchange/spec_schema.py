@@ -2,6 +2,7 @@
 
 from lacunar.exchange import fields, panel_fields, shaped_fields
 from lacunar.exchange.column_schema import COLUMNS
+from lacunar.exchange.drawing_schema import DrawingSchema
 from lacunar.exchange.item_schema import ItemSchema, WallFeatureSchema
 from lacunar.exchange.opening_schema import MeasuredOpeningsSchema
 from lacunar.exchange.outline_schema import OutlineSchema
@@ -12,7 +13,6 @@ from lacunar.measure.units import Units
 from lacunar.model import limits
 from lacunar.model.beams import BottomJoint, Depth, FamilyProfile, Through
 from lacunar.model.boards import BoardName, BoardRun, BoardSpecies, CenteredOn, Cut, Fastening
-from lacunar.model.drawing import Paper, StoryPoles
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity
@@ -357,20 +357,6 @@ class StockSchema(SpecSchema):
     kerf = fields.Distance("Width of the saw's cut.")
     longest_board = fields.Distance("The longest board that beams are made of.")
     longest_sheet = fields.Distance("The longest strip from a sheet that beams are made of.")
-
-
-class DrawingSchema(SpecSchema):
-    """Paper, and the fields of the title block."""
-
-    paper = fields.OneOf("The paper all sheets are laid out on.", Paper)
-    story_poles = fields.OneOf("Story poles: a table alone, or at full size too.", StoryPoles)
-    number = fields.Text("Document number.", limits.DOCUMENT_NUMBER)
-    revision = fields.Text("Revision index.", limits.REVISION)
-    date = fields.IsoDate("Date of issue, like 2026-03-02.")
-    status = fields.Text("Document status.", limits.STATUS)
-    owner = fields.Text("Legal owner.", limits.PERSON)
-    creator = fields.Text("Who drew it.", limits.PERSON)
-    approver = fields.Text("Who approved it.", limits.PERSON)
 
 
 class CeilingSchema(SpecSchema):

@@ -9,7 +9,7 @@ from lacunar.model.beam_assumptions import BeamSurroundings, decide_beams
 from lacunar.model.ceiling import Assumption, Ceiling
 from lacunar.model.column_assumptions import decide_columns
 from lacunar.model.defaults import DEFAULTS, NAME, REVISION, Defaults
-from lacunar.model.drawing import Drawing, StoryPoles
+from lacunar.model.drawing import Drawing, SheetNumber, StoryPoles
 from lacunar.model.fixing_assumptions import FixingSurroundings, decide_fixing, decide_joists
 from lacunar.model.grid import (
     CoffersInAll,
@@ -269,9 +269,13 @@ def _drawing(drawing: DrawingSpec, usual: Defaults, assuming: Assuming) -> Drawi
     texts = {
         field.name: getattr(drawing, field.name) or ""
         for field in fields(DrawingSpec)
-        if field.name not in ("paper", "story_poles", "revision")
+        if field.name not in ("paper", "sheets", "story_poles", "revision")
     }
+    if drawing.sheets is None:
+        assuming.note("/drawing/sheets", "all", "every sheet that has something to show")
+    chosen = set(SheetNumber) if drawing.sheets is None else set(drawing.sheets)
     return Drawing(
+        sheets=tuple(number for number in SheetNumber if number in chosen),
         paper=assuming.settle(
             drawing.paper, "/drawing/paper", usual.paper, "a sheet any office can print"
         ),

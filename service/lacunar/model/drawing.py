@@ -31,14 +31,43 @@ class StoryPoles(StrEnum):
     TILES = "tiles"
 
 
+class SheetNumber(StrEnum):
+    """The drawings a set can have, in their order: Z for shop drawings, then the kind of sheet.
+
+    The numbering is that of the US National CAD Standard: 0 general, 1 plans, 2 elevations, 3
+    sections, 5 details, 6 schedules, 9 pictorials; 7 is free for a user's own kinds, here those at
+    full size. From memory of the standard.
+    """
+
+    COVER = "Z-001"
+    PLAN = "Z-101"
+    SETTING_OUT = "Z-102"
+    BACKING = "Z-103"
+    PANELS = "Z-104"
+    ELEVATIONS = "Z-201"
+    SECTIONS = "Z-301"
+    PROFILES = "Z-501"
+    CROSSINGS = "Z-502"
+    CROWN = "Z-503"
+    CUT_LIST = "Z-601"
+    CUTTING = "Z-602"
+    MATERIALS = "Z-603"
+    STORY_POLES = "Z-701"
+    MOCK_UP = "Z-702"
+    EXPLODED = "Z-901"
+
+
 @dataclass(frozen=True, slots=True)
 class Drawing:
     """What is printed on and what the title block says. Empty text is left blank on the sheet.
 
-    `date` is the date of issue (ISO 8601, an input: the clock is never read).
+    `sheets` are the drawings to be issued, in the order of the set; one that has nothing to show of
+    a ceiling is left out. `date` is the date of issue (ISO 8601, an input: the clock is never
+    read).
     """
 
     paper: Paper
+    sheets: tuple[SheetNumber, ...]
     story_poles: StoryPoles
     number: str
     revision: str

@@ -343,6 +343,11 @@ _QUERIES = {
 }
 
 _SHEETS = {
+    "no_sheets": FaultMeaning(
+        "No sheets",
+        "Sheets are to be chosen and none is, or this ceiling has nothing to show on those chosen.",
+        "Name at least one that the ceiling has, or leave the choice out for all of them.",
+    ),
     "paper_too_small": FaultMeaning(
         "Paper too small",
         "The plan does not fit the paper at any standard scale with legible figures.",

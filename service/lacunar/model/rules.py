@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from lacunar.measure.length import Length
 from lacunar.model.beam_rules import BEAM_RULES
 from lacunar.model.column_rules import COLUMN_RULES
+from lacunar.model.drawing_rules import DRAWING_RULES
 from lacunar.model.faults import Fault
 from lacunar.model.fixing_rules import FIXING_RULES
 from lacunar.model.grid_rules import GRID_RULES
@@ -62,6 +63,7 @@ RULES: tuple[Rule, ...] = (
     *ITEM_RULES,
     *OPENING_RULES,
     *TAKE_OFF_RULES,
+    *DRAWING_RULES,
 )
 
 

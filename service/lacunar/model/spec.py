@@ -22,7 +22,7 @@ from lacunar.model.boards import (
 )
 from lacunar.model.ceiling_items import ItemSpec, WallFeatureSpec
 from lacunar.model.columns import ColumnSpec
-from lacunar.model.drawing import Paper, StoryPoles
+from lacunar.model.drawing import Paper, SheetNumber, StoryPoles
 from lacunar.model.fasteners import FastenerKind
 from lacunar.model.fixing import BetweenJoists, Service
 from lacunar.model.grid import Parity, WallCondition
@@ -247,6 +247,7 @@ class DrawingSpec:
     """Paper and title-block fields; see `model.drawing.Drawing`."""
 
     paper: Paper | None = None
+    sheets: tuple[SheetNumber, ...] | None = None
     story_poles: StoryPoles | None = None
     number: str | None = None
     revision: str | None = None

@@ -121,7 +121,7 @@ def _record(prepared: Prepared) -> PdfRecord:
     """What the PDF says about itself; its date is the drawing's date of issue, never the clock."""
     ceiling = prepared.layout.ceiling
     return PdfRecord(
-        title=f"{ceiling.name}: coffered ceiling, set of drawings",
+        title=f"{ceiling.name}: shop drawings",
         author=ceiling.drawing.owner,
         subject=f"Shop drawing, input digest {prepared.digest}",
         date=ceiling.drawing.date,

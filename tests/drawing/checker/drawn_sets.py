@@ -1,6 +1,7 @@
 """Whole sets of sheets to be spoiled: a spec drawn, and the JSON they are held against."""
 
 import json
+from collections.abc import Sequence
 from typing import Any
 
 from lacunar.drawing.checker import check_set
@@ -12,12 +13,16 @@ from lacunar.workflow.prepare import layout_answer, prepare
 Drawn = tuple[list[str], dict[str, Any]]
 
 
-def drawn_set(spec: dict[str, Any]) -> Drawn:
-    """The SVG of every sheet of a spec, and the layout's JSON."""
-    prepared = prepare(json.dumps(spec).encode())
+PLANS_AND_POLES = ["Z-101", "Z-102", "Z-701"]
+
+
+def drawn_set(spec: dict[str, Any], sheets: Sequence[str] = PLANS_AND_POLES) -> Drawn:
+    """The SVG of sheets of a spec, and the layout's JSON."""
+    drawing = {"sheets": list(sheets), **spec.get("drawing", {})}
+    prepared = prepare(json.dumps({**spec, "drawing": drawing}).encode())
     typeface = load_typeface()
-    sheets = compose(prepared.layout, prepared.digest, typeface).sheets
-    svgs = [paint_svg(sheet, typeface, fonts=None) for sheet in sheets]
+    composed = compose(prepared.layout, prepared.digest, typeface).sheets
+    svgs = [paint_svg(sheet, typeface, fonts=None) for sheet in composed]
     return svgs, dict(layout_answer(prepared, trace=False))
 
 

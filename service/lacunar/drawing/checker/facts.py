@@ -102,7 +102,7 @@ class LayoutFacts:
     `seen` are the coffers with crown in them; `step` is what marks are rounded to; `digest` is that
     of the input, empty where not told; `direction` the run that boards or grain lie along, empty
     where neither does; `title` what title blocks must say, by field; `joists` None where none are
-    known.
+    known; `issued` the numbers of the sheets the set is to have.
     """
 
     step_text: str
@@ -126,6 +126,7 @@ class LayoutFacts:
     followed: FollowedFacts | None = None
     outline_facts: OutlineFacts | None = None
     crown_reach: Fraction = Fraction(0)
+    issued: tuple[str, ...] = ()
 
     @property
     def angled_beams(self) -> tuple[BeamFacts, ...]:
@@ -233,6 +234,7 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         followed=read_followed(root),
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
+        issued=_issued(ceiling),
     )
 
 
@@ -342,3 +344,10 @@ def _seen(mouldings: Node) -> Iterator[SeenFacts]:
 def _mark(node: Node) -> MarkFacts:
     exact, mark = node["exact"].length, node["mark"].length
     return MarkFacts(node["kind"].text, node["of"].text, node["side"].text, mark, exact)
+
+
+def _issued(ceiling: Node) -> tuple[str, ...]:
+    """The numbers of the sheets the set is to have; none where a layout comes without its spec."""
+    if not ceiling.has("drawing"):
+        return ()
+    return tuple(number.text for number in ceiling["drawing"]["sheets"])

@@ -56,6 +56,7 @@ class SetPoint:
 
 
 UNREADABLE = 61
+EVERY_SET = ""
 
 POINTS = (
     Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
@@ -99,21 +100,28 @@ POINTS = (
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
-SET_POINTS = (
-    SetPoint(4, "Every field of the title block is there, as put in", title_blocks.fields_filled),
-    SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
-    SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
-    SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
-    SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
-    SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
-    SetPoint(76, "The set lists and explains every wall feature", wall_features.features_listed),
-    SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
-    SetPoint(85, "The set lists coffers that follow the walls", crooked_rooms.coffer_sizes_listed),
-    SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
-    SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
-    SetPoint(27, "Strips of poles are whole, at full size and as marked", poles.strips_as_marked),
-    SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
-)
+SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
+    EVERY_SET: (
+        SetPoint(4, "Every field of the title block is as put in", title_blocks.fields_filled),
+    ),
+    "Z-101": (
+        SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
+        SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
+        SetPoint(12, "The set's tables list every face and center", tables.every_face_listed),
+        SetPoint(12, "The set has one plan, with its strings", tables.plan_in_set),
+        SetPoint(75, "The set lists and explains every ceiling item", items.items_listed),
+        SetPoint(76, "The set lists every wall feature", wall_features.features_listed),
+        SetPoint(83, "The set lists strips, survey and both ways", crooked_rooms.survey_listed),
+        SetPoint(85, "The set lists coffers along the walls", crooked_rooms.coffer_sizes_listed),
+        SetPoint(92, "The set lists walls, cut coffers and columns", odd_rooms.odd_rooms_listed),
+        SetPoint(74, "The set lists every opening as measured", openings_table.openings_listed),
+    ),
+    "Z-701": (
+        SetPoint(26, "Tables of poles list what is marked", poles.tables_as_marked),
+        SetPoint(27, "Strips of poles are whole, at full size, as marked", poles.strips_as_marked),
+    ),
+}
+"""Points by the sheet that a set must have for them to hold."""
 
 
 def check_set(
@@ -134,7 +142,9 @@ def check_set(
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:
         findings.extend(check_sheet(subject))
-    for point in SET_POINTS if subjects else ():
+    # A layout without its spec does not tell which sheets it is drawn on: then on all.
+    held = (EVERY_SET, *facts.issued) if facts.issued else tuple(SET_POINTS)
+    for point in (point for sheet in held if subjects for point in SET_POINTS.get(sheet, ())):
         findings.extend(point.check(subjects))
     return tuple(findings)
 

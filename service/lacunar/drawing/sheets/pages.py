@@ -1,12 +1,13 @@
 """Pages before they are counted: what they are composed from, and pages of tables and lists."""
 
-from collections.abc import Sequence
-from dataclasses import dataclass, replace
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field, replace
 
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.paper import PaperSize
+from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -29,18 +30,41 @@ ROLL = "roll"
 
 
 @dataclass(frozen=True, slots=True)
+class IssuedSheet:
+    """A sheet that is issued, as an index lists it: its number, title and scale."""
+
+    number: str
+    title: str
+    scale: str
+
+
+@dataclass(frozen=True, slots=True)
 class SheetSource:
-    """What the pages of one drawing are composed from."""
+    """What the pages of one drawing are composed from.
+
+    A set is composed from its last sheet to its first: `references` are the named views of the
+    sheets after this one, `issued` these sheets in the order of the set.
+    """
 
     layout: Layout
     size: PaperSize
     fields: TitleFields
     typeface: Typeface
+    references: Mapping[str, Reference] = field(default_factory=dict)
+    issued: tuple[IssuedSheet, ...] = ()
 
     @property
     def wording(self) -> SheetWording:
         """How lengths are written on them."""
         return SheetWording.of(self.layout.ceiling)
+
+
+@dataclass(frozen=True, slots=True)
+class NamedView:
+    """A view that other sheets refer to: its name among all of a set, its number on its sheet."""
+
+    name: str
+    number: int
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,6 +74,7 @@ class Page:
     fields: TitleFields
     children: tuple[Element, ...]
     title_at: tuple[float, float]
+    views: tuple[NamedView, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)
