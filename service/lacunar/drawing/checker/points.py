@@ -8,12 +8,14 @@ from dataclasses import dataclass
 
 from lacunar.drawing.checker import (
     columns,
+    contrast,
     crooked_rooms,
     crown_lines,
     directions,
     document,
     figures,
     geometry,
+    identities,
     items,
     joists,
     labels,
@@ -22,6 +24,7 @@ from lacunar.drawing.checker import (
     legibility,
     odd_rooms,
     openings_table,
+    origin,
     placement,
     poles,
     scales,
@@ -82,6 +85,7 @@ POINTS = (
     Point(40, "Text is read from the bottom or the right", legibility.texts_upright_or_turned),
     Point(41, "Leaders cross neither leaders nor dimension lines", leaders.leaders_apart),
     Point(43, "Lines and letters are black", legibility.ink_is_black),
+    Point(43, "Areas are gray, and light enough for lines", contrast.areas_in_light_grays),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
     Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
@@ -97,6 +101,9 @@ POINTS = (
     Point(11, "Running dimensions are the marks at both ends", setting_out.running_as_marked),
     Point(17, "Diagonals and right angle are true", setting_out.checks_add_up),
     Point(93, "Lines to be snapped go through their marks", setting_out.lines_as_marked),
+    Point(62, "Ids and labels are those of the layout", identities.ids_as_in_layout),
+    Point(170, "Sizes stated in data are those of the layout", identities.sizes_as_in_layout),
+    Point(66, "The file gives nothing away and loads nothing", origin.nothing_given_away),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 
