@@ -1,0 +1,51 @@
+"""Sheets as pixels, and pictures of how two of them differ."""
+
+import io
+from pathlib import Path
+
+import PIL.Image
+import PIL.ImageChops
+import pypdfium2
+from cairosvg.parser import Tree
+
+from lacunar.drawing.painters.cairo_letters import lettering_cairo
+from lacunar.drawing.painters.cairo_pages import WholeTextPage
+from lacunar.drawing.typeface import Typeface
+
+DPI = 96
+FAINT = 32
+"""Grays that are less apart than this are the same: edges of letters shimmer."""
+
+
+def of_pdf(pdf: bytes) -> PIL.Image.Image:
+    """The first page of a PDF in grays."""
+    page = pypdfium2.PdfDocument(pdf)[0]
+    picture: PIL.Image.Image = page.render(scale=DPI / 72, grayscale=True).to_pil()
+    return picture.copy()
+
+
+def of_svg(svg: str, typeface: Typeface) -> PIL.Image.Image:
+    """An SVG as it stands in its file, in grays."""
+    cairo = lettering_cairo(typeface)
+    target = io.BytesIO()
+    surface = cairo.PDFSurface(target, 1, 1)
+    WholeTextPage(Tree(bytestring=svg.encode()), surface, DPI).context.show_page()
+    surface.finish()
+    return of_pdf(target.getvalue())
+
+
+def pixels_apart(one: PIL.Image.Image, other: PIL.Image.Image) -> int:
+    """How many pixels of two pictures of one size differ; all of them where sizes do."""
+    if one.size != other.size:
+        return one.width * one.height
+    return sum(PIL.ImageChops.difference(one, other).histogram()[FAINT + 1 :])
+
+
+def write_difference(old: PIL.Image.Image, new: PIL.Image.Image, path: Path) -> None:
+    """Write a picture of both: black what is in both, red what is gone, blue what is new."""
+    size = max(old.width, new.width), max(old.height, new.height)
+    before, after = (PIL.Image.new("L", size, 255) for _ in "ab")
+    before.paste(old)
+    after.paste(new)
+    both = PIL.ImageChops.darker(before, after)
+    PIL.Image.merge("RGB", (after, both, before)).save(path)
