@@ -2,14 +2,14 @@
 
 import io
 from pathlib import Path
+from xml.etree import ElementTree
 
 import PIL.Image
 import PIL.ImageChops
 import pypdfium2
-from cairosvg.parser import Tree
 
 from lacunar.drawing.painters.cairo_letters import lettering_cairo
-from lacunar.drawing.painters.cairo_pages import WholeTextPage
+from lacunar.drawing.painters.cairo_pages import PlainPage
 from lacunar.drawing.typeface import Typeface
 
 DPI = 96
@@ -29,9 +29,17 @@ def of_svg(svg: str, typeface: Typeface) -> PIL.Image.Image:
     cairo = lettering_cairo(typeface)
     target = io.BytesIO()
     surface = cairo.PDFSurface(target, 1, 1)
-    WholeTextPage(Tree(bytestring=svg.encode()), surface, DPI).context.show_page()
+    PlainPage(_plain(ElementTree.fromstring(svg)), surface, DPI).context.show_page()
     surface.finish()
     return of_pdf(target.getvalue())
+
+
+def _plain(root: ElementTree.Element) -> ElementTree.Element:
+    """The elements as the painter makes them: named without the namespace they are in."""
+    for element in root.iter():
+        element.tag = element.tag.rpartition("}")[2]
+    root.set("xmlns", "http://www.w3.org/2000/svg")
+    return root
 
 
 def pixels_apart(one: PIL.Image.Image, other: PIL.Image.Image) -> int:
