@@ -1,7 +1,7 @@
 """Measures what it takes to draw: time and bytes of a sheet and of a set, beside a floor.
 
 python -m tests.bench.drawing_sheets                the examples named below
-python -m tests.bench.drawing_sheets 500            also so many sets in a row, and memory
+python -m tests.bench.drawing_sheets 500            memory, while so many sets are drawn in a row
 
 The floor is the same elements drawn straight with cairo, without an SVG between: what no painter
 that goes by SVG can be below. All figures are CPU seconds of one process on one core, the least of
@@ -199,13 +199,14 @@ def endure(count: int) -> None:
 
 def main() -> None:
     """Measure and tell."""
+    if sys.argv[1:]:
+        endure(int(sys.argv[1]))
+        return
     prepared = prepare((CEILINGS / f"{TIMED[0]}.json").read_bytes())
     _, typeface = compose_sheets(prepared)
     cairo = lettering_cairo(typeface)
     for name in TIMED:
         measure(name, cairo)
-    for count in map(int, sys.argv[1:]):
-        endure(count)
 
 
 if __name__ == "__main__":

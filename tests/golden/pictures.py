@@ -17,11 +17,11 @@ FAINT = 32
 """Grays that are less apart than this are the same: edges of letters shimmer."""
 
 
-def of_pdf(pdf: bytes) -> PIL.Image.Image:
-    """The first page of a PDF in grays."""
+def of_pdf(pdf: bytes, finer: int = 1) -> PIL.Image.Image:
+    """The first page of a PDF in grays, each pixel the mean of so many times finer ones."""
     page = pypdfium2.PdfDocument(pdf)[0]
-    picture: PIL.Image.Image = page.render(scale=DPI / 72, grayscale=True).to_pil()
-    return picture.copy()
+    picture: PIL.Image.Image = page.render(scale=finer * DPI / 72, grayscale=True).to_pil()
+    return picture.reduce(finer)
 
 
 def of_svg(svg: str, typeface: Typeface) -> PIL.Image.Image:

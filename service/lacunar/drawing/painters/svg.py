@@ -32,7 +32,8 @@ from lacunar.drawing.typeface import Typeface
 
 _FILLS = {Fill.NONE: "none", Fill.WHITE: "#ffffff", Fill.TINT: "#ececec", Fill.BLACK: "#000000"}
 _INK = "#000000"
-_UNSHAPED = "svg{font-kerning:none;font-variant-ligatures:none}"
+_UNSHAPED = "svg{font-kerning:none;font-variant-ligatures:none;text-rendering:geometricPrecision}"
+"""Letters stand where the sheet was measured to have them: browsers would pair, join and round."""
 _SHORTEST_POLYLINE = 2
 
 
