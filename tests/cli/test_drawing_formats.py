@@ -1,12 +1,14 @@
 """`lacunar draw` in formats other than the usual two."""
 
 import io
+import json
 import subprocess
 import sys
 from pathlib import Path
 
 import ezdxf
 import PIL.Image
+import pypdfium2
 import pytest
 
 from tests.cli.command import lacunar
@@ -66,3 +68,19 @@ def test_what_is_not_painted_is_not_loaded(tmp_path):
             [*command, "--quiet", "--dpi", "20", *asked], capture_output=True, text=True, check=True
         )
         assert done.stderr.splitlines()[-1] == loaded
+
+
+def test_a_pdf_names_the_set_and_labels_its_pages_by_their_sheets(tmp_path):
+    assert lacunar("draw", MUSIC_ROOM, "--out", tmp_path, "--quiet").code == 0
+    document = pypdfium2.PdfDocument(tmp_path / "music_room.pdf")
+    name = json.loads(MUSIC_ROOM.read_text())["name"]
+    title = document.get_metadata_value("Title")
+    assert title.startswith(name)
+    # A set of plans, tables and poles is none of them alone.
+    assert "plan" not in title.removeprefix(name)
+    labels = [document.get_page_label(page) for page in range(len(document))]
+    svgs = {path.stem.removeprefix("music_room-") for path in tmp_path.glob("*.svg")}
+    assert set(labels) == svgs
+    assert len(labels) == len(svgs)
+    marked = [mark.get_title().split()[0] for mark in document.get_toc()]
+    assert marked == labels
