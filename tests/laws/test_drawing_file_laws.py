@@ -22,7 +22,7 @@ from tests.laws.random_surveys import random_surveys
 SEED = 6
 EACH = 3
 MOST_OFF = 1e-6
-PLANS = ("Z-101", "Z-102")
+PLANS = ("Z-101",)
 
 
 @cache
@@ -34,13 +34,12 @@ def _drawn() -> Iterator[tuple[Sheet, Typeface]]:
     """The plans of rooms square, crooked and odd, of those that can be drawn."""
     for specs in (random_specs, random_surveys, random_outlines):
         for spec in specs(EACH, SEED):
+            asked = {**spec, "drawing": {**spec.get("drawing", {}), "sheets": PLANS}}
             try:
-                sheet_set, typeface = compose_sheets(prepare(json.dumps(spec).encode()))
+                sheet_set, typeface = compose_sheets(prepare(json.dumps(asked).encode()))
             except SpecRefused:
                 continue
-            for sheet in sheet_set.sheets:
-                if sheet.id in PLANS:
-                    yield sheet, typeface
+            yield from ((sheet, typeface) for sheet in sheet_set.sheets)
 
 
 @cache
