@@ -2,16 +2,21 @@
 
 import ctypes
 import re
+from pathlib import Path
 
 import pypdfium2
 import pypdfium2.raw as pdfium
 import pytest
 
+from lacunar.drawing.elements import Text, walk
 from lacunar.drawing.painters.pdf import PdfRecord, paint_pdf
 from lacunar.drawing.painters.pdf_catalog import completed
 from lacunar.drawing.typeface import Typeface
+from lacunar.workflow.draw import compose_sheets, painted_pdf
+from lacunar.workflow.prepare import prepare
 from tests.drawing.painters.sample_sheets import sample_sheet
 
+CEILINGS = Path(__file__).parents[3] / "examples" / "ceilings"
 RECORD = PdfRecord("Music room: coffered ceiling", "Owner & Co", "", date="2026-03-02")
 
 
@@ -84,6 +89,21 @@ def test_each_page_has_one_box_and_it_is_the_paper(pdf: bytes) -> None:
     sizes = [page.get_size() for page in pypdfium2.PdfDocument(pdf)]
     # 841 x 594 mm are 2383.937 x 1683.780 points of 1/72 in.
     assert sizes[1] == pytest.approx((2383.937, 1683.780), abs=0.001)
+
+
+@pytest.mark.parametrize("ceiling", ["music_room", "sommerhaus"])
+def test_every_text_of_a_set_can_be_found_in_its_pdf(ceiling: str) -> None:
+    """PDFium hands out every kind of space as the plain one."""
+    prepared = prepare((CEILINGS / f"{ceiling}.json").read_bytes())
+    sheet_set, letters = compose_sheets(prepared)
+    document = pypdfium2.PdfDocument(painted_pdf(prepared, sheet_set.sheets, letters))
+    count = 0
+    for page, sheet in zip(document, sheet_set.sheets, strict=True):
+        read = page.get_textpage().get_text_range()
+        for text in (one.text for one in walk(sheet.children) if isinstance(one, Text)):
+            assert text.replace("\u2009", " ").strip() in read
+            count += 1
+    assert count > 300
 
 
 def test_it_tells_no_path_host_or_person_that_nobody_put_in(pdf: bytes) -> None:
