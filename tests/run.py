@@ -7,6 +7,7 @@ python3 tests/run.py -k division   anything else goes to pytest as it stands
 
 import argparse
 import os
+import shutil
 import sys
 from typing import Callable, List, NamedTuple, Sequence, Tuple
 
@@ -37,8 +38,17 @@ class Tier(NamedTuple):
     lack: Callable[[], str]  # why it cannot run here; empty where it can
 
 
-# Each further tier is one line here. There is none yet.
-FURTHER_TIERS: Tuple[Tier, ...] = ()
+BROWSERS = ("chromium", "chromium-browser")
+
+
+def no_browser() -> str:
+    """Return why no sheet can be looked at in a browser; empty where one can."""
+    found = any(shutil.which(name) for name in BROWSERS)
+    return "" if found else "none of these is installed: " + ", ".join(BROWSERS)
+
+
+# Each further tier is one line here.
+FURTHER_TIERS: Tuple[Tier, ...] = (Tier("sheets in a browser", "tests/browser", no_browser),)
 
 
 class Plan(NamedTuple):
@@ -91,8 +101,6 @@ def main(arguments: Sequence[str]) -> int:
     if options.set_up_only:
         fresh_machine.say("Everything is set up; the environment's Python is " + python)
         return 0
-    if options.all and not FURTHER_TIERS:
-        fresh_machine.say("There are no further tiers yet: --all runs the core tier.")
     chosen = plan(FURTHER_TIERS, options.all)
     ignored = ["--ignore=" + folder for folder in chosen.left_out]
     code = fresh_machine.run_in_environment(

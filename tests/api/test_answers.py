@@ -57,6 +57,9 @@ def test_other_units_tell_the_same_ceiling():
         ("?format=pdf", "application/json", "application/pdf", b"%PDF-"),
         ("?format=svg&sheets=Z-101", "*/*", "image/svg+xml", b"<?xml"),
         ("?sheets=Z-101", "image/svg+xml", "image/svg+xml", b"<?xml"),
+        ("?format=png&sheets=Z-101&dpi=40", "*/*", "image/png", b"\x89PNG"),
+        ("?sheets=Z-101&dpi=40", "image/png", "image/png", b"\x89PNG"),
+        ("?format=dxf&sheets=Z-101", "*/*", "image/vnd.dxf", b"  0\nSECTION"),
         ("", "application/zip", "application/zip", b"PK"),
         ("", "text/html, application/pdf;q=0.5", "application/pdf", b"%PDF-"),
     ],
@@ -77,6 +80,14 @@ def test_an_archive_has_each_sheet_under_its_id_without_a_clock():
     assert {entry.date_time for entry in archive.infolist()} == {(1980, 1, 1, 0, 0, 0)}
     single = post("/v1/drawings?format=svg&sheets=Z-101", MUSIC_ROOM).data
     assert archive.read("Z-101.svg") == single
+
+
+def test_a_picture_has_as_many_pixels_to_the_inch_as_asked():
+    """Tabloid is 17 x 11 in; a PNG tells its size in the bytes after its first chunk's name."""
+    for query, across, down in (("", 2550, 1650), ("&dpi=100", 1700, 1100)):
+        picture = post(f"/v1/drawings?format=png&sheets=Z-101{query}", MUSIC_ROOM).data
+        size = [int.from_bytes(picture[at : at + 4], "big") for at in (16, 20)]
+        assert size == pytest.approx([across, down], abs=1)
 
 
 def test_the_index_tells_the_sheets_and_all_that_is_to_be_heeded():
@@ -238,7 +249,7 @@ def test_a_document_that_is_too_long_is_413_whether_it_says_so_or_not():
     assert chunked.status_code == 413
 
 
-@pytest.mark.parametrize("accept", ["text/html", "application/json;q=0", "image/png, audio/*"])
+@pytest.mark.parametrize("accept", ["text/html", "application/json;q=0", "image/gif, audio/*"])
 def test_what_cannot_be_sent_as_accepted_is_406(accept):
     for answer in (
         post("/v1/drawings", THREE_NUMBERS, Accept=accept),

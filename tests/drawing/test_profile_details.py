@@ -55,7 +55,7 @@ def first_view(prepared: Prepared) -> Element:
 
 def listed(prepared: Prepared) -> dict[str, str]:
     """The size told of each part, by its name."""
-    rows = groups(prepared, "part-row")
+    rows = groups(prepared, "balloon-row")
     return {
         row.attrib["data-part"]: [t.text or "" for t in row.iter(f"{SVG}text")][2]
         for row in reversed(rows)
@@ -84,7 +84,7 @@ def test_crown_is_dimensioned_by_its_drop_and_its_projection():
     assert figures(view, "mouldings") == ['2"']
     # 5 1/2 of side, less the crown's drop.
     assert figures(view, "seen") == ['2 15/16"', '2 9/16"']
-    row = next(r for r in groups(crowned, "part-row") if r.get("data-part") == "crown")
+    row = next(r for r in groups(crowned, "balloon-row") if r.get("data-part") == "crown")
     assert "envelope" in " ".join(row.itertext())
 
 

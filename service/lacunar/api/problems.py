@@ -44,6 +44,7 @@ MISFITS = frozenset(
         "text_not_printable",
         "too_many",
         "count_below_one",
+        "dpi_out_of_bounds",
         "soffit_without_width",
         "pool_empty",
         "ceiling_and_ceilings",
@@ -54,7 +55,7 @@ CONFLICTS = frozenset({"measured_in_other_grid"})
 TOO_LONG = "document_too_long"
 
 # Faults found in drawing that are about the query, not about the document.
-_ABOUT_QUERY = frozenset({"sheet_not_in_set", "more_sheets_than_one"})
+_ABOUT_QUERY = frozenset({"sheet_not_in_set", "more_sheets_than_one", "picture_too_large"})
 
 _KIND_OF_STATUS = {
     kind.status: code

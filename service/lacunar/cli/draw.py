@@ -22,16 +22,25 @@ from lacunar.cli.speaking import (
 )
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
 from lacunar.model.faults import SpecRefused
-from lacunar.workflow.draw import DrawingFormat, PaintedFile, compose_sheets, paint
+from lacunar.model.limits import LEAST_DPI, MOST_DPI, USUAL_DPI
+from lacunar.workflow.draw import (
+    USUAL_FORMATS,
+    DrawingFormat,
+    PaintedFile,
+    Painting,
+    compose_sheets,
+    paint,
+)
 from lacunar.workflow.prepare import Prepared, prepare
 
-HELP = "draw a ceiling's sheets as SVG and PDF"
+HELP = "draw a ceiling's sheets as SVG, PDF, PNG or DXF"
 DESCRIPTION = """\
 Draws the sheets of each ceiling into a folder: one PDF with all of them, and each as an SVG.
 Every file appears whole or not at all. The names of the files made are printed, one a line.
 
   lacunar draw examples/ceilings/music_room.json --out sheets
   lacunar draw *.json --out sheets --format pdf
+  lacunar draw den.json --out sheets --format dxf --format png --dpi 200
 """
 
 
@@ -53,10 +62,25 @@ def add_to(commands: Any) -> None:
         "--format",
         action="append",
         choices=[f.value for f in DrawingFormat],
-        help="only this format; may be given twice (default: both)",
+        help="only this format; may be given several times (default: svg and pdf)",
+    )
+    command.add_argument(
+        "--dpi",
+        type=_dpi,
+        default=USUAL_DPI,
+        metavar="N",
+        help=f"pixels to the inch of a PNG, {LEAST_DPI} to {MOST_DPI} (default: {USUAL_DPI})",
     )
     command.add_argument("--quiet", action="store_true", help="no progress and no cautions")
     command.set_defaults(run=run)
+
+
+def _dpi(text: str) -> int:
+    """A number of pixels to the inch that pictures are made of."""
+    number = int(text)
+    if not LEAST_DPI <= number <= MOST_DPI:
+        raise argparse.ArgumentTypeError(f"{number} is not within {LEAST_DPI} and {MOST_DPI}")
+    return number
 
 
 def run(options: argparse.Namespace) -> int:
@@ -76,11 +100,13 @@ def run(options: argparse.Namespace) -> int:
 
 def _draw_one(name: str, out: Path, options: argparse.Namespace) -> int:
     """One ceiling: prepare, paint everything, then write; its exit code."""
-    formats = tuple(DrawingFormat(f) for f in options.format or list(DrawingFormat))
+    formats = tuple(DrawingFormat(f) for f in options.format or USUAL_FORMATS)
     stem = _stem(name)
     try:
         prepared = prepare(spec_bytes(name))
-        files, missing = _painted(prepared, stem, formats, quiet=options.quiet)
+        files, missing = _painted(
+            prepared, stem, Painting(formats, options.dpi), quiet=options.quiet
+        )
     except UnreadableSpec as unreadable:
         tell(str(unreadable))
         return FAULTS
@@ -98,7 +124,7 @@ def _draw_one(name: str, out: Path, options: argparse.Namespace) -> int:
     for path in left_over:
         tell(f"{path} is left over from an earlier drawing and no part of this one.")
     if missing:
-        tell(f"{stem}: no PDF. {missing}")
+        tell(f"{stem}: not all is painted. {missing}")
         return ENVIRONMENT
     return DONE
 
@@ -115,19 +141,18 @@ def _same_files(names: Sequence[str]) -> list[str]:
 
 
 def _left_over(out: Path, stem: str, written: Sequence[Path]) -> list[Path]:
-    """Sheets of an earlier drawing of the same spec that had more of them."""
-    sheet = re.compile(rf"{re.escape(stem)}-Z-[0-9]+(-[0-9]+)?\.svg")
-    if not any(path.suffix == ".svg" for path in written):
-        return []
+    """Sheets of an earlier drawing of the same spec that had more of them, in the same formats."""
+    kinds = "|".join({path.suffix[1:] for path in written} - {DrawingFormat.PDF.value})
+    sheet = re.compile(rf"{re.escape(stem)}-Z-[0-9]+(-[0-9]+)?\.({kinds})")
     return sorted(p for p in out.iterdir() if sheet.fullmatch(p.name) and p not in written)
 
 
 def _painted(
-    prepared: Prepared, stem: str, formats: tuple[DrawingFormat, ...], *, quiet: bool
+    prepared: Prepared, stem: str, painting: Painting, *, quiet: bool
 ) -> tuple[list[PaintedFile], str]:
-    """Everything painted before anything is written, and why a PDF is missing, if it is.
+    """Everything painted before anything is written, and why some is missing, if it is.
 
-    SVG needs no cairo, so SVG sheets are kept when the PDF cannot be painted.
+    SVG and DXF need no cairo, so they are kept when PDF and PNG cannot be painted.
     """
     sheet_set, typeface = compose_sheets(prepared)
     if not quiet:
@@ -141,7 +166,7 @@ def _painted(
 
     files: list[PaintedFile] = []
     try:
-        for file in paint(prepared, sheet_set, typeface, formats, progress):
+        for file in paint(prepared, sheet_set, typeface, painting, progress):
             files.append(file)
     except DrawingUnavailable as unavailable:
         return files, str(unavailable)

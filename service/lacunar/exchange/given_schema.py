@@ -321,6 +321,10 @@ _KINDS: tuple[tuple[type, Callable[[Any], Json]], ...] = (
         _plainly({"type": "string", "format": STEP_FORMAT, "examples": ["1/16", "1 mm"]}),
     ),
     (query_reading.NumberFrom1, _plainly(_WHOLE)),
+    (
+        query_reading.Dpi,
+        _plainly({**_WHOLE, "minimum": limits.LEAST_DPI, "maximum": limits.MOST_DPI}),
+    ),
     (query_reading.CountText, _plainly(_WHOLE)),
     (
         query_reading.WeightList,

@@ -117,6 +117,22 @@ class NumberFrom1(CountText):
         return number
 
 
+class Dpi(CountText):
+    """How many pixels to the inch, within the bounds that the description tells."""
+
+    def read(self, value: object) -> int:
+        """An int within the bounds."""
+        number = super().read(value)
+        if not limits.LEAST_DPI <= number <= limits.MOST_DPI:
+            raise refusal(
+                "dpi_out_of_bounds",
+                f"{number} pixels to the inch are not made.",
+                f"Ask for {limits.LEAST_DPI} to {limits.MOST_DPI}.",
+                {"dpi": number, "least": limits.LEAST_DPI, "most": limits.MOST_DPI},
+            )
+        return number
+
+
 class WeightList(SpecField[tuple[Fraction, ...]]):
     """Shares, parted by commas."""
 

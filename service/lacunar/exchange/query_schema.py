@@ -25,10 +25,12 @@ class YesOrNo(StrEnum):
 
 
 class SheetFile(StrEnum):
-    """What sheets are sent in: a PDF or an archive of many, one as SVG, or their index alone."""
+    """What sheets are sent in: a PDF or an archive of many, one by itself, or their index alone."""
 
     PDF = "pdf"
     SVG = "svg"
+    PNG = "png"
+    DXF = "dxf"
     ZIP = "zip"
     JSON = "json"
 
@@ -169,6 +171,7 @@ class DrawingQuery(SpecSchema):
     sheets = query_reading.SheetIds(
         "Sheets to be sent, by id, parted by commas; all of them if left out."
     )
+    dpi = query_reading.Dpi(f"Pixels to the inch of a PNG; {limits.USUAL_DPI} if left out.")
     units = fields.OneOf(_UNITS_TOLD, Units)
     paper = fields.OneOf("The paper the sheets are drawn on, if not the spec's own.", Paper)
 

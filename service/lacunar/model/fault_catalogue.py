@@ -17,6 +17,7 @@ from lacunar.model.moulding_fault_meanings import MOULDING_FAULTS
 from lacunar.model.opening_fault_meanings import OPENING_FAULTS
 from lacunar.model.outline_fault_meanings import OUTLINE_FAULTS
 from lacunar.model.panel_fault_meanings import PANEL_FAULTS
+from lacunar.model.picture_fault_meanings import PICTURE_FAULTS
 from lacunar.model.price_fault_meanings import PRICE_FAULTS
 from lacunar.model.profile_fault_meanings import PROFILE_FAULTS
 from lacunar.model.station_fault_meanings import STATION_FAULTS
@@ -386,6 +387,7 @@ FAULT_CODES: Mapping[str, FaultMeaning] = MappingProxyType(
         **COLUMN_FAULTS,
         **SURVEY_FAULTS,
         **PRICE_FAULTS,
+        **PICTURE_FAULTS,
         **PROFILE_FAULTS,
         **OPENING_FAULTS,
         **STATION_FAULTS,

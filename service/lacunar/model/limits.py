@@ -198,3 +198,9 @@ CORNER = AngleBounds(
     Angle.of_degrees(345),
     "walls meet at from 15 to 345 degrees, measured inside the room",
 )
+
+LEAST_DPI = 20
+MOST_DPI = 600
+USUAL_DPI = 150
+PICTURE_PIXELS = 40_000_000
+"""Of a sheet as a picture: pixels to the inch, and altogether, a byte of memory each."""

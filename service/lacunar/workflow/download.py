@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from io import BytesIO
 
 from lacunar.drawing.elements import Sheet
+from lacunar.drawing.painters.dxf import paint_dxf
 from lacunar.drawing.painters.engine import engine
 from lacunar.drawing.sheet_set import SheetSet
 from lacunar.drawing.typeface import Typeface
@@ -13,7 +14,8 @@ from lacunar.exchange.json_bytes import json_bytes
 from lacunar.exchange.query_schema import SheetFile
 from lacunar.exchange.sheet_index import SetIndex, index_to_json
 from lacunar.model.faults import Fault, SpecRefused
-from lacunar.workflow.draw import compose_sheets, painted_pdf, painted_svg
+from lacunar.model.limits import USUAL_DPI
+from lacunar.workflow.draw import compose_sheets, painted_pdf, painted_png, painted_svg
 from lacunar.workflow.prepare import Prepared
 
 # The first moment the format can tell (its date is no clock: same input, same bytes).
@@ -29,13 +31,16 @@ class Download:
     content: bytes
 
 
-def download(prepared: Prepared, file: SheetFile, chosen: Sequence[str]) -> Download:
-    """The sheets of a ceiling in one file: `svg` holds exactly one, the others any number.
+def download(
+    prepared: Prepared, file: SheetFile, chosen: Sequence[str], dpi: int = USUAL_DPI
+) -> Download:
+    """The sheets of a ceiling in one file: `svg`, `png` and `dxf` hold exactly one, others any.
 
-    Parameters: `prepared`; `file`; `chosen`, ids of sheets, none for the whole set. An archive
-    holds each sheet as an SVG, and the index as `index.json`; `json` is the index alone, and has no
-    name to be saved under. Errors: `SpecRefused` for a sheet the set does not have or more than one
-    for an SVG; `DrawingUnavailable` for a PDF where cairo is missing.
+    Parameters: `prepared`; `file`; `chosen`, ids of sheets, none for the whole set; `dpi` of a
+    picture. An archive holds each sheet as an SVG, and the index as `index.json`; `json` is the
+    index alone, and has no name to be saved under. Errors: `SpecRefused` for a sheet the set does
+    not have, more than one for a file of one, or too large a picture; `DrawingUnavailable` for a
+    PDF or PNG where cairo is missing.
     """
     sheet_set, typeface = compose_sheets(prepared)
     sheets = _chosen(sheet_set.sheets, chosen)
@@ -46,6 +51,13 @@ def download(prepared: Prepared, file: SheetFile, chosen: Sequence[str]) -> Down
         case SheetFile.SVG:
             only = _only(sheets)
             return Download(f"{stem}-{only.id}.svg", painted_svg(only, typeface).encode())
+        case SheetFile.PNG:
+            only = _only(sheets)
+            picture = painted_png(prepared, only, typeface, dpi)
+            return Download(f"{stem}-{only.id}.png", picture)
+        case SheetFile.DXF:
+            only = _only(sheets)
+            return Download(f"{stem}-{only.id}.dxf", paint_dxf(only, typeface))
         case SheetFile.ZIP:
             index = _index(prepared, sheet_set, sheets)
             return Download(f"{stem}.zip", _archive(sheets, index, typeface))
@@ -92,7 +104,7 @@ def _only(sheets: tuple[Sheet, ...]) -> Sheet:
     fault = Fault(
         code="more_sheets_than_one",
         pointer="/sheets",
-        message=f"An SVG is one sheet, and {len(sheets)} are chosen.",
+        message=f"Such a file is one sheet, and {len(sheets)} are chosen.",
         remedy=f"Name one of {names}, or ask for a PDF or an archive.",
         figures={"sheets": len(sheets), "known": names},
     )

@@ -186,10 +186,15 @@ def _coffers() -> tuple[Group, ...]:
             corners = (at(left, low), at(right, low), at(right, high), at(left, high))
             outline = Polyline(corners, None, closed=True, fill=Fill.WHITE)
             tag = _tag("coffer", name, at((left + right) / 2, (low + high) / 2))
-            data = {"id": name, "row": str(row), "column": str(column)}
+            sizes = {"length-mm": _mm(right - left), "width-mm": _mm(high - low)}
+            data = {"id": name, "row": str(row), "column": str(column), **sizes}
             group = Group("coffer", (outline, tag), f"coffer-{name}", f"Coffer {name}", data)
             coffers.append(group)
     return tuple(coffers)
+
+
+def _mm(inches: Fraction) -> str:
+    return f"{float(inches * Fraction('25.4')):.6f}"
 
 
 def _crown() -> tuple[Group, ...]:
@@ -211,7 +216,7 @@ def _crown() -> tuple[Group, ...]:
 
 
 def _stated(faces: tuple[Fraction, Fraction]) -> dict[str, str]:
-    near, far = (f"{float(face * Fraction('25.4')):.6f}" for face in faces)
+    near, far = (_mm(face) for face in faces)
     return {"near-mm": near, "far-mm": far}
 
 
@@ -279,7 +284,7 @@ def _dimension(run: str, name: str, number: int, ends: tuple[Mark, Mark], text: 
         "from": start.stop,
         "to": end.stop,
         "value": f"{end.mark - start.mark} in",
-        "exact-mm": f"{float((end.exact - start.exact) * Fraction('25.4')):.6f}",
+        "exact-mm": _mm(end.exact - start.exact),
         "led-out": "yes" if lifted else "no",
     }
     return Group("dimension", tuple(children), f"dim-{run}-{name}-{number}", text, data)

@@ -85,7 +85,7 @@ def test_parts_hatched_alike_are_found(drawn: Drawn):
 
 def test_a_balloon_without_its_part_in_the_list_is_found(drawn: Drawn):
     def spoil(sheet: Spoiled) -> None:
-        removed(sheet, of_class(sheet, "part-row", part="crown")[0])
+        removed(sheet, of_class(sheet, "balloon-row", part="crown")[0])
 
     assert points(drawn, spoil) == {49}
 
@@ -97,7 +97,7 @@ def test_a_listed_part_without_its_balloon_is_found(drawn: Drawn):
     assert points(drawn, spoil) == {49}
 
 
-@pytest.mark.parametrize("kind", ["balloon", "part-row"])
+@pytest.mark.parametrize("kind", ["balloon", "balloon-row"])
 def test_another_number_than_is_borne_is_found(drawn: Drawn, kind: str):
     def spoil(sheet: Spoiled) -> None:
         group = of_class(sheet, kind, part="side")[0]
@@ -109,7 +109,7 @@ def test_another_number_than_is_borne_is_found(drawn: Drawn, kind: str):
 
 def test_a_part_listed_twice_is_found(drawn: Drawn):
     def spoil(sheet: Spoiled) -> None:
-        row = of_class(sheet, "part-row", part="fit")[0]
+        row = of_class(sheet, "balloon-row", part="fit")[0]
         sheet.group("parts-list").append(row)
 
     assert 49 in points(drawn, spoil)
@@ -143,7 +143,7 @@ def test_a_side_left_out_is_found(drawn: Drawn):
 
 def test_a_size_listed_other_than_laid_out_is_found(drawn: Drawn):
     def spoil(sheet: Spoiled) -> None:
-        row = of_class(sheet, "part-row", part="side")[0]
+        row = of_class(sheet, "balloon-row", part="side")[0]
         words = next(t for t in row.iter(TEXT) if " x " in (t.text or ""))
         words.text = '3/4" x 5 1/4"'
 

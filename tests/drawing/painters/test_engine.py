@@ -8,7 +8,8 @@ from lacunar.drawing.typeface import Typeface
 
 def test_the_engine_names_what_shapes_a_drawing(typeface: Typeface) -> None:
     named = engine()
-    assert list(named) == ["lacunar", "svgwrite", "cairosvg", "cairo", "text", "font"]
+    painting = ["svgwrite", "cairosvg", "cairo", "pypdfium2", "ezdxf"]
+    assert list(named) == ["lacunar", *painting, "text", "font"]
     assert named["font"] == typeface.digest
     assert re.fullmatch(r"1\.\d+\.\d+", named["cairo"])
     assert named["cairosvg"] == "2.9.1"

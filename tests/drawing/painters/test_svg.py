@@ -178,7 +178,10 @@ def test_a_browser_gets_the_faces_the_sheet_uses_and_no_other(
 def test_a_browser_is_told_not_to_kern(typeface: Typeface, font_styles: FontStyles) -> None:
     document = paint_svg(sample_sheet(), typeface, fonts=font_styles)
     ElementTree.fromstring(document)
-    assert "svg{font-kerning:none;font-variant-ligatures:none}" in document
+    assert (
+        "svg{font-kerning:none;font-variant-ligatures:none;text-rendering:geometricPrecision}"
+        in document
+    )
     assert "<style" not in paint_svg(sample_sheet(), typeface, fonts=None)
 
 

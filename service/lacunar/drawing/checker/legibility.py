@@ -163,11 +163,14 @@ def _hides(area: Path | Ring, lettering: Lettering) -> bool:
 
 
 def is_dark(fill: str) -> bool:
-    """Whether black letters drown in a fill: any named color but white, or one darker than gray."""
+    """Whether black letters drown in a fill: any but white, a gray or lighter, and what is none."""
     if not fill.startswith("#"):
         return fill != "white"
     digits = fill[1:] if len(fill) > len("#rgb") else "".join(2 * digit for digit in fill[1:])
-    return sum(int(digits[place : place + 2], 16) for place in (0, 2, 4)) < 3 * 0x80
+    try:
+        return sum(int(digits[place : place + 2], 16) for place in (0, 2, 4)) < 3 * 0x80
+    except ValueError:
+        return True
 
 
 def _reported(subject: Subject, mark: Path | Ring, hit: set[int]) -> Iterator[Finding]:

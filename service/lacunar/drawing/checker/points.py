@@ -9,6 +9,7 @@ from dataclasses import dataclass
 from lacunar.drawing.checker import (
     backing_plans,
     columns,
+    contrast,
     covers,
     crooked_rooms,
     crossings,
@@ -22,6 +23,7 @@ from lacunar.drawing.checker import (
     figures,
     geometry,
     headroom,
+    identities,
     items,
     joists,
     labels,
@@ -32,6 +34,7 @@ from lacunar.drawing.checker import (
     mock_ups,
     odd_rooms,
     openings_table,
+    origin,
     panel_plans,
     pictorials,
     placement,
@@ -102,6 +105,7 @@ POINTS = (
     Point(43, "Lines and letters are black", legibility.ink_is_black),
     Point(46, "Figures are written as a tape is read", figure_forms.figures_well_formed),
     Point(47, "Figures in second units are of one length", second_units.both_figures_agree),
+    Point(43, "Areas are gray, and light enough for lines", contrast.areas_in_light_grays),
     Point(67, "Arrows lie as boards or grain do", directions.arrows_as_laid_out),
     Point(68, "Crown ends where it is laid out", crown_lines.crown_as_laid_out),
     Point(75, "Ceiling items are drawn where they are laid out", items.items_as_laid_out),
@@ -139,6 +143,9 @@ POINTS = (
     Point(153, "Crown frames are drawn as they are laid out", crown_frames.frames_to_scale),
     Point(154, "Pieces lie on the saw as laid out", saw_pictures.pictures_as_laid_out),
     Point(110, "Lines of pictures lie on edges as laid out", pictorials.edges_as_laid_out),
+    Point(62, "Ids and labels are those of the layout", identities.ids_as_in_layout),
+    Point(170, "Sizes stated in data are those of the layout", identities.sizes_as_in_layout),
+    Point(66, "The file gives nothing away and loads nothing", origin.nothing_given_away),
     Point(UNREADABLE, "All can be read, ids are unique", document.readable_and_named),
 )
 

@@ -144,7 +144,7 @@ def parts_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
         sheet = subject.sheet
         yield from _numberless(sheet)
         shown.update(_key(balloon) for balloon in sheet.of_kind("balloon"))
-        for row in sheet.of_kind("part-row"):
+        for row in sheet.of_kind("balloon-row"):
             if _key(row) in listed:
                 yield sheet.finding(49, f"part {_key(row)[0]}", "is listed twice")
             listed[_key(row)] = row.data.get("views", "")
@@ -156,7 +156,7 @@ def parts_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
 
 def _numberless(sheet: SheetRead) -> Iterator[Finding]:
     """Balloons, and rows of the list, that do not print the number they bear."""
-    for kind in ("balloon", "part-row"):
+    for kind in ("balloon", "balloon-row"):
         for group in sheet.of_kind(kind):
             if group.data.get("number") not in {each.text for each in sheet.letterings_in(group)}:
                 yield sheet.finding(49, sheet.place(group.number), "does not print its number")
@@ -172,7 +172,7 @@ def sizes_listed(subjects: Sequence[Subject]) -> Iterator[Finding]:
     pages = list(_pages(subjects))
     told: dict[str, set[tuple[Fraction, ...]]] = {}
     for subject in pages:
-        for row in subject.sheet.of_kind("part-row"):
+        for row in subject.sheet.of_kind("balloon-row"):
             texts = [each.text for each in subject.sheet.letterings_in(row)]
             sizes = {_sizes(text, subject.sheet) for text in texts}
             told.setdefault(row.data.get("number", ""), set()).update(sizes)

@@ -64,7 +64,10 @@ def read_sheet(svg: str, typeface: Typeface) -> SheetRead:
         raise NotASheet(f"not well-formed XML: {error}") from error
     if root.tag != _NAMESPACE + "svg":
         raise NotASheet(f"the root element is {root.tag}")
-    return _Reader(root, typeface).sheet
+    sheet = _Reader(root, typeface).sheet
+    if "<!--" in svg:
+        sheet.troubles.append((sheet.id, "a comment"))
+    return sheet
 
 
 def _numbers(text: str) -> list[float]:
@@ -156,6 +159,7 @@ class _Reader:
         """Nothing is drawn here; a style sheet may name fonts but must not change what is drawn."""
         for child in element:
             selectors = _RULES.sub(" ", child.text or "").split()
+            self.sheet.style += child.text or ""
             if child.tag != _NAMESPACE + "style" or not _HARMLESS.issuperset(selectors):
                 raise ValueError(f"{child.tag} {selectors}")
 

@@ -137,7 +137,8 @@ class GroupRead:
 class SheetRead:
     """Everything on one sheet, in painting order.
 
-    `troubles` are (where, what) of everything that could not be read and so was not checked.
+    `style` is the text of its style sheets; `troubles` are (where, what) of everything that could
+    not be read and so was not checked.
     """
 
     id: str
@@ -146,6 +147,7 @@ class SheetRead:
     stated_height: str = ""
     page: Box = _NO_PAGE
     titles: tuple[str, str] = ("", "")
+    style: str = ""
     groups: list[GroupRead] = field(default_factory=list)
     paths: list[Path] = field(default_factory=list)
     rings: list[Ring] = field(default_factory=list)

@@ -4,7 +4,6 @@ Neither svgwrite nor cairosvg checks these: a number that is not finite makes a 
 control character makes the whole file unreadable.
 """
 
-import math
 import re
 
 PAPER_LIMIT = 10_000.0
@@ -29,7 +28,7 @@ def number(value: float) -> str:
     >>> number(25.4), number(3.0), number(-0.0001), number(1 / 3)
     ('25.4', '3', '0', '0.333')
     """
-    if not math.isfinite(value) or abs(value) >= PAPER_LIMIT:
+    if not -PAPER_LIMIT < value < PAPER_LIMIT:  # nor is a number that is none
         raise ValueError(f"{value!r} mm is not a position or a size on paper")
     text = f"{value:.3f}".rstrip("0").rstrip(".")
     return "0" if text == "-0" else text

@@ -18,7 +18,8 @@ STOCK_TEXT_VARIABLE = "LACUNAR_STOCK_TEXT"
 def engine() -> Mapping[str, str]:
     """Names and versions of what draws; `cairo` is "missing" where the library is.
 
-    `text` tells who draws the texts of a PDF: "whole" for our painter, "stock" for cairosvg's.
+    `text` tells who draws the shapes and texts of a PDF: "whole" for our painter, "stock" for
+    cairosvg's.
     """
     try:
         cairo = str(load_cairo().cairo_version_string())
@@ -29,11 +30,13 @@ def engine() -> Mapping[str, str]:
         "svgwrite": version("svgwrite"),
         "cairosvg": version("cairosvg"),
         "cairo": cairo,
+        "pypdfium2": version("pypdfium2"),
+        "ezdxf": version("ezdxf"),
         "text": "stock" if stock_text() else "whole",
         "font": FONT_DIGEST,
     }
 
 
 def stock_text() -> bool:
-    """Whether the environment asks for texts as cairosvg draws them: LACUNAR_STOCK_TEXT=1."""
+    """Whether the environment asks for sheets as cairosvg draws them: LACUNAR_STOCK_TEXT=1."""
     return os.environ.get(STOCK_TEXT_VARIABLE, "0") not in ("", "0")

@@ -2,8 +2,7 @@
 
 Every page is the sheet's SVG, drawn by cairosvg on one surface of cairo, so the fonts are embedded
 once. The bytes depend on the sheets, the record and the versions `engine` names, on nothing else:
-the date is an input, never the clock. Cairo offers no way to state the document's language, so a
-PDF states none; a sheet's words are plain text in it all the same.
+the date is an input, never the clock. What cairo has no way to say is added by `pdf_catalog`.
 """
 
 from collections.abc import Sequence
@@ -22,7 +21,8 @@ from lacunar.drawing.painters.engine import (
     STOCK_TEXT_VARIABLE,
     stock_text,
 )
-from lacunar.drawing.painters.svg import paint_svg
+from lacunar.drawing.painters.pdf_catalog import completed
+from lacunar.drawing.painters.svg import svg_tree
 from lacunar.drawing.painters.unavailable import DrawingUnavailable
 from lacunar.drawing.typeface import Typeface
 
@@ -53,25 +53,27 @@ def paint_pdf(sheets: Sequence[Sheet], typeface: Typeface, record: PdfRecord) ->
     """
     if not sheets:
         raise ValueError("a PDF needs at least one sheet")
-    documents = [paint_svg(sheet, typeface, fonts=None) for sheet in sheets]
+    documents = [svg_tree(sheet, typeface, fonts=None) for sheet in sheets]
     cairo = lettering_cairo(typeface)
     page_class = _page_class()
     target = BytesIO()
     surface = cairo.PDFSurface(target, 1, 1)
+    # Later versions pack the objects away that are completed below.
+    surface.restrict_to_version(cairo.PDF_VERSION_1_4)
     _set_properties(cairo, surface, record)
     for page, (sheet, document) in enumerate(zip(sheets, documents, strict=True), start=1):
-        drawn = page_class(_tree(document), surface, _CSS_DPI)
+        drawn = page_class(document, surface, _CSS_DPI)
         surface.set_page_label(sheet.id)
         link = f"page={page} pos=[0 0]"
         surface.add_outline(cairo.PDF_OUTLINE_ROOT, _bookmark(sheet), link)
         drawn.context.show_page()
     surface.finish()
-    return target.getvalue()
+    return completed(target.getvalue())
 
 
 def _page_class() -> Any:
     """The class that draws a page; its module is imported only here, where cairo is known to be."""
-    from lacunar.drawing.painters.cairo_pages import StockPage, WholeTextPage
+    from lacunar.drawing.painters.cairo_pages import PlainPage, StockPage
 
     installed = version("cairosvg")
     if stock_text():
@@ -80,15 +82,9 @@ def _page_class() -> Any:
         raise DrawingUnavailable(
             f"PDF sheets are made for cairosvg {CAIROSVG_VERSION}, and {installed} is installed: "
             f"install cairosvg=={CAIROSVG_VERSION}, or set {STOCK_TEXT_VARIABLE}=1 to have the "
-            "installed one draw the texts its own way."
+            "installed one draw the sheets its own way."
         )
-    return WholeTextPage
-
-
-def _tree(document: str) -> Any:
-    from cairosvg.parser import Tree
-
-    return Tree(bytestring=document.encode("utf-8"))
+    return PlainPage
 
 
 def _bookmark(sheet: Sheet) -> str:

@@ -5,6 +5,8 @@ polyline or set of segments (absolute M, L and Z), circles, and one text element
 """
 
 from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
+from types import MappingProxyType
 from xml.etree import ElementTree
 
 from svgwrite.base import BaseElement, Desc, Title
@@ -30,7 +32,8 @@ from lacunar.drawing.typeface import Typeface
 
 _FILLS = {Fill.NONE: "none", Fill.WHITE: "#ffffff", Fill.TINT: "#ececec", Fill.BLACK: "#000000"}
 _INK = "#000000"
-_UNSHAPED = "svg{font-kerning:none;font-variant-ligatures:none}"
+_UNSHAPED = "svg{font-kerning:none;font-variant-ligatures:none;text-rendering:geometricPrecision}"
+"""Letters stand where the sheet was measured to have them: browsers would pair, join and round."""
 _SHORTEST_POLYLINE = 2
 
 
@@ -38,17 +41,28 @@ def paint_svg(sheet: Sheet, typeface: Typeface, *, fonts: FontStyles | None) -> 
     """One sheet as an SVG document of its paper size, the same text for the same sheet.
 
     With `fonts` the faces the sheet uses are embedded, for a browser; without them the document
-    only names them, for the PDF painter. Raises `ValueError`, naming the sheet, for an id used
-    twice, a name that cannot be one, and a number that is no position on paper.
+    only names them. Raises `ValueError` as `svg_tree` does.
+    """
+    xml = svg_tree(sheet, typeface, fonts=fonts)
+    ElementTree.indent(xml, space="")
+    text = ElementTree.tostring(xml, encoding="unicode")
+    return f'<?xml version="1.0" encoding="utf-8"?>\n{text}\n'
+
+
+def svg_tree(
+    sheet: Sheet, typeface: Typeface, *, fonts: FontStyles | None
+) -> "ElementTree.Element[str]":
+    """The elements of the SVG document of a sheet, for a painter that goes on from them.
+
+    Raises `ValueError`, naming the sheet, for an id used twice, a name that cannot be one, and a
+    number that is no position on paper.
     """
     try:
         drawing = _Painter(sheet, typeface).drawing(fonts)
     except ValueError as error:
         raise ValueError(f"sheet {sheet.id!r} cannot be painted: {error}") from error
-    xml = drawing.get_xml()
-    ElementTree.indent(xml, space="")
-    text = ElementTree.tostring(xml, encoding="unicode")
-    return f'<?xml version="1.0" encoding="utf-8"?>\n{text}\n'
+    xml: ElementTree.Element[str] = drawing.get_xml()
+    return xml
 
 
 class _Painter:
@@ -92,11 +106,11 @@ class _Painter:
                 case Group():
                     self._paint(drawing, parent.add(self._group(drawing, child)), child.children)
                 case Text():
-                    parent.add(self._text(drawing, child))
+                    parent.add(self._text(child))
                 case Circle():
-                    parent.add(_circle(drawing, child))
+                    parent.add(_circle(child))
                 case Polyline() | Segments():
-                    parent.add(_path(drawing, child))
+                    parent.add(_path(child))
 
     def _group(self, drawing: Drawing, group: Group) -> BaseElement:
         element = drawing.g(class_=name(group.kind))
@@ -107,24 +121,21 @@ class _Painter:
             element.set_desc(title=printable(group.title))
         return element
 
-    def _text(self, drawing: Drawing, text: Text) -> BaseElement:
+    def _text(self, text: Text) -> BaseElement:
         x, y = number(text.at.x), number(text.at.y)
-        element = drawing.text(printable(text.text))
-        element.update(
-            {
-                "x": x,
-                "y": y,
-                "fill": _INK,
-                "font-family": self._typeface.family[text.face],
-                "font-size": positive(self._typeface.font_size(text.height)),
-                "text-anchor": text.anchor,
-                "data-face": text.face.value,
-                "data-height": positive(text.height),
-            }
-        )
+        attributes = {
+            "x": x,
+            "y": y,
+            "fill": _INK,
+            "font-family": self._typeface.family[text.face],
+            "font-size": positive(self._typeface.font_size(text.height)),
+            "text-anchor": text.anchor,
+            "data-face": text.face.value,
+            "data-height": positive(text.height),
+        }
         if text.turned:
-            element["transform"] = f"rotate(-90 {x} {y})"
-        return element
+            attributes["transform"] = f"rotate(-90 {x} {y})"
+        return _Leaf("text", attributes, printable(text.text))
 
 
 def _faces(children: tuple[Element, ...]) -> frozenset[Face]:
@@ -136,43 +147,58 @@ def _set_data(element: BaseElement, data: Mapping[str, str]) -> None:
         element[data_name(key)] = printable(value)
 
 
-def _circle(drawing: Drawing, circle: Circle) -> BaseElement:
-    element = drawing.circle()
-    element.update(
-        {
-            "cx": number(circle.center.x),
-            "cy": number(circle.center.y),
-            "r": positive(circle.radius),
-            "fill": _FILLS[circle.fill],
-        }
-    )
-    _set_pen(element, circle.pen)
-    return element
+class _Leaf(BaseElement):  # type: ignore[misc]
+    """An element without others in it, whose attributes are already text.
+
+    Most of a sheet is such elements; the library's own look at each attribute several times.
+    """
+
+    def __init__(self, name: str, attributes: dict[str, str], text: str | None = None) -> None:
+        self.elementname = name
+        self.attribs = attributes
+        self.elements = ()
+        self._text = text
+
+    def get_xml(self) -> "ElementTree.Element[str]":
+        """The element, its attributes in the order of their names."""
+        xml = ElementTree.Element(self.elementname, dict(sorted(self.attribs.items())))
+        xml.text = self._text
+        return xml
 
 
-def _path(drawing: Drawing, lines: Polyline | Segments) -> BaseElement:
+def _circle(circle: Circle) -> BaseElement:
+    attributes = {
+        "cx": number(circle.center.x),
+        "cy": number(circle.center.y),
+        "r": positive(circle.radius),
+        "fill": _FILLS[circle.fill],
+    }
+    return _Leaf("circle", {**attributes, **_pen(circle.pen)})
+
+
+def _path(lines: Polyline | Segments) -> BaseElement:
     if isinstance(lines, Segments):
-        element = drawing.path(d=" ".join(_moves(line) for line in lines.lines))
-        element["fill"] = _FILLS[Fill.NONE]
+        d, fill = " ".join(map(_moves, lines.lines)), Fill.NONE
     else:
-        element = drawing.path(d=_moves(lines.points) + (" Z" if lines.closed else ""))
-        element["fill"] = _FILLS[lines.fill]
-    _set_pen(element, lines.pen)
-    return element
+        d, fill = _moves(lines.points) + (" Z" if lines.closed else ""), lines.fill
+    return _Leaf("path", {"d": d, "fill": _FILLS[fill], **_pen(lines.pen)})
 
 
 def _moves(points: Sequence[Pt]) -> str:
     if len(points) < _SHORTEST_POLYLINE:
         raise ValueError(f"a line of {len(points)} points has no length")
-    start, *others = (f"{number(point.x)} {number(point.y)}" for point in points)
-    return f"M{start} " + " ".join(f"L{other}" for other in others)
+    return "M" + " L".join([f"{number(point.x)} {number(point.y)}" for point in points])
 
 
-def _set_pen(element: BaseElement, pen: Pen | None) -> None:
+@lru_cache(maxsize=64)
+def _pen(pen: Pen | None) -> Mapping[str, str]:
     if pen is None:
-        return
-    element["stroke"] = _INK
-    element["stroke-width"] = positive(pen.width)
-    element["data-pen"] = name(pen.name)
+        return MappingProxyType({})
+    attributes = {
+        "stroke": _INK,
+        "stroke-width": positive(pen.width),
+        "data-pen": name(pen.name),
+    }
     if pen.dashes:
-        element["stroke-dasharray"] = " ".join(positive(dash) for dash in pen.dashes)
+        attributes["stroke-dasharray"] = " ".join(positive(dash) for dash in pen.dashes)
+    return MappingProxyType(attributes)

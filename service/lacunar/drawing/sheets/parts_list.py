@@ -62,7 +62,7 @@ def _row(each: ListedPart, width: float, wording: SheetWording, typeface: Typefa
         "views": str(each.views),
         **{name: decimal_mm(length) for name, length in sizes.items() if length is not None},
     }
-    row = Group("part-row", (*balloon, *texts), data=data)
+    row = Group("balloon-row", (*balloon, *texts), data=data)
     height = max(2 * radius + 1.6, y + style.LINE_PITCH * len(lines) + 1.2)
     return Block(width, height, (row,))
 
