@@ -9,12 +9,13 @@ README = (Path(__file__).parents[2] / "README.md").read_text()
 
 
 def test_the_first_ceiling_gives_the_files_that_are_named(tmp_path):
-    shown = re.search(r"\$ cat den\.json\n(.+)\n\n\$ \S+ draw den\.json .+\n((?:.+\n)+)```", README)
+    shown = re.search(r"\$ cat den\.json\n(.+)\n\n\$ \S+ draw den\.json (.+)\n((?:.+\n)+)```", README)
     spec = tmp_path / "den.json"
     spec.write_text(shown[1])
-    outcome = lacunar("draw", spec, "--out", tmp_path / "sheets", "--quiet")
+    asked = shown[2].replace("sheets", str(tmp_path / "sheets")).split()
+    outcome = lacunar("draw", spec, *asked, "--quiet")
     assert outcome.code == 0, outcome.err
-    assert outcome.out.replace(f"{tmp_path}/", "") == shown[2]
+    assert outcome.out.replace(f"{tmp_path}/", "") == shown[3]
 
 
 def test_the_spec_that_is_shown_can_be_built_and_drawn_without_a_finding():

@@ -60,7 +60,7 @@ class SheetOfSet:
 
 
 SHEETS = (
-    SheetOfSet(SheetNumber.COVER, "Cover", cover_pages, Projection.NONE),
+    SheetOfSet(SheetNumber.COVER, "Cover", cover_pages, Projection.PICTORIAL),
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages, Projection.REFLECTED),
@@ -75,7 +75,7 @@ SHEETS = (
     SheetOfSet(SheetNumber.MATERIALS, "Material list", material_pages, Projection.NONE),
     SheetOfSet(SheetNumber.STORY_POLES, "Story poles", pole_sheets, Projection.NONE),
     SheetOfSet(SheetNumber.MOCK_UP, "Paper mock-up", mock_up_pages, Projection.NONE),
-    SheetOfSet(SheetNumber.EXPLODED, "Exploded corner", exploded_pages, Projection.NONE),
+    SheetOfSet(SheetNumber.EXPLODED, "Exploded corner", exploded_pages, Projection.PICTORIAL),
 )
 """All sheets in the order of the set."""
 

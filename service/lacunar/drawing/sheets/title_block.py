@@ -22,6 +22,7 @@ class Projection(StrEnum):
 
     REFLECTED = "REFLECTED"
     THIRD_ANGLE = "3RD ANGLE"
+    PICTORIAL = "PICTORIAL"
     NONE = "NO VIEWS"
 
 
@@ -128,7 +129,7 @@ def _row(row: Sequence[_Cell], top: float, width: float, typeface: Typeface) -> 
 
 def _sheet_row(fields: TitleFields, top: float, width: float, typeface: Typeface) -> list[Element]:
     """The sheet's number in the largest letters, its revision, and which of how many it is."""
-    first, second = width * 0.50, width * 0.72
+    first, second = width * 0.50, width * 0.67
     cells = (
         ("sheet", "SHEET", fields.sheet, (0.0, first), style.SHEET_NUMBER),
         ("revision", "REV", fields.revision, (first, second), style.TITLE),
