@@ -155,8 +155,9 @@ def check_set(
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:
         findings.extend(check_sheet(subject))
-    issued = (EVERY_SET, *facts.issued) if subjects else ()
-    for point in (point for sheet in issued for point in SET_POINTS.get(sheet, ())):
+    # A layout without its spec does not tell which sheets it is drawn on: then on all.
+    held = (EVERY_SET, *facts.issued) if facts.issued else tuple(SET_POINTS)
+    for point in (point for sheet in held if subjects for point in SET_POINTS.get(sheet, ())):
         findings.extend(point.check(subjects))
     return tuple(findings)
 
