@@ -9,7 +9,9 @@ README = (Path(__file__).parents[2] / "README.md").read_text()
 
 
 def test_the_first_ceiling_gives_the_files_that_are_named(tmp_path):
-    shown = re.search(r"\$ cat den\.json\n(.+)\n\n\$ \S+ draw den\.json (.+)\n((?:.+\n)+)```", README)
+    shown = re.search(
+        r"\$ cat den\.json\n(.+)\n\n\$ \S+ draw den\.json (.+)\n((?:.+\n)+)```", README
+    )
     spec = tmp_path / "den.json"
     spec.write_text(shown[1])
     asked = shown[2].replace("sheets", str(tmp_path / "sheets")).split()

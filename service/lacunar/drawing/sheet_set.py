@@ -270,6 +270,7 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
     width, height, paper = size.width, size.height, size.paper.value
     second = wording.second_step
     children: tuple[Element, ...]
+    half_size = size.enlargement == HALF_SIZE and isinstance(page, Page)
     if isinstance(page, FullSizePage):
         width, height, paper = page.width, page.height, page.paper.value if page.paper else ROLL
         children = (*page.children, page_foot(page, typeface))
@@ -291,7 +292,7 @@ def finished_sheet(page: AnyPage, size: PaperSize, typeface: Typeface, of: Sheet
             "units": wording.units.value,
             "step": wording.step.text,
             **({"second-units": second.units.value} if second else {}),
-            **({"half-size": "legible"} if size.enlargement == HALF_SIZE else {}),
+            **({"half-size": "legible"} if half_size else {}),
             "digest": of.digest,
         },
     )

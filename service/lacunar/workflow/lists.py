@@ -16,7 +16,7 @@ from lacunar.workflow.take_off import take_off_answer
 
 TELLS_STOCK = frozenset({SheetNumber.CUTTING, SheetNumber.MATERIALS})
 """The sheets that show how parts are cut from stock, and what is bought."""
-TELLS_PARTS = TELLS_STOCK | {SheetNumber.CUT_LIST}
+TELLS_PARTS = TELLS_STOCK | {SheetNumber.CUT_LIST, SheetNumber.PROFILES}
 """The sheets that show parts by their marks."""
 
 

@@ -88,6 +88,22 @@ def test_a_beam_without_a_strip_is_found(drawn: Drawn):
     assert (143, "mock-up-P1-beam") in findings
 
 
+def test_strips_left_out_altogether_are_found(drawn: Drawn):
+    svgs, answer = drawn
+    findings = check_set(
+        [svg for svg in svgs if "mock-up-strip" not in svg], answer, load_typeface()
+    )
+    assert {one.point for one in findings} == {143}
+
+
+def test_strips_that_nobody_asked_for_are_found(drawn: Drawn):
+    svgs, answer = drawn
+    ceiling = answer["ceiling"]
+    plain = {**ceiling, "drawing": {**ceiling["drawing"], "mock_up": "none"}}
+    findings = check_set(svgs, {**answer, "ceiling": plain}, load_typeface())
+    assert {one.point for one in findings} == {143}
+
+
 def test_a_piece_left_out_is_found(drawn: Drawn):
     def spoil(sheet: Spoiled) -> None:
         sheet.remove("mock-up-P1-beam-1")

@@ -15,31 +15,13 @@ from lacunar.drawing.style import PENS
 
 SMALLEST_CAPITALS = 2.5
 SMALLEST_LINE = 0.18
-# By how much all is larger on sheets that are to be read at half size (EN ISO 128: 3.5 mm and 0.25
-# mm there).
-HALF_SIZE = 1.4
 # Font sizes are written to a thousandth of a millimeter.
 HEIGHT_TOLERANCE = 0.002
 BLACK = ("#000000", "black")
 READING_ANGLES = (0.0, -90.0)
 
-
-def _pens_of(factor: float) -> dict[str, tuple[float, tuple[float, ...]]]:
-    """Width and dashes of each pen as a drawing states them, to a thousandth of a millimeter."""
-    return {
-        pen.name: (
-            round(pen.width * factor, 3),
-            tuple(round(dash * factor, 3) for dash in pen.dashes),
-        )
-        for pen in PENS
-    }
-
-
-_PENS = {factor: _pens_of(factor) for factor in (1.0, HALF_SIZE)}
-
-
-def _factor(subject: Subject) -> float:
-    return HALF_SIZE if "half-size" in subject.sheet.data else 1.0
+_PENS = {pen.name: pen for pen in PENS}
+_WIDTHS = {pen.width for pen in PENS}
 
 
 def capitals_tall_enough(subject: Subject) -> Iterator[Finding]:
@@ -51,9 +33,8 @@ def capitals_tall_enough(subject: Subject) -> Iterator[Finding]:
 
 
 def _letter_faults(lettering: Lettering, subject: Subject) -> Iterator[str]:
-    least = SMALLEST_CAPITALS * _factor(subject)
-    if lettering.height < least - HEIGHT_TOLERANCE:
-        yield f"has capitals of {lettering.height:.2f} mm, less than {least} mm"
+    if lettering.height < SMALLEST_CAPITALS - HEIGHT_TOLERANCE:
+        yield f"has capitals of {lettering.height:.2f} mm, less than {SMALLEST_CAPITALS} mm"
     if lettering.stated_height != f"{lettering.height:.2f}".rstrip("0").rstrip("."):
         yield f"states “{lettering.stated_height}” for capitals of {lettering.height:.2f} mm"
     if lettering.family != subject.typeface.family[Face(lettering.face)]:
@@ -64,13 +45,11 @@ def _letter_faults(lettering: Lettering, subject: Subject) -> Iterator[str]:
 
 def lines_wide_enough(subject: Subject) -> Iterator[Finding]:
     """Point 32: every line at least 0.18 mm wide, and of a width in the table of pens."""
-    least = round(SMALLEST_LINE * _factor(subject), 3)
-    widths = {width for width, _ in _PENS[_factor(subject)].values()}
     for where, pen in _pens_used(subject):
-        if pen.width < least:
-            message = f"a line {pen.width} mm wide, less than {least} mm"
+        if pen.width < SMALLEST_LINE:
+            message = f"a line {pen.width} mm wide, less than {SMALLEST_LINE} mm"
             yield subject.sheet.finding(32, where, message)
-        elif pen.width not in widths:
+        elif pen.width not in _WIDTHS:
             message = f"a line {pen.width} mm wide, which no pen has"
             yield subject.sheet.finding(32, where, message)
 
@@ -78,10 +57,10 @@ def lines_wide_enough(subject: Subject) -> Iterator[Finding]:
 def pens_as_listed(subject: Subject) -> Iterator[Finding]:
     """Point 38: every line is drawn with the width and dashes of the pen it names."""
     for where, pen in _pens_used(subject):
-        listed = _PENS[_factor(subject)].get(pen.name)
+        listed = _PENS.get(pen.name)
         if listed is None:
             yield subject.sheet.finding(38, where, f"no pen “{pen.name}” is listed")
-        elif (pen.width, pen.dashes) != listed:
+        elif (pen.width, pen.dashes) != (listed.width, listed.dashes):
             message = f"pen “{pen.name}” drawn {pen.width} mm wide, dashes {pen.dashes}"
             yield subject.sheet.finding(38, where, message)
 

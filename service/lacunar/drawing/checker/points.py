@@ -54,6 +54,7 @@ from lacunar.drawing.checker.facts import read_facts
 from lacunar.drawing.checker.list_facts import read_lists
 from lacunar.drawing.checker.reading import NotASheet, read_sheet
 from lacunar.drawing.checker.records import Finding
+from lacunar.drawing.checker.reducing import as_composed
 from lacunar.drawing.checker.subject import Subject
 from lacunar.drawing.typeface import Typeface
 
@@ -249,7 +250,9 @@ def check_set(
     subjects: list[Subject] = []
     for svg in svgs:
         try:
-            subjects.append(Subject(read_sheet(svg, typeface), facts, typeface, listed))
+            subjects.append(
+                Subject(as_composed(read_sheet(svg, typeface)), facts, typeface, listed)
+            )
         except NotASheet as error:
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:

@@ -42,13 +42,14 @@ class SectionFacts:
     """All profiles, how far a panel hangs below the ceiling, and the mouldings [mm].
 
     `crown` is its face and its drop, None without one; `flats` thickness and width of each flat
-    moulding.
+    moulding; `mocked_up` says whether strips of paper are asked for.
     """
 
     profiles: tuple[ProfileFacts, ...] = ()
     panel: Fraction = NOTHING
     crown: tuple[Fraction, Fraction] | None = None
     flats: tuple[tuple[Fraction, Fraction], ...] = ()
+    mocked_up: bool = False
 
 
 def read_sections(root: Node) -> SectionFacts:
@@ -62,6 +63,7 @@ def read_sections(root: Node) -> SectionFacts:
         panel=_panel(ceiling["panel"]),
         crown=(crown["face"].length, crown["drop"].length) if crown.given else None,
         flats=tuple(_flats(ceiling)),
+        mocked_up=ceiling.has("drawing") and ceiling["drawing"]["mock_up"].text != "none",
     )
 
 

@@ -15,6 +15,7 @@ from lacunar.drawing.checker.figures import stop_places
 from lacunar.drawing.checker.geometry import TOLERANCE
 from lacunar.drawing.checker.plan_frame import PlanFrame, plan_frames, ratio
 from lacunar.drawing.checker.records import Finding, GroupRead
+from lacunar.drawing.checker.reducing import enlargement
 from lacunar.drawing.checker.shapes import nearest
 from lacunar.drawing.checker.strings import in_words, printed, run_strings
 from lacunar.drawing.checker.subject import Subject
@@ -37,6 +38,8 @@ ROLL = "roll"
 PAGE_TOLERANCE = 0.1
 _MILLIMETERS = re.compile(r"(\d+(?:\.\d+)?)mm")
 _METRIC_SCALE = re.compile(r"1:(\d+)")
+ALIKE = 1e-6
+"""How much scales may differ that are the same, of their own size."""
 FULL_SIZE = "FULL SIZE"
 
 
@@ -139,7 +142,9 @@ def scale_bars_true(subject: Subject) -> Iterator[Finding]:
     for view in sheet.of_kind("view"):
         scale = ratio(view)
         words = view.data.get("scale-text", "")
-        if scale is None or scale != scale_in_words(words):
+        told = None if scale is None else scale / enlargement(sheet)
+        due = scale_in_words(words)
+        if told is None or due is None or abs(told - due) > due * ALIKE:
             message = f"scale {view.data.get('scale', '')} is not “{words}”"
             yield sheet.finding(19, view.id, message)
         if view.id not in bars:
@@ -198,7 +203,8 @@ def page_of_named_size(subject: Subject) -> Iterator[Finding]:
         return
     stated = [_MILLIMETERS.fullmatch(text) for text in (sheet.stated_width, sheet.stated_height)]
     sizes = [float(match[1]) if match else 0.0 for match in stated]
-    drawn = [sheet.page.right, sheet.page.bottom]
+    factor = enlargement(sheet)
+    drawn = [sheet.page.right * factor, sheet.page.bottom * factor]
     origin_off = any((sheet.page.left, sheet.page.top))
     for size in (sizes, drawn):
         off = max(abs(one - other) for one, other in zip(size, named, strict=True))

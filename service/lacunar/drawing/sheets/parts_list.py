@@ -20,11 +20,12 @@ SAMPLE = (14.0, 6.0)
 
 @dataclass(frozen=True, slots=True)
 class ListedPart:
-    """A part, its number, and in how many views it is."""
+    """A part, its number, in how many views it is, and what a take-off calls it."""
 
     part: NamedPart
     number: int
     views: int
+    marks: str = ""
 
 
 def parts_list(
@@ -41,7 +42,7 @@ def _row(each: ListedPart, width: float, wording: SheetWording, typeface: Typefa
     room = width - INDENT - typeface.width(size, style.TEXT, Face.MEDIUM) - GAP
     words = fitted(part.words, room, style.TEXT, typeface, Face.SEMIBOLD)
     views = "1 view" if each.views == 1 else f"{each.views} views"
-    told = ", ".join(text for text in (part.substance, part.remark, views) if text)
+    told = ", ".join(text for text in (part.substance, part.remark, each.marks, views) if text)
     lines = wrapped(told[0].upper() + told[1:], width - INDENT, typeface)
     y = 2.0 + style.TEXT
     texts = [

@@ -4,11 +4,13 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.paper import Scale
 from lacunar.drawing.section.alike import cut_alike
 from lacunar.drawing.section.hatches import Substance
 from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
+from lacunar.drawing.sheets.part_marks import part_marks
 from lacunar.drawing.sheets.parts_list import ListedPart, hatches_used, parts_list
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
@@ -57,11 +59,15 @@ def profile_pages(source: SheetSource) -> tuple[Page, ...]:
     area = view_area(source)
     drawn = [_view(source, detail, numbers, area) for detail in details]
     views = [view for view in drawn if view is not None]
-    left_out = [d.of.profile.id for d, view in zip(details, drawn, strict=True) if view is None]
+    lacking = (d.of.profile.id for d, view in zip(details, drawn, strict=True) if view is None)
+    left_out = tuple(dict.fromkeys(lacking))
     shown = [parts for parts, view in zip(told, drawn, strict=True) if view is not None]
     counts = Counter(part for parts in shown for part in parts)
+    taken = () if source.lists is None else source.lists.taken.parts
     parts = tuple(
-        ListedPart(part, number, counts[part]) for part, number in numbers.items() if counts[part]
+        ListedPart(part, number, counts[part], part_marks(part, taken))
+        for part, number in numbers.items()
+        if counts[part]
     )
     notes = tuple(_notes(source.layout, left_out, more))
     return view_pages(source, views, tuple(_blocks(source, parts, notes)))
@@ -94,20 +100,40 @@ def _cuts(
 def _view(
     source: SheetSource, detail: DetailOf, numbers: dict[NamedPart, int], area: Box
 ) -> TitledView | None:
-    """A profile over its title at the largest scale that fits; None where none does."""
+    """A profile over its title at the largest scale that fits; None where none does.
+
+    Balloons stand in one column, in two where nothing fits with one.
+    """
+    return next(
+        (
+            TitledView(_name(detail), detail.of.number, scale, whole)
+            for staggered in (False, True)
+            for scale in source.scales(smallest=SMALLEST, largest=1)
+            if (whole := _titled(source, detail, scale, numbers, staggered)) is not None
+            and whole.width <= area.width
+            and whole.height <= area.height
+        ),
+        None,
+    )
+
+
+def _titled(
+    source: SheetSource,
+    detail: DetailOf,
+    scale: Scale,
+    numbers: dict[NamedPart, int],
+    staggered: bool,
+) -> Block | None:
+    """A profile over its title and bar; None where its figures are not legible at this scale."""
     wording, typeface, number = source.wording, source.typeface, detail.of.number
-    for scale in source.scales(smallest=SMALLEST, largest=1):
-        try:
-            block = profile_detail(detail, scale, numbers, (wording, typeface))
-        except StringsDoNotFit:
-            continue
-        words = f"BEAM PROFILE {detail.of.profile.id}"
-        title = view_title(number, words, scale, tuple(_title_notes(source, detail)), typeface)
-        bar = scale_bar(number, scale.ratio, wording.units, 40.0)
-        whole = stacked((block, stacked((title, bar), 2.0)), 5.0)
-        if whole.width <= area.width and whole.height <= area.height:
-            return TitledView(_name(detail), number, scale, whole)
-    return None
+    try:
+        block = profile_detail(detail, scale, numbers, (wording, typeface), staggered)
+    except StringsDoNotFit:
+        return None
+    words = f"BEAM PROFILE {detail.of.profile.id}"
+    title = view_title(number, words, scale, tuple(_title_notes(source, detail)), typeface)
+    bar = scale_bar(number, scale.ratio, wording.units, 40.0)
+    return stacked((block, stacked((title, bar), 2.0)), 5.0)
 
 
 def _name(detail: DetailOf) -> str:

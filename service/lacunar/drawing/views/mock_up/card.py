@@ -1,7 +1,7 @@
 """The card: half of a beam's outline at full size, to be cut out and held against a wall.
 
 It lies on its side: the ceiling is its left edge, the beam's middle its lower one. Where paper is
-too low for that, it shows as much as it holds from the outermost moulding in.
+too low for that, the card is cut off short of the middle, then short of the outermost moulding.
 """
 
 from collections.abc import Iterator
@@ -28,6 +28,8 @@ from lacunar.measure.length import ZERO, Length
 
 OUTLINE_OFF = 4.0
 """How far the outline keeps from the card's upper edge [mm]."""
+BEHIND_FACE = 30.0
+"""How much a card has behind the side's face at least, to be held by [mm]."""
 TICK = 3.0
 
 Line = tuple[Pt, Pt]
@@ -59,7 +61,7 @@ def card(of: SectionOf, sheeting: Sheeting) -> tuple[Block, ...]:
 def _said(of: SectionOf, band: Band) -> str:
     """Whose it is, what to do with it, and what its lower edge is."""
     whole = _reach(of) + OUTLINE_OFF <= band.height
-    edge = "LOWER EDGE IS THE MIDDLE" if whole else "SHOWN FROM THE OUTSIDE IN"
+    edge = "LOWER EDGE IS THE MIDDLE" if whole else "SHOWN AS FAR AS PAPER HOLDS IT"
     return f"CARD {of.profile.id}. CUT ALONG THE HEAVY LINE. {edge}"
 
 
@@ -90,22 +92,21 @@ def _places(of: SectionOf) -> tuple[Length, ...]:
 
 def _outline(of: SectionOf, band: Band) -> Iterator[Element]:
     """The outline on the piece: its depth along the band, out from the middle toward the top."""
-    out = _outermost(of)
-    spots = [
-        Pt(band.x(y), band.top + OUTLINE_OFF + float((out - x).millimeters))
-        for x, y in _corners(of)
-    ]
-    parts = [
-        part
-        for one, other in pairwise(spots)
-        for part in _clipped((one, other), band.width, band.bottom)
-    ]
-    yield Group("mock-up-outline", (Segments(tuple(parts), style.WALL),))
+    face = of.profile.finished_width.value
+    out = float((_outermost(of) - face).millimeters)
+    # The face of the side stands where it has something behind it, whatever is cut off outside.
+    level = band.top + min(OUTLINE_OFF + out, band.height - BEHIND_FACE)
+    if band.height >= OUTLINE_OFF + _reach(of):
+        level = band.top + OUTLINE_OFF + out
+    spots = [Pt(band.x(y), level - float((x - face).millimeters)) for x, y in _corners(of)]
+    parts = [part for line in pairwise(spots) for part in _clipped(line, band)]
+    if parts:
+        yield Group("mock-up-outline", (Segments(tuple(parts), style.WALL),))
 
 
-def _clipped(line: Line, width: float, bottom: float) -> Iterator[Line]:
-    """What of a line lies on the piece: between its ends and above its lower edge."""
-    for name, low, high in (("x", 0.0, width), ("y", -1e9, bottom)):
+def _clipped(line: Line, band: Band) -> Iterator[Line]:
+    """What of a line lies on the piece."""
+    for name, low, high in (("x", 0.0, band.width), ("y", band.top, band.bottom)):
         start, end = getattr(line[0], name), getattr(line[1], name)
         if max(start, end) < low or min(start, end) > high:
             return

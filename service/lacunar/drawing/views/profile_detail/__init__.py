@@ -34,6 +34,7 @@ from lacunar.drawing.views.profile_detail.around import (
     wall_corners,
 )
 from lacunar.drawing.views.profile_detail.balloons import (
+    STAGGER,
     BalloonColumn,
     Numbers,
     balloons,
@@ -114,8 +115,11 @@ def profile_detail(
     scale: Scale,
     numbers: Numbers,
     written_as: tuple[SheetWording, Typeface],
+    staggered: bool = False,
 ) -> Block:
     """A profile at a scale, with its dimensions, and a balloon to each part by its number.
+
+    `staggered` balloons stand in two columns, which are half as tall.
 
     Errors: `StringsDoNotFit` where figures cannot be kept apart at this scale.
     """
@@ -127,7 +131,7 @@ def profile_detail(
     drop = bare.on_paper(detail.of.profile.drop.value)
     band = ceiling_band(detail, scale.ratio) + joists_band(detail)
     tall = band + drop
-    spare = max(0.0, column_height(parts) - tall - _foot(detail.of))
+    spare = max(0.0, column_height(parts, staggered) - tall - _foot(detail.of))
     strings = _placed(detail, bare, written_as, spare)
     left_out = WALL_SHOWN if detail.of.at_wall else out
     left = strings.width_beside + 1.0 + max(left_out, strings.overrun_left)
@@ -136,14 +140,16 @@ def profile_detail(
     reach = Reach(left if detail.of.at_wall else left - out, left + width + out)
     shown = _shown(detail, cut, reach, wording)
     rings = max(reach.right + TO_BALLOONS, left + width + strings.overrun_right + 2.0)
-    column = BalloonColumn(rings, top - band, pitch_over(tall, parts), typeface)
+    pitch = pitch_over(tall, parts, staggered)
+    column = BalloonColumn(rings, top - band, pitch, typeface, staggered)
     children = (
         Group("object", tuple(_object(detail, cut, reach, shown)), f"object-view-{cut.of.number}"),
         *_drawn_strings(cut, strings, (top - band, left - left_out)),
         *balloons(cut.of.number, shown, numbers, column),
     )
     height = top + drop + _foot(detail.of) + strings.height_below + 1.0
-    return Block(rings + 2 * RING, height, (_view(detail, scale, children),))
+    right = rings + 2 * RING + (STAGGER if staggered else 0.0)
+    return Block(right, height, (_view(detail, scale, children),))
 
 
 def _standing_out(cut: Cut) -> float:

@@ -12,6 +12,8 @@ from lacunar.drawing.views.profile_detail.parts import NamedPart, ShownPart
 
 LEAST_PITCH = 8.0
 MOST_PITCH = 18.0
+STAGGER = 9.0
+"""How far every other balloon stands out where there are two columns [mm]."""
 ELBOW = 3.0
 """How long the level end of a leader is [mm]."""
 
@@ -20,12 +22,16 @@ Numbers = Mapping[NamedPart, int]
 
 @dataclass(frozen=True, slots=True)
 class BalloonColumn:
-    """Where balloons of a section stand: the left edge of the rings, their tops and their pitch."""
+    """Where balloons of a section stand: the left edge of the rings, their tops and their pitch.
+
+    `staggered` are in two columns, with leaders to the outer one between the rings of the inner.
+    """
 
     left: float
     top: float
     pitch: float
     typeface: Typeface
+    staggered: bool = False
 
 
 def ring(number: int) -> Tag:
@@ -33,14 +39,18 @@ def ring(number: int) -> Tag:
     return Tag("balloon", str(number), str(number), round=True)
 
 
-def column_height(count: int) -> float:
-    """How tall a column of so many balloons is at least [mm]."""
-    return count * LEAST_PITCH
+def column_height(count: int, staggered: bool) -> float:
+    """How tall a column of so many balloons is at least [mm], or two of them."""
+    return count * _least_pitch(staggered)
 
 
-def pitch_over(height: float, count: int) -> float:
+def pitch_over(height: float, count: int, staggered: bool) -> float:
     """How far apart balloons stand beside what is so tall [mm]."""
-    return max(LEAST_PITCH, min(MOST_PITCH, height / count))
+    return max(_least_pitch(staggered), min(MOST_PITCH, height / count))
+
+
+def _least_pitch(staggered: bool) -> float:
+    return LEAST_PITCH / 2 if staggered else LEAST_PITCH
 
 
 def balloons(
@@ -56,8 +66,9 @@ def balloons(
         tag = ring(number)
         radius = tag.long_side(column.typeface) / 2
         bend = Pt(elbow.x, y)
-        leader = Polyline((targets[which], bend, Pt(column.left, y)), style.LEADER)
-        drawn = tag.drawn(Pt(column.left + radius, y), column.typeface)
+        left = column.left + (STAGGER if column.staggered and place % 2 else 0.0)
+        leader = Polyline((targets[which], bend, Pt(left, y)), style.LEADER)
+        drawn = tag.drawn(Pt(left + radius, y), column.typeface)
         yield Group(
             "balloon",
             (leader, dot(targets[which]), *drawn.children),
