@@ -196,4 +196,6 @@ def _cut_pieces(coffer: Node) -> Iterator[PieceFacts]:
         if side["long_point"].given:
             ends = side["left_end"].text, side["right_end"].text
             lengths = side["long_point"].length, side["short_point"].length
-            yield PieceFacts(str(number), 1, ends, *lengths)
+            # Where nothing is left of an edge there is no piece.
+            if min(lengths) > 0:
+                yield PieceFacts(str(number), 1, ends, *lengths)

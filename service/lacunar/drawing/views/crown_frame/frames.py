@@ -47,8 +47,8 @@ class CrownFrame:
 
     `rings` are the coffer's corners, counter-clockwise, then those about columns in it, clockwise;
     `sides` the names of its sides, each from its corner on. Crown stands `inward` of them [mm],
-    flat mouldings behind it to `flats`. `size` is the opening where it is a rectangle, `meets`
-    whether two runs would take the same place.
+    flat mouldings behind it to `flats`. `bare` are sides with nothing left for a piece, `size` is
+    the opening where it is a rectangle, `meets` whether two runs would take the same place.
     """
 
     name: str
@@ -58,6 +58,7 @@ class CrownFrame:
     pieces: tuple[FramePiece, ...]
     flats: float
     inward: float
+    bare: tuple[str, ...] = ()
     size: tuple[LengthFigure, LengthFigure] | None = None
     seen: tuple[LengthFigure, LengthFigure] | None = None
     meets: bool = False
@@ -185,6 +186,9 @@ def _cut(layout: Layout) -> Iterator[CrownFrame]:
         alike.setdefault(tuple(_cut_key(coffer)), []).append(coffer)
     for coffers in alike.values():
         coffer = coffers[0]
+        pieces = tuple(_cut_pieces(layout, coffer))
+        sides = tuple(str(number) for number in range(1, len(coffer.all_sides) + 1))
+        crowned = {side for piece in pieces for side in piece.sides}
         yield CrownFrame(
             name="",
             coffers=tuple(each.id for each in coffers),
@@ -192,8 +196,9 @@ def _cut(layout: Layout) -> Iterator[CrownFrame]:
                 tuple(_spot(spot) for spot in ring)
                 for ring in (coffer.corners, *(hole.corners for hole in coffer.holes))
             ),
-            sides=tuple(str(number) for number in range(1, len(coffer.all_sides) + 1)),
-            pieces=tuple(_cut_pieces(layout, coffer)),
+            sides=sides,
+            pieces=pieces,
+            bare=tuple(side for side in sides if side not in crowned),
             flats=_flats(layout),
             inward=_inward(layout),
             meets=coffer.crown_meets,
@@ -233,6 +238,8 @@ def _cut_piece(
     left, right = side.left_end, side.right_end
     long, short = side.long_point, side.short_point
     if left is None or right is None or long is None or short is None:
+        return None
+    if min(long.value, short.value) <= ZERO:
         return None
     return FramePiece(
         sides=(name,),
