@@ -93,22 +93,42 @@ def _inward(layout: Layout) -> float:
 
 
 def _whole(layout: Layout) -> Iterator[CrownFrame]:
+    """Frames of whole coffers: whatever lies about these, alike where all that goes in is alike."""
     corners = corners_out_of_square(layout)
-    flats, inward = _flats(layout), _inward(layout)
+    alike: dict[tuple[object, ...], list[CrownFrame]] = {}
     for trim in layout.mouldings.coffers:
-        own = corners.get(trim.coffers[0], {})
-        size = None if own else _size(layout, trim.coffers[0])
-        yield CrownFrame(
-            name="",
-            coffers=trim.coffers,
-            rings=(_rectangle(size) if size else _quadrilateral(layout, trim.coffers[0], own),),
-            sides=WALLS,
-            pieces=tuple(_pieces(layout, trim, own)),
-            flats=flats,
-            inward=inward,
-            size=size,
-            seen=None if own else (trim.seen_length, trim.seen_width),
-        )
+        frame = _frame(layout, trim, corners.get(trim.coffers[0], {}))
+        key: tuple[object, ...] = (trim.coffers,)
+        if frame.size is not None:
+            key = (*(each.value for each in frame.size), *_fitted(trim))
+        alike.setdefault(key, []).append(frame)
+    for frames in alike.values():
+        coffers = tuple(coffer for frame in frames for coffer in frame.coffers)
+        yield replace(frames[0], coffers=coffers)
+
+
+def _fitted(trim: CofferTrim) -> Iterator[object]:
+    """What is cut for a coffer, and what is seen of it after."""
+    for piece in trim.pieces:
+        yield piece.moulding, piece.toward, piece.quantity, piece.left_end, piece.right_end
+        yield piece.long_point.value, piece.short_point.value
+    yield from ((each.along, each.quantity, each.length.value) for each in trim.nailers)
+    yield trim.seen_length.value, trim.seen_width.value
+
+
+def _frame(layout: Layout, trim: CofferTrim, own: Corners) -> CrownFrame:
+    size = None if own else _size(layout, trim.coffers[0])
+    return CrownFrame(
+        name="",
+        coffers=trim.coffers,
+        rings=(_rectangle(size) if size else _quadrilateral(layout, trim.coffers[0], own),),
+        sides=WALLS,
+        pieces=tuple(_pieces(layout, trim, own)),
+        flats=_flats(layout),
+        inward=_inward(layout),
+        size=size,
+        seen=None if own else (trim.seen_length, trim.seen_width),
+    )
 
 
 def _size(layout: Layout, identity: str) -> tuple[LengthFigure, LengthFigure]:
