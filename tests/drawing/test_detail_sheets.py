@@ -101,6 +101,18 @@ def test_frames_alike_are_one_with_all_their_coffers():
     assert sum('class="crown-piece"' in part for svg in svgs for part in svg.split("<g ")) == 2
 
 
+def test_frames_are_alike_whatever_lies_about_their_coffers():
+    """With bare walls on one side mouths differ from coffer to coffer, frames by size alone."""
+    grid = {
+        "length": {"coffers": 3, "start": "none", "end": "half"},
+        "width": {"coffers": 2, "start": "none", "end": "none"},
+    }
+    svgs, answer = drawn_set({**ROOM, "grid": grid, "crown": CROWN}, ["Z-503"])
+    sizes = {(c["length"]["exact"], c["width"]["exact"]) for c in answer["coffers"]}
+    assert len(answer["mouldings"]["coffers"]) > len(sizes)
+    assert sum(svg.count('data-view="crown-frame"') for svg in svgs) == len(sizes)
+
+
 def test_coped_pieces_tell_in_which_order_they_go_up():
     svgs, _ = drawn_set({**ROOM, "crown": {**CROWN, "method": "coped_in_place"}}, ["Z-503"])
     pieces = [tag for svg in svgs for tag in re.findall(r'<g[^>]*class="crown-piece"[^>]*>', svg)]

@@ -126,18 +126,41 @@ def _cut_corners(root: Node) -> Iterator[CornerFacts]:
 
 
 def _whole(root: Node) -> Iterator[FrameFacts]:
-    measured = root["measured_openings"] if root.has("measured_openings") else None
-    built = measured["openings"] if measured is not None and measured.given else ()
-    known = {each["coffer"].text for each in built}
-    tapered = set(_tapered(root))
+    """Those of whole coffers, alike ones together where their corners are square."""
     sizes = {
         each["id"].text: (each["length"].length, each["width"].length) for each in root["coffers"]
     }
+    squareness = _measured(root)
+    aslant = set(_tapered(root)) - squareness.keys()
+    aslant |= {coffer for coffer, told in squareness.items() if told == "out_of_square"}
+    alike: dict[str, list[Node]] = {}
     for trim in root["mouldings"]["coffers"]:
-        coffers = tuple(coffer.text for coffer in trim["coffers"])
-        pieces = (_piece(each) for each in trim["pieces"] if each["moulding"].text == CROWN)
-        planned = coffers[0] not in known | tapered
+        first = next(iter(trim["coffers"])).text
+        own = [_exact(trim[name].value) for name in _FITTED]
+        alike.setdefault(first if first in aslant else repr(own), []).append(trim)
+    for trims in alike.values():
+        coffers = tuple(coffer.text for trim in trims for coffer in trim["coffers"])
+        pieces = (_piece(each) for each in trims[0]["pieces"] if each["moulding"].text == CROWN)
+        planned = not {coffers[0]} & (squareness.keys() | aslant)
         yield FrameFacts(coffers, tuple(pieces), sizes[coffers[0]] if planned else None)
+
+
+_FITTED = ("pieces", "nailers", "seen_length", "seen_width")
+
+
+def _exact(value: object) -> object:
+    """A value of the JSON with its lengths by what they are exactly, and nothing else of them."""
+    if isinstance(value, dict):
+        return value["exact"] if "exact" in value else {k: _exact(v) for k, v in value.items()}
+    return [_exact(each) for each in value] if isinstance(value, list) else value
+
+
+def _measured(root: Node) -> dict[str, str]:
+    """What is known of the corners of coffers that were measured."""
+    if not root.has("measured_openings") or not root["measured_openings"].given:
+        return {}
+    openings = root["measured_openings"]["openings"]
+    return {each["coffer"].text: each["squareness"].text for each in openings}
 
 
 def _tapered(root: Node) -> Iterator[str]:
@@ -196,4 +219,6 @@ def _cut_pieces(coffer: Node) -> Iterator[PieceFacts]:
         if side["long_point"].given:
             ends = side["left_end"].text, side["right_end"].text
             lengths = side["long_point"].length, side["short_point"].length
-            yield PieceFacts(str(number), 1, ends, *lengths)
+            # Where nothing is left of an edge there is no piece.
+            if min(lengths) > 0:
+                yield PieceFacts(str(number), 1, ends, *lengths)

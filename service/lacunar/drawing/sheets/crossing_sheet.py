@@ -15,7 +15,7 @@ from lacunar.drawing.views.crossing.words import notes_under, place_in_words
 from lacunar.layout.crossing_records import Crossing, CrossingKind
 
 LARGEST, USUAL, SMALLEST = 4, 10, 48
-"""From 3 in to the foot, or 1:5; 1 1/2 in or 1:10 where not all stand on one page so."""
+"""From 3 in to the foot, or 1:5, to 1 1/2 in or 1:10; smaller what has no room even so."""
 MOST_DRAWN = 48
 MOST_NAMED = 8
 TITLE_WIDTH = 125.0
@@ -36,21 +36,20 @@ _KINDS = {
 
 
 def crossing_pages(source: SheetSource) -> tuple[Page, ...]:
-    """Every crossing at its first place, at the largest scale at which all stand on one page.
+    """Every crossing at its first place, at the largest scale that takes the fewest pages.
 
-    Where none does, at the usual scale on as many pages as it takes. A crossing that fits at no
-    scale, or is one too many, is told of in the notes.
+    A crossing that fits at no scale, or is one too many, is told of in the notes.
     """
     crossings = source.layout.crossings
     if not crossings:
         return ()
-    pages: tuple[Page, ...] = ()
+    tried = []
     for most in source.scales(smallest=USUAL, largest=LARGEST):
         views, left_out = _views(source, crossings, most)
-        pages = view_pages(source, views, _blocks(source, left_out))
-        if len(pages) == 1:
+        tried.append(view_pages(source, views, _blocks(source, left_out)))
+        if len(tried[-1]) == 1:
             break
-    return pages
+    return min(tried, key=len)
 
 
 def _views(

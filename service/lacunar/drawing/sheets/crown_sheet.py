@@ -153,6 +153,8 @@ def _told(source: SheetSource, frame: CrownFrame) -> Iterator[str]:
         wording = source.wording
         seen = " x ".join(wording.length(each.value) for each in frame.seen)
         yield f"SEEN OPENING {seen}"
+    if frame.bare:
+        yield f"NO ROOM FOR CROWN AT SIDE {', '.join(frame.bare)}"
     if frame.meets:
         yield "TWO RUNS OF CROWN WOULD TAKE THE SAME PLACE: SEE CAUTIONS"
 

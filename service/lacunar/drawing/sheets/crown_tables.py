@@ -71,7 +71,7 @@ def _crown_rows(frame: CrownFrame) -> Iterator[tuple[str, LengthRow]]:
 def _other_rows(layout: Layout, frame: CrownFrame) -> Iterator[tuple[str, LengthRow]]:
     """Flat mouldings and nailers of a frame's coffers."""
     for trim in layout.mouldings.coffers:
-        if trim.coffers == frame.coffers:
+        if trim.coffers[0] == frame.coffers[0]:
             yield from _trim_rows(row_name(frame), trim)
     room = layout.outlined
     for coffer in room.coffers_as_cut if room else ():

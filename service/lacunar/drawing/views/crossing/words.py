@@ -1,6 +1,6 @@
 """What is said of a crossing: how each board ends there, who goes first, and where it occurs."""
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import dist
 
 from lacunar.drawing.elements import Pt
@@ -20,6 +20,7 @@ from lacunar.layout.records import BeamProfile, Layout
 from lacunar.measure.angle import Angle
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.beams import BottomJoint, FamilyProfile
+from lacunar.model.room import START_WALL
 
 PLACES_TOLD = 3
 _STAGES = {
@@ -172,37 +173,35 @@ def _aslant(layout: Layout, crossing: Crossing) -> Iterator[str]:
     if layout.followed is None:
         return
     beams = {beam.id: beam for beam in layout.followed.beams}
-    cuts = [
-        cut
-        for place in crossing.places
-        if (cut := _cut(beams, place, crossing.through is None)) is not None
-    ]
+    cuts = [cut for place in crossing.places if (cut := _cut(beams, place)) is not None]
     if not cuts:
         return
     least, most = min(cuts).tenths, max(cuts).tenths
     ends = "ENDS OFF SQUARE BY " + (least if least == most else f"{least} TO {most}")
-    yield f"{ends}, {cuts[0].tenths} AS DRAWN" if len(cuts) > 1 else ends
+    drawn = "SQUARE" if crossing.through is None else cuts[0].tenths
+    yield f"{ends}, DRAWN {drawn}"
 
 
-def _cut(beams: dict[str, FollowedBeam], place: CrossingPlace, at_wall: bool) -> Angle | None:
-    """How far off square a beam's end at a place is: of its ends, the one next the other beam."""
-    beam = beams.get(place.stopped)
-    other = beams.get(place.through)
-    if beam is None or (other is None and not at_wall):
+def _cut(beams: dict[str, FollowedBeam], place: CrossingPlace) -> Angle | None:
+    """How far off square a beam's end at a place is: of its ends, the one next what is there."""
+    beam, other = beams.get(place.stopped), beams.get(place.through)
+    if beam is None:
         return None
-    ends = [
-        (each.start, piece.start_cut.value) for piece in beam.pieces for each in (piece.near,)
-    ] + [(piece.near.end, piece.end_cut.value) for piece in beam.pieces]
+    starts = [(piece.near.start, piece.start_cut.value) for piece in beam.pieces]
+    ends = [(piece.near.end, piece.end_cut.value) for piece in beam.pieces]
     if other is None:
-        return abs(ends[0][1])
+        at_start = place.through in START_WALL.values()
+        return abs(starts[0][1] if at_start else ends[-1][1])
     line = [_spot(spot.x, spot.y) for spot in other.center]
+    return abs(min((*starts, *ends), key=lambda each: _off(_spot(each[0].x, each[0].y), line))[1])
 
-    def off(spot: Pt) -> float:
-        long = dist((line[0].x, line[0].y), (line[1].x, line[1].y))
-        way = (line[1].x - line[0].x) / long, (line[1].y - line[0].y) / long
-        return abs((spot.x - line[0].x) * way[1] - (spot.y - line[0].y) * way[0])
 
-    return abs(min(ends, key=lambda each: off(_spot(each[0].x, each[0].y)))[1])
+def _off(spot: Pt, line: Sequence[Pt]) -> float:
+    """How far a place is from a line by two of its places [mm]."""
+    start, end = line
+    long = dist((start.x, start.y), (end.x, end.y))
+    way = (end.x - start.x) / long, (end.y - start.y) / long
+    return abs((spot.x - start.x) * way[1] - (spot.y - start.y) * way[0])
 
 
 def _spot(x: Length, y: Length) -> Pt:

@@ -27,14 +27,16 @@ def frame_view(
     """A frame as a block, without its title; `face` is the crown's width across its face [mm]."""
     typeface = lettering[1]
     below = as_block(from_below(frame, scale.ratio, number, lettering), typeface)
-    columns = ceil(len(frame.pieces) / ROWS)
-    rows = ceil(len(frame.pieces) / columns)
-    pieces = unfolded(frame, face, rows, scale.ratio, lettering)
-    height = max(below.height, pieces.height)
-    children = (
-        *below.at(0.0, (height - below.height) / 2),
-        *pieces.at(below.width + BETWEEN, (height - pieces.height) / 2),
-    )
+    children = tuple(below.at(0.0, 0.0))
+    if frame.pieces:
+        columns = ceil(len(frame.pieces) / ROWS)
+        rows = ceil(len(frame.pieces) / columns)
+        pieces = unfolded(frame, face, rows, scale.ratio, lettering)
+        height = max(below.height, pieces.height)
+        children = (
+            *below.at(0.0, (height - below.height) / 2),
+            *pieces.at(below.width + BETWEEN, (height - pieces.height) / 2),
+        )
     view = Group(
         "view",
         children,

@@ -47,8 +47,8 @@ class CrownFrame:
 
     `rings` are the coffer's corners, counter-clockwise, then those about columns in it, clockwise;
     `sides` the names of its sides, each from its corner on. Crown stands `inward` of them [mm],
-    flat mouldings behind it to `flats`. `size` is the opening where it is a rectangle, `meets`
-    whether two runs would take the same place.
+    flat mouldings behind it to `flats`. `bare` are sides with nothing left for a piece, `size` is
+    the opening where it is a rectangle, `meets` whether two runs would take the same place.
     """
 
     name: str
@@ -58,6 +58,7 @@ class CrownFrame:
     pieces: tuple[FramePiece, ...]
     flats: float
     inward: float
+    bare: tuple[str, ...] = ()
     size: tuple[LengthFigure, LengthFigure] | None = None
     seen: tuple[LengthFigure, LengthFigure] | None = None
     meets: bool = False
@@ -92,22 +93,42 @@ def _inward(layout: Layout) -> float:
 
 
 def _whole(layout: Layout) -> Iterator[CrownFrame]:
+    """Frames of whole coffers: whatever lies about these, alike where all that goes in is alike."""
     corners = corners_out_of_square(layout)
-    flats, inward = _flats(layout), _inward(layout)
+    alike: dict[tuple[object, ...], list[CrownFrame]] = {}
     for trim in layout.mouldings.coffers:
-        own = corners.get(trim.coffers[0], {})
-        size = None if own else _size(layout, trim.coffers[0])
-        yield CrownFrame(
-            name="",
-            coffers=trim.coffers,
-            rings=(_rectangle(size) if size else _quadrilateral(layout, trim.coffers[0], own),),
-            sides=WALLS,
-            pieces=tuple(_pieces(layout, trim, own)),
-            flats=flats,
-            inward=inward,
-            size=size,
-            seen=None if own else (trim.seen_length, trim.seen_width),
-        )
+        frame = _frame(layout, trim, corners.get(trim.coffers[0], {}))
+        key: tuple[object, ...] = (trim.coffers,)
+        if frame.size is not None:
+            key = (*(each.value for each in frame.size), *_fitted(trim))
+        alike.setdefault(key, []).append(frame)
+    for frames in alike.values():
+        coffers = tuple(coffer for frame in frames for coffer in frame.coffers)
+        yield replace(frames[0], coffers=coffers)
+
+
+def _fitted(trim: CofferTrim) -> Iterator[object]:
+    """What is cut for a coffer, and what is seen of it after."""
+    for piece in trim.pieces:
+        yield piece.moulding, piece.toward, piece.quantity, piece.left_end, piece.right_end
+        yield piece.long_point.value, piece.short_point.value
+    yield from ((each.along, each.quantity, each.length.value) for each in trim.nailers)
+    yield trim.seen_length.value, trim.seen_width.value
+
+
+def _frame(layout: Layout, trim: CofferTrim, own: Corners) -> CrownFrame:
+    size = None if own else _size(layout, trim.coffers[0])
+    return CrownFrame(
+        name="",
+        coffers=trim.coffers,
+        rings=(_rectangle(size) if size else _quadrilateral(layout, trim.coffers[0], own),),
+        sides=WALLS,
+        pieces=tuple(_pieces(layout, trim, own)),
+        flats=_flats(layout),
+        inward=_inward(layout),
+        size=size,
+        seen=None if own else (trim.seen_length, trim.seen_width),
+    )
 
 
 def _size(layout: Layout, identity: str) -> tuple[LengthFigure, LengthFigure]:
@@ -185,6 +206,9 @@ def _cut(layout: Layout) -> Iterator[CrownFrame]:
         alike.setdefault(tuple(_cut_key(coffer)), []).append(coffer)
     for coffers in alike.values():
         coffer = coffers[0]
+        pieces = tuple(_cut_pieces(layout, coffer))
+        sides = tuple(str(number) for number in range(1, len(coffer.all_sides) + 1))
+        crowned = {side for piece in pieces for side in piece.sides}
         yield CrownFrame(
             name="",
             coffers=tuple(each.id for each in coffers),
@@ -192,8 +216,9 @@ def _cut(layout: Layout) -> Iterator[CrownFrame]:
                 tuple(_spot(spot) for spot in ring)
                 for ring in (coffer.corners, *(hole.corners for hole in coffer.holes))
             ),
-            sides=tuple(str(number) for number in range(1, len(coffer.all_sides) + 1)),
-            pieces=tuple(_cut_pieces(layout, coffer)),
+            sides=sides,
+            pieces=pieces,
+            bare=tuple(side for side in sides if side not in crowned),
             flats=_flats(layout),
             inward=_inward(layout),
             meets=coffer.crown_meets,
@@ -233,6 +258,8 @@ def _cut_piece(
     left, right = side.left_end, side.right_end
     long, short = side.long_point, side.short_point
     if left is None or right is None or long is None or short is None:
+        return None
+    if min(long.value, short.value) <= ZERO:
         return None
     return FramePiece(
         sides=(name,),
