@@ -8,9 +8,11 @@ import pytest
 
 from lacunar.drawing.elements import Element, Group, Text, walk
 from lacunar.drawing.painters.fonts import load_typeface
-from lacunar.drawing.paper import ARCHITECTURAL_SCALES, Scale
+from lacunar.drawing.paper import ARCHITECTURAL_SCALES, PAPER_SIZES, Scale
 from lacunar.drawing.reference_mark import Reference
-from lacunar.drawing.sheet_set import compose
+from lacunar.drawing.sheet_set import compose, title_fields
+from lacunar.drawing.sheets.pages import SheetSource
+from lacunar.drawing.sheets.section_sheet import section_pages
 from lacunar.drawing.upright.cut import UprightCut
 from lacunar.drawing.upright.elevations import elevations
 from lacunar.drawing.upright.plane import stretches
@@ -20,6 +22,7 @@ from lacunar.drawing.views.room_section import RoomSection
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout
 from lacunar.measure.length import Length
+from lacunar.model.drawing import Paper
 from lacunar.model.room import RunName
 from lacunar.workflow.prepare import prepare
 
@@ -158,6 +161,21 @@ def test_a_profile_that_is_drawn_elsewhere_is_marked_once_below_its_first_beam()
     marks = [each for each in walk(drawn) if isinstance(each, Group) and each.kind == "reference"]
     assert [mark.data["name"] for mark in marks] == ["profile-P1"]
     assert texts(marks[0].children) == ["3", "Z-501"]
+
+
+def test_a_profile_cut_by_both_sections_of_a_sheet_is_marked_by_one():
+    prepared = prepare(json.dumps({**FOUR, "drawing": {"paper": "arch_d"}}).encode())
+    paper, typeface = PAPER_SIZES[Paper.ARCH_D], load_typeface()
+    fields = title_fields(prepared.layout.ceiling, prepared.digest, paper)
+    references = {"profile-P1": Reference("profile-P1", 3, "Z-501")}
+    pages = section_pages(SheetSource(prepared.layout, paper, fields, typeface, references))
+    marks = [
+        each
+        for page in pages
+        for each in walk(page.children)
+        if isinstance(each, Group) and each.kind == "reference"
+    ]
+    assert len(marks) == 1
 
 
 def test_a_room_too_long_for_its_paper_at_any_scale_says_so():

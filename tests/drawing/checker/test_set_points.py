@@ -12,6 +12,7 @@ from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.painters.svg import paint_svg
 from lacunar.drawing.sheet_set import compose
 from lacunar.workflow.prepare import layout_answer, prepare
+from tests.drawing.checker.drawn_sets import PLANS_AND_POLES
 from tests.drawing.checker.spoiled import NAMESPACE, Spoiled
 
 Drawn = tuple[list[str], dict[str, Any]]
@@ -27,7 +28,7 @@ SPEC: dict[str, Any] = {
     "crown": {"face": "3 1/4", "spring_from_wall": 38},
     "drawing": {
         "paper": "tabloid",
-        "sheets": ["Z-101", "Z-102", "Z-701"],
+        "sheets": PLANS_AND_POLES,
         "number": "RR-1",
         "date": "2026-03-02",
         "approver": "A person whose name is as long as forty",

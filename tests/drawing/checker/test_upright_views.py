@@ -104,6 +104,13 @@ def test_the_set_as_drawn_has_no_findings(drawn: Drawn):
     assert found_in_set(drawn, "Z-201", lambda sheet: None) == set()
 
 
+def test_words_of_features_that_stand_before_one_another_are_clear():
+    wide = {"name": "Wide", "kind": "cabinet", "wall": "W1", "center": 90, "width": 100, "head": 84}
+    features = [wide, {**wide, "name": "Narrow", "kind": "door", "width": 30, "head": 96}]
+    room = {**SQUARE, "wall_features": features}
+    assert found_in(*drawn_set({"room": room, "grid": GRID}, SHEETS[1:])) == set()
+
+
 def test_a_beam_cut_elsewhere_is_found(drawn: Drawn):
     for sheet in ("Z-201", "Z-301"):
         assert 130 in points(found(drawn, sheet, moved("cut-beam", 0.3, 0.0)))

@@ -4,6 +4,7 @@ from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from lacunar.drawing.checker.figures import rounded
+from lacunar.drawing.checker.naming import says
 from lacunar.drawing.checker.records import Finding
 from lacunar.drawing.checker.strings import printed
 from lacunar.drawing.checker.subject import Subject
@@ -25,16 +26,17 @@ def headroom_as_built(subjects: Sequence[Subject]) -> Iterator[Finding]:
     rows = dict(_rows(subjects))
     for name, height in _due(heights).items():
         due = rounded(height, subjects[0].facts.step)
-        if rows.get(name) != due:
-            words = "nothing" if name not in rows else f"{float(rows[name] or 0):.3f} mm"
+        told = [figure for of, figure in rows.items() if says(of, name)]
+        if told != [due]:
+            words = ", ".join(f"{float(each or 0):.3f} mm" for each in told) or "nothing"
             message = f"tells {words} for {name}, built is {float(due):.3f} mm"
             yield Finding(23, "Z-301", "heights-table", message)
     kept = heights.lowest >= heights.limit
     for subject in subjects:
         for lettering in subject.sheet.letterings:
             verdict = lettering.text.rpartition(", ")[2]
-            told = lettering.text.startswith("LIMIT ") and verdict in VERDICTS
-            if told and (verdict == "KEPT") != kept:
+            judges = lettering.text.startswith("LIMIT ") and verdict in VERDICTS
+            if judges and (verdict == "KEPT") != kept:
                 where = subject.sheet.place(lettering.group)
                 yield subject.sheet.finding(23, where, f"says “{lettering.text}”")
 

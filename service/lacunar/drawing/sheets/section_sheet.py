@@ -1,9 +1,11 @@
 """Sheet Z-301: the room cut along both its runs, with heights and headroom."""
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from lacunar.drawing.annotation import Block, paragraph_blocks
+from lacunar.drawing.elements import Group, walk
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource
 from lacunar.drawing.sheets.references import references_block
@@ -42,7 +44,14 @@ def section_pages(source: SheetSource) -> tuple[Page, ...]:
     """
     made = [_Made(source, number, run) for number, run in enumerate(RunName, start=1)]
     scale, fitting = _scale(source, made)
-    views = [TitledView(each.cut.name, each.number, scale, each.block(scale)) for each in fitting]
+    views: list[TitledView] = []
+    waiting = dict(source.references)
+    for each in fitting:
+        block = each.block(scale, waiting)
+        views.append(TitledView(each.cut.name, each.number, scale, block))
+        # Each profile is marked once on the sheet.
+        for name in _marked(block):
+            waiting.pop(name)
     notes = list(_notes(source.layout, source.wording))
     for each, view in zip(fitting, views, strict=True):
         notes.extend(without_room(each.title, each.cut, view.block))
@@ -74,15 +83,22 @@ class _Made:
         whole = over_title(Block(view.view.width, view.view.height, ()), under)
         return whole.width <= area.width and whole.height <= area.height
 
-    def block(self, scale: Scale) -> Block:
+    def block(self, scale: Scale, references: Mapping[str, Reference]) -> Block:
         view, under = self.at(scale)
-        return over_title(view.drawn(self.source.references), under)
+        return over_title(view.drawn(references), under)
 
     def _notes(self, view: RoomSection) -> Iterator[str]:
         row = _row_of(self.source.layout, self.run, self.cut.at or ZERO)
         yield f"THROUGH {ROW[self.run]} {row}, LOOKING TOWARDS {SEEN_TOWARDS[self.run]}"
         if not view.view.has_all_strings or self.source.layout.followed is not None:
             yield f"OPENINGS: SEE {SheetNumber.PLAN.value}"
+
+
+def _marked(drawn: Block) -> Iterator[str]:
+    """The names of the views that a drawn section has marks to."""
+    for each in walk(drawn.children):
+        if isinstance(each, Group) and each.kind == "reference":
+            yield each.data["name"]
 
 
 def _row_of(layout: Layout, run: RunName, at: Length) -> str:

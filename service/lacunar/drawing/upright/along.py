@@ -35,9 +35,9 @@ def face_strings(cut: UprightCut, paper: UprightPaper, wording: SheetWording) ->
     that follows its walls has no marks between both ends of a run, and so no strings here.
     """
     layout, run = cut.layout, cut.run
-    if run is None or layout.followed is not None:
+    crooked = layout.crooked is not None and not layout.crooked.square
+    if run is None or (crooked and layout.followed is not None):
         return ()
-    crooked = layout.crooked is not None
     at = RunEnd.of(layout, run, "start")
     stops = []
     for name, place in named_stops(cut):

@@ -112,7 +112,7 @@ def _drawn(
             ends = (at.moved(0.0, -UNDER), named.under.moved(0.0, UNDER))
             center = at.moved(0.0, height / 2)
             group = tag.drawn(center, typeface, Polyline(ends, style.LEADER))
-            if _is_clear(group, busy, typeface):
+            if _is_clear(group, busy, typeface) and not busy.crosses_text(ends):
                 busy.add((group,))
                 yield group
                 break

@@ -3,12 +3,13 @@
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from lacunar.drawing.section.mouldings import crown_outline, flat_outline
+from lacunar.drawing.section.boards import rectangle_of
+from lacunar.drawing.section.mouldings import crown_outline, flat_outline, standing_behind
 from lacunar.drawing.section.records import Outline, SectionOf, SectionTrim
 from lacunar.drawing.upright.cut import Bay, Behind, CutBeam, UprightCut
 from lacunar.layout.panel_stack import panel_stack
 from lacunar.layout.records import BeamProfile, Layout
-from lacunar.measure.length import Length
+from lacunar.measure.length import ZERO, Length
 from lacunar.model.moulding import FlatPlace
 
 
@@ -67,12 +68,18 @@ def _on_side(of: SectionOf) -> Iterator[tuple[str, Outline]]:
 
 def _on_wall(cut: UprightCut) -> Iterator[tuple[str, Outline]]:
     """Each moulding up against the panel at a bare wall, which has no lower edge for others."""
-    layout = cut.layout
-    panel = panel_stack(layout.ceiling.panel).thickness
-    flats = tuple(f for f in layout.ceiling.flat_mouldings if f.at is FlatPlace.CEILING)
-    of = SectionOf(
-        0, layout.profiles[0], (), layout.ceiling.panel, SectionTrim(layout.mouldings.crown, flats)
-    )
-    lower = panel - of.side_ends[0]
-    for name, corners in _on_side(of):
-        yield name, tuple((out, down + lower) for out, down in corners)
+    ceiling, crown = cut.layout.ceiling, cut.layout.mouldings.crown
+    upper = panel_stack(ceiling.panel).thickness
+    flats = tuple(flat for flat in ceiling.flat_mouldings if flat.at is FlatPlace.CEILING)
+    for number, flat in enumerate(flats):
+        out = standing_behind(FlatPlace.CEILING, flats[:number])
+        yield flat.name, rectangle_of(out, upper, flat.thickness, flat.width)
+    if crown is not None:
+        out = standing_behind(FlatPlace.CEILING, flats)
+        corners = (
+            (ZERO, crown.drop.value),
+            (crown.projection.value, ZERO),
+            (crown.back_projection.value, ZERO),
+            (ZERO, crown.back_drop.value),
+        )
+        yield "Crown", tuple((out + x, upper + down) for x, down in corners)

@@ -36,9 +36,10 @@ class RoomSection:
         """The section as a block, with marks to the profiles by their name among `references`."""
         typeface = self.hand.typeface
         center, width = self.view.field()
-        bare = Occupied(typeface, (self.view.drawn.object(),))
-        words = words_in_field(tuple(self._headroom()), center, width, bare, typeface)
-        about = self.view.named(words)
+        about = self.view.named(())
+        busy = Occupied(typeface, about)
+        words = words_in_field(tuple(self._headroom()), center, width, busy, typeface)
+        about = (*about, *words)
         about = (*about, *self._marks(about, references))
         run = self.cut.run
         along = run.value if run is not None else ""

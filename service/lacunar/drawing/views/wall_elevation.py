@@ -7,13 +7,12 @@ from lacunar.drawing.annotation import Block
 from lacunar.drawing.dimensions import String
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.hatching import box_corners, outside_box
-from lacunar.drawing.plan.clear_places import Occupied, text_box
-from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.plan.clear_places import Box, Occupied, text_box
 from lacunar.drawing.upright.along import PlacedMark, marks_along
 from lacunar.drawing.upright.elevations import Elevation, InWall
 from lacunar.drawing.upright.heights import HeightStrings, wall_string
 from lacunar.drawing.upright.view import Hand, Strings, UprightView
-from lacunar.drawing.wording import SheetWording, decimal_mm
+from lacunar.drawing.wording import decimal_mm
 from lacunar.measure.length import ZERO, Length
 from lacunar.model.ceiling_items import FeatureKind
 
@@ -46,12 +45,15 @@ class WallElevation:
 
     def drawn(self) -> Block:
         """The elevation as a block."""
+        seen = [_Feature(feature, self) for feature in self.elevation.features]
         busy = Occupied(self.hand.typeface, (self.view.drawn.object(),))
-        within: list[Element] = []
-        for feature in self.elevation.features:
-            drawn = _Feature(feature, self).drawn(busy)
-            busy.add((drawn,))
-            within.append(drawn)
+        busy.add(part for each in seen for part in each.outline())
+        words: list[tuple[Text, ...]] = []
+        for each in seen:
+            words.append(each.words(busy))
+            busy.add(words[-1])
+        boxes = [text_box(word, self.hand.typeface).grown(CLEAR) for each in words for word in each]
+        within = [each.drawn(own, boxes) for each, own in zip(seen, words, strict=True)]
         about = self.view.named(within)
         wall = self.elevation.wall
         of = {"view": "elevation", "wall": wall, "side": self.elevation.side}
@@ -91,19 +93,16 @@ class _Feature:
         upper, lower = paper.at(feature.near, self.head), paper.at(feature.far, ZERO)
         self.left, self.top, self.right, self.floor = upper.x, upper.y, lower.x, lower.y
 
-    def drawn(self, busy: Occupied) -> Group:
-        """Its outline as far as that is told, its kind's mark, its name and its head."""
+    def drawn(self, words: tuple[Text, ...], boxes: Sequence[Box]) -> Group:
+        """Its outline as far as that is told, its `words`, its kind's mark broken about all words.
+
+        Features may stand before one another, so that a mark can meet the words of another.
+        """
         feature, hand = self.feature, self.elevation.hand
-        words = self._words(busy, hand.wording, hand.typeface)
-        lines = [(one, other) for one, other in self._marks()]
-        for word in words:
-            box = text_box(word, hand.typeface).grown(CLEAR)
-            lines = list(
-                outside_box(
-                    lines,
-                    box_corners(box.left, box.top, box.right - box.left, box.bottom - box.top),
-                )
-            )
+        lines = tuple(self._marks())
+        for box in boxes:
+            corners = box_corners(box.left, box.top, box.right - box.left, box.bottom - box.top)
+            lines = outside_box(lines, corners)
         data = {
             "id": feature.name,
             "kind": feature.kind.value,
@@ -112,16 +111,16 @@ class _Feature:
             "far-mm": decimal_mm(feature.far),
             **({"head-mm": decimal_mm(feature.head)} if feature.head else {}),
         }
-        marks = (Segments(tuple(lines), style.FINE),) if lines else ()
+        marks = (Segments(lines, style.FINE),) if lines else ()
         return Group(
             "wall-opening",
-            (*self._outline(), *marks, *words),
+            (*self.outline(), *marks, *words),
             id=f"view-{hand.number}-opening-{feature.number}",
             title=feature.name,
             data=data,
         )
 
-    def _outline(self) -> Iterator[Element]:
+    def outline(self) -> Iterator[Element]:
         """Edges and head; where an end is not told the edges go on a little in hidden lines."""
         top, floor = self.top, self.floor
         told = self.feature.head is not None
@@ -170,8 +169,9 @@ class _Feature:
             yield Pt(left, floor), Pt(self.left + 3 * INSET, top + 2 * INSET)
             yield Pt(right, floor), Pt(self.right - 3 * INSET, top + 2 * INSET)
 
-    def _words(self, busy: Occupied, wording: SheetWording, typeface: Typeface) -> tuple[Text, ...]:
-        """Its name, its kind where that is not said, and its head, clear within its outline."""
+    def words(self, busy: Occupied) -> tuple[Text, ...]:
+        """Its name and its head, clear within its outline; nothing where they have no room."""
+        wording, typeface = self.elevation.hand.wording, self.elevation.hand.typeface
         feature = self.feature
         head = f"HEAD {wording.length(feature.head)}" if feature.head else "HEAD NOT TOLD"
         lines = [feature.name, head]
