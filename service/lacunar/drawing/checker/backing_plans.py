@@ -257,7 +257,10 @@ def _lines(subject: Subject, backing: BackingFacts) -> list[RowTold]:
             cells["blocks"] = _told_count(line.blocks)
         if backing.joists_on:
             cells["fasteners"] = _told_count(line.fasteners)
-        rows.append(RowTold(beam if side == "middle" else f"{beam} {side.upper()}", cells))
+        of = beam if side == "middle" else f"{beam} {side.upper()}"
+        rows.append(
+            RowTold(f"{beam}, {backing.walls[beam]}" if beam in backing.walls else of, cells)
+        )
     # Along the walls, with no joists known, a row is words alone.
     return [row for row in rows if row.cells]
 

@@ -80,11 +80,12 @@ def read_panels(root: Node) -> PanelFacts | None:
         return None
     node, asked = root["panel"], root["ceiling"]["panel"]
     boards = node["boards"]
+    boarded = asked.has("cover")
     drawn, listed = _cut(root)
     return PanelFacts(
-        parallel_to=boards["parallel_to"].text if boards.given else "",
+        parallel_to=asked["parallel_to"].text if boarded else "",
         through=boards.given and boards["run"].text == "through",
-        cover=boards["cover"].length if boards.given else Fraction(0),
+        cover=asked["cover"].exact_of(asked["cover"].text) if boarded else Fraction(0),
         asked_for_middle=asked.has("centered_on") and asked["centered_on"].given,
         gap=asked["gap"].exact_of(asked["gap"].text),
         sheets=tuple(_sheet(piece) for piece in node["pieces"]),

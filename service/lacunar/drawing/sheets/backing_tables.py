@@ -1,7 +1,7 @@
 """Tables beside the backing plan: what backing is of, its pieces and forms, and what holds it."""
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
@@ -77,7 +77,8 @@ def _lines(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator
     if not lines:
         return
     known = layout.backing.joists is not None
-    columns = [WordColumn("LINE", tuple(map(_name, lines)))]
+    walls = {beam.id: beam.wall for beam in layout.wall_beams}
+    columns = [WordColumn("LINE", tuple(_name(line, walls) for line in lines))]
     if layout.followed is None:
         places = [RunEnd.of(layout, ln.on, "start").from_wall("", ln.position) for ln in lines]
         exact = tuple(wording.exact(wording.rounded(place)) for place in places)
@@ -90,8 +91,11 @@ def _lines(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator
     yield from in_blocks("backing-line", "backing-lines", "WHERE IT IS FIXED", columns, space)
 
 
-def _name(line: BackingLine) -> str:
-    return line.beam if line.side == "middle" else f"{line.beam} {line.side.upper()}"
+def _name(line: BackingLine, walls: Mapping[str, str]) -> str:
+    """The beam, with the wall it stands at, or which side of a casing it is."""
+    if line.side != "middle":
+        return f"{line.beam} {line.side.upper()}"
+    return f"{line.beam}, {walls[line.beam]}" if line.beam in walls else line.beam
 
 
 def _fixed_to(line: BackingLine, wording: SheetWording) -> str:

@@ -27,8 +27,8 @@ def panel_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> It
     yield from _cut_panels(cut, space, wording)
     if layout.boards is not None:
         yield from _boards(layout.boards, space, wording)
-        yield from _tapered_boards(tuple(tapered_boards_of(layout)), space, wording)
-        yield from _cut_boards(cut, space, wording)
+    yield from _tapered_boards(tuple(tapered_boards_of(layout)), space, wording)
+    yield from _cut_boards(cut, space, wording)
 
 
 def _lengths(head: str, name: str, lengths: Sequence[Length], wording: SheetWording) -> WordColumn:
