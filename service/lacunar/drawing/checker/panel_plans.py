@@ -287,7 +287,7 @@ def _sheet_row(fit: SheetFacts, seamed: bool) -> RowTold:
         "panels": str(len(fit.coffers)),
     }
     if seamed:
-        cells["seams"] = str(fit.seam_count)
+        cells["seams"] = str(fit.seam_count) if fit.seam_count else None
     return RowTold(_in(fit.coffers), cells)
 
 

@@ -6,7 +6,13 @@ from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.run_ends import RunEnd
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.sheets.word_tables import (
+    TableSpace,
+    WordColumn,
+    counts_column,
+    in_blocks,
+    lengths_column,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.backing.lines import Side, backing_stretches
 from lacunar.layout.backing_records import BackingLine, JoistRelation, Weights
@@ -81,13 +87,12 @@ def _lines(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator
     columns = [WordColumn("LINE", tuple(_name(line, walls) for line in lines))]
     if layout.followed is None:
         places = [RunEnd.of(layout, ln.on, "start").from_wall("", ln.position) for ln in lines]
-        exact = tuple(wording.exact(wording.rounded(place)) for place in places)
-        columns.append(WordColumn("MIDDLE", tuple(map(wording.length, places)), "middle", exact))
+        columns.append(lengths_column("MIDDLE", "middle", places, wording))
     columns.append(WordColumn("FIXED TO", tuple(_fixed_to(line, wording) for line in lines)))
     if any(line.blocks for line in lines):
-        columns.append(_counts("BLOCKS", "blocks", [_blocks(line) for line in lines]))
+        columns.append(counts_column("BLOCKS", "blocks", [_blocks(line) for line in lines]))
     if known:
-        columns.append(_counts("DRIVEN", "fasteners", [_fasteners(line) for line in lines]))
+        columns.append(counts_column("DRIVEN", "fasteners", [_fasteners(line) for line in lines]))
     yield from in_blocks("backing-line", "backing-lines", "WHERE IT IS FIXED", columns, space)
 
 
@@ -118,11 +123,6 @@ def _fasteners(line: BackingLine) -> int:
     return sum(piece.fasteners.value for piece in line.pieces if piece.fasteners)
 
 
-def _counts(head: str, name: str, numbers: list[int]) -> WordColumn:
-    texts = tuple(str(number) for number in numbers)
-    return WordColumn(head, tuple(text if text != "0" else "-" for text in texts), name, texts)
-
-
 def _pieces(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator[Block]:
     """The clear lengths of backing, those alike counted."""
     counted = Counter(_lengths(layout))
@@ -135,13 +135,8 @@ def _pieces(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterato
         title = f"PIECES OF BACKING, {MOST_SIZES} OF {len(ordered)} SIZES"
     columns = (
         WordColumn("PROFILE", tuple(name for (name, _), _ in shown)),
-        WordColumn(
-            "LENGTH",
-            tuple(wording.length(length) for (_, length), _ in shown),
-            "length",
-            tuple(wording.exact(wording.rounded(length)) for (_, length), _ in shown),
-        ),
-        _counts("PIECES", "pieces", [count for _, count in shown]),
+        lengths_column("LENGTH", "length", [length for (_, length), _ in shown], wording),
+        counts_column("PIECES", "pieces", [count for _, count in shown]),
     )
     yield from in_blocks("backing-piece", "backing-pieces", title, columns, space)
 
@@ -174,7 +169,7 @@ def _forms(layout: Layout, space: TableSpace) -> Iterator[Block]:
     if shown:
         columns = (
             WordColumn("FORM", tuple(words for words, _ in shown)),
-            _counts("HOW MANY", "forms", [count for _, count in shown]),
+            counts_column("HOW MANY", "forms", [count for _, count in shown]),
         )
         yield from in_blocks("backing-form", "backing-forms", "FORMS", columns, space)
 
