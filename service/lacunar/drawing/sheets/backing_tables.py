@@ -151,7 +151,7 @@ def _lengths(layout: Layout) -> Iterator[tuple[str, Length]]:
         for side, _, clears in backing_stretches(beam, profile):
             name = _of(profile, side)
             for clear in clears if name else ():
-                yield name, clear.end.value - clear.start.value
+                yield name, clear.length.value
 
 
 def _of(profile: BeamProfile, side: Side) -> str:
