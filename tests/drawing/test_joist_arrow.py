@@ -17,7 +17,11 @@ INCH = {"parallel_to": "width", "spacing": "16", "first": "8"}
 
 def prepared(joists: dict[str, object] | None, **more: object) -> Prepared:
     told = {} if joists is None else {"joists": joists}
-    spec = {"room": {"length": "20'", "width": "15'", "height": "9'", **told}, **more}
+    spec = {
+        "room": {"length": "20'", "width": "15'", "height": "9'", **told},
+        "drawing": {"sheets": ["Z-101"]},
+        **more,
+    }
     return prepare(json.dumps(spec).encode())
 
 
@@ -83,7 +87,8 @@ def test_the_block_is_as_wide_as_what_is_in_it():
 def test_a_plan_as_wide_as_its_paper_has_its_blocks_on_further_sheets():
     room = {"length": "54'", "width": "12'", "height": "12'", "joists": INCH}
     grid = {"length": {"coffers": 10}, "width": {"coffers": 3}}
-    ready = prepare(json.dumps({"room": room, "grid": grid}).encode())
+    drawing = {"sheets": ["Z-101", "Z-102", "Z-701"]}
+    ready = prepare(json.dumps({"room": room, "grid": grid, "drawing": drawing}).encode())
     sheet_set, _ = compose_sheets(ready)
     assert [sheet.id for sheet in sheet_set.sheets] == ["Z-101", "Z-101-2", "Z-102", "Z-701"]
     assert check_drawings(ready) == ()
