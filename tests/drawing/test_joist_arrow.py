@@ -17,7 +17,11 @@ INCH = {"parallel_to": "width", "spacing": "16", "first": "8"}
 
 def prepared(joists: dict[str, object] | None, **more: object) -> Prepared:
     told = {} if joists is None else {"joists": joists}
-    spec = {"room": {"length": "20'", "width": "15'", "height": "9'", **told}, **more}
+    spec = {
+        "room": {"length": "20'", "width": "15'", "height": "9'", **told},
+        "drawing": {"sheets": ["Z-101"]},
+        **more,
+    }
     return prepare(json.dumps(spec).encode())
 
 

@@ -46,10 +46,16 @@ def tapered() -> Drawn:
 
 
 def found(drawn: Drawn, spoil: Callable[[Spoiled], object]) -> set[tuple[int, str]]:
+    """What is found once the sheet that has it is spoiled."""
     svgs, answer = drawn
-    sheet = Spoiled(svgs[0])
-    spoil(sheet)
-    return found_in([sheet.svg, *svgs[1:]], answer)
+    for number, svg in enumerate(svgs):
+        sheet = Spoiled(svg)
+        try:
+            spoil(sheet)
+        except (ValueError, IndexError, StopIteration):
+            continue
+        return found_in([*svgs[:number], sheet.svg, *svgs[number + 1 :]], answer)
+    raise AssertionError("nothing to be spoiled")
 
 
 def joints(sheet: Spoiled, coffer: str) -> Any:
@@ -150,6 +156,24 @@ def test_a_table_of_panels_that_tells_another_figure_is_found(sheets: Drawn, nam
         retell(sheet, "panel-size", of, name, "77")
 
     assert (125, "panel-sizes-table") in found(sheets, spoil)
+
+
+def test_a_seam_told_at_another_place_is_found(sheets: Drawn):
+    def spoil(sheet: Spoiled) -> None:
+        of = next(
+            each.get("data-of") or ""
+            for each in sheet.root.iter()
+            if each.get("class") == "panel-seam-row"
+        )
+        retell(sheet, "panel-seam", of, "at", '77"')
+
+    assert (125, "panel-seams-table") in found(sheets, spoil)
+
+
+@pytest.mark.parametrize("name", ["start", "end"])
+def test_a_taper_told_with_another_end_is_found(tapered: Drawn, name: str):
+    spoil = lambda sheet: retell(sheet, "board-taper", "A1", name, '77"')  # noqa: E731
+    assert (125, "board-tapers-table") in found(tapered, spoil)
 
 
 @pytest.mark.parametrize("name", ["edge", "across"])

@@ -47,7 +47,8 @@ class BackingFacts:
     """Joists by their ids, lines of backing by beam and side, pieces and forms counted.
 
     `sections` are the thickness, width and offset of each profile's backing; `joists_on` is the run
-    that the centers of joists are along, empty where none are known.
+    that the centers of joists are along, empty where none are known; `walls` has that of each beam
+    at a wall.
     """
 
     joists_on: str
@@ -56,6 +57,7 @@ class BackingFacts:
     sections: Mapping[str, tuple[Fraction, Fraction, Fraction]]
     strips: Mapping[Strip, Faces]
     lines: Mapping[Strip, LineFacts]
+    walls: Mapping[str, str]
     pieces: Counter[tuple[str, Fraction]]
     forms: Mapping[str, int]
     zones: tuple[ZoneFacts, ...]
@@ -89,6 +91,7 @@ def read_backing(root: Node) -> BackingFacts | None:
         },
         strips=strips if straight else {at: Faces(f.on, None, None) for at, f in strips.items()},
         lines={(line["beam"].text, line["side"].text): _line(line) for line in node["lines"]},
+        walls={beam["id"].text: beam["wall"].text for beam in root["wall_beams"]},
         pieces=Counter(_pieces(root, profiles)),
         forms={name: _count(forms[name]) for name in forms.value},
         zones=tuple(_zones(root)),

@@ -17,6 +17,8 @@ from lacunar.drawing.checker.told_cells import RowTold, Told, same_rows, told_ro
 TOLD = ("wall", "backing")
 LEAST_ZONE = 2.4
 """No zone is drawn smaller than this on paper [mm]."""
+UNDER_NAMES = 12.0
+"""A zone that is narrower than this on paper [mm] may lie under a name."""
 MOST_SIZES = 60
 EVERY = 10**6
 # A figure may be off by half of what it is rounded to, and a hair for reading it back.
@@ -163,7 +165,7 @@ def zones_kept_out(subject: Subject) -> Iterator[Finding]:
         for zone in backing.zones:
             group, box = drawn.get(zone.id), _zone_box(subject, frame, zone)
             spots = [s for path in sheet.paths_in(group) for s in path.spots] if group else []
-            if group is None or not spots or not _covers(extent(spots), box):
+            if group is None or not _covers(extent(spots) if spots else None, box):
                 yield sheet.finding(28, f"keep-out-{zone.id}", "is not shown where it is laid out")
             for beam in _met(subject, frame, backing, box):
                 if beam not in zone.meets:
@@ -186,11 +188,14 @@ def _zone_box(subject: Subject, frame: PlanFrame, zone: ZoneFacts) -> Box:
     )
 
 
-def _covers(drawn: Box, wanted: Box) -> bool:
-    """Whether lines lie in a zone and about its middle; names may hide a part of them."""
+def _covers(drawn: Box | None, wanted: Box) -> bool:
+    """Whether lines lie in a zone and about its middle; a name may hide a small one in part."""
+    small = min(wanted.right - wanted.left, wanted.bottom - wanted.top) < UNDER_NAMES
+    if drawn is None:
+        return small
     middle = wanted.middle
     about = drawn.left <= middle.x <= drawn.right and drawn.top <= middle.y <= drawn.bottom
-    return about and wanted.grown(TOLERANCE).holds(drawn)
+    return (about or small) and wanted.grown(TOLERANCE).holds(drawn)
 
 
 def _met(subject: Subject, frame: PlanFrame, backing: BackingFacts, box: Box) -> Iterator[str]:
@@ -257,7 +262,10 @@ def _lines(subject: Subject, backing: BackingFacts) -> list[RowTold]:
             cells["blocks"] = _told_count(line.blocks)
         if backing.joists_on:
             cells["fasteners"] = _told_count(line.fasteners)
-        rows.append(RowTold(beam if side == "middle" else f"{beam} {side.upper()}", cells))
+        of = beam if side == "middle" else f"{beam} {side.upper()}"
+        rows.append(
+            RowTold(f"{beam}, {backing.walls[beam]}" if beam in backing.walls else of, cells)
+        )
     # Along the walls, with no joists known, a row is words alone.
     return [row for row in rows if row.cells]
 

@@ -46,11 +46,15 @@ class FieldFacts:
 
 @dataclass(frozen=True, slots=True)
 class CutFacts:
-    """What fills a coffer that walls cut: its courses, and how many boards there are by length."""
+    """What fills a coffer that walls cut: its courses, and how many boards there are by length.
+
+    A panel is `cut_from` a rectangle, and has so many corners.
+    """
 
     coffer: str
     laid: LaidFacts | None
     boards: tuple[tuple[Fraction, int], ...]
+    cut_from: tuple[Fraction, Fraction, int] | None
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,6 +63,7 @@ class PanelFacts:
 
     `cut_drawn` are cut coffers as planned, `cut_listed` as measured. `tapered` are coffers whose
     panels or boards are no rectangles, of boards with what the first edge board shows at its start.
+    `edges` are both ends of tapering edge boards, `sides` those of panels, toward W1 to W4.
     `asked_for_middle` is whether the spec says what lies on the middle line.
     """
 
@@ -70,6 +75,8 @@ class PanelFacts:
     sheets: tuple[SheetFacts, ...]
     fields: tuple[FieldFacts, ...]
     tapered: Mapping[str, Fraction | None]
+    edges: tuple[tuple[str, Fraction, Fraction], ...]
+    sides: tuple[tuple[str, tuple[Fraction, ...]], ...]
     cut_drawn: tuple[CutFacts, ...]
     cut_listed: tuple[CutFacts, ...]
 
@@ -80,16 +87,19 @@ def read_panels(root: Node) -> PanelFacts | None:
         return None
     node, asked = root["panel"], root["ceiling"]["panel"]
     boards = node["boards"]
+    boarded = asked.has("cover")
     drawn, listed = _cut(root)
     return PanelFacts(
-        parallel_to=boards["parallel_to"].text if boards.given else "",
+        parallel_to=asked["parallel_to"].text if boarded else "",
         through=boards.given and boards["run"].text == "through",
-        cover=boards["cover"].length if boards.given else Fraction(0),
+        cover=asked["cover"].exact_of(asked["cover"].text) if boarded else Fraction(0),
         asked_for_middle=asked.has("centered_on") and asked["centered_on"].given,
         gap=asked["gap"].exact_of(asked["gap"].text),
         sheets=tuple(_sheet(piece) for piece in node["pieces"]),
         fields=tuple(_field(each) for each in (boards["fields"] if boards.given else ())),
         tapered=dict(_tapered(root)),
+        edges=tuple(_edges(root)),
+        sides=tuple(_sides(root)),
         cut_drawn=drawn,
         cut_listed=listed,
     )
@@ -140,14 +150,28 @@ def _laid(node: Node) -> LaidFacts:
     )
 
 
-def _tapered(root: Node) -> Iterator[tuple[str, Fraction | None]]:
+def _tapering(root: Node, what: str) -> Iterator[Node]:
+    """Panels, or fields of boards, that are no rectangles."""
     for name in ("measured_openings", "followed"):
-        found = root[name] if root.has(name) else None
-        if found is not None and found.given:
-            yield from ((panel["coffer"].text, None) for panel in found["panels"])
-            for field in found["boards"]:
-                first = next(iter(field["edges"]))
-                yield field["coffer"].text, first["start"].length
+        if root.has(name) and root[name].given:
+            yield from root[name][what]
+
+
+def _tapered(root: Node) -> Iterator[tuple[str, Fraction | None]]:
+    yield from ((panel["coffer"].text, None) for panel in _tapering(root, "panels"))
+    for field in _tapering(root, "boards"):
+        yield field["coffer"].text, next(iter(field["edges"]))["start"].length
+
+
+def _edges(root: Node) -> Iterator[tuple[str, Fraction, Fraction]]:
+    for field in _tapering(root, "boards"):
+        for edge in field["edges"]:
+            yield field["coffer"].text, edge["start"].length, edge["end"].length
+
+
+def _sides(root: Node) -> Iterator[tuple[str, tuple[Fraction, ...]]]:
+    for panel in _tapering(root, "panels"):
+        yield panel["coffer"].text, tuple(side.length for side in panel["sides"])
 
 
 def _cut(root: Node) -> tuple[tuple[CutFacts, ...], tuple[CutFacts, ...]]:
@@ -174,4 +198,9 @@ def _cut_coffer(node: Node) -> CutFacts:
         number = each["boards"].value
         assert isinstance(number, int)
         lengths.append((each["length"].length, number))
-    return CutFacts(node["id"].text, _laid(laid) if laid.given else None, tuple(lengths))
+    cut_from = None
+    if node["panel_length"].given:
+        corners = sum(1 for _ in node["panel_corners"])
+        cut_from = node["panel_length"].length, node["panel_width"].length, corners
+    told = _laid(laid) if laid.given else None
+    return CutFacts(node["id"].text, told, tuple(lengths), cut_from)

@@ -262,7 +262,12 @@ def tables_tell_panels(subjects: Sequence[Subject]) -> Iterator[Finding]:
     seamed = any(fit.seam_count for fit in panels.sheets)
     for kind, rows in (
         ("panel-size", [_sheet_row(fit, seamed) for fit in panels.sheets]),
+        ("panel-seam", [row for fit in panels.sheets for row in _seam_rows(fit)]),
+        ("panel-side", [_side_row(coffer, sides) for coffer, sides in panels.sides]),
+        ("cut-panel", [row for cut in panels.cut_listed for row in _cut_panel_rows(cut)]),
         ("board-field", [_field_row(field) for field in panels.fields]),
+        ("board-taper", [RowTold(of, {"start": a, "end": b}) for of, a, b in panels.edges]),
+        ("cut-board-field", [row for cut in panels.cut_listed for row in _cut_field_rows(cut)]),
         ("cut-board", [row for cut in panels.cut_listed for row in _cut_rows(cut)]),
     ):
         if not same_rows(list(told_rows(own, kind)), rows, slack, MOST_ROWS):
@@ -282,7 +287,7 @@ def _sheet_row(fit: SheetFacts, seamed: bool) -> RowTold:
         "panels": str(len(fit.coffers)),
     }
     if seamed:
-        cells["seams"] = str(fit.seam_count)
+        cells["seams"] = str(fit.seam_count) if fit.seam_count else None
     return RowTold(_in(fit.coffers), cells)
 
 
@@ -301,6 +306,28 @@ def _field_row(field: FieldFacts) -> RowTold:
             "last-rip": laid.last_rip,
         },
     )
+
+
+def _seam_rows(fit: SheetFacts) -> Iterator[RowTold]:
+    for seams in fit.seams.values():
+        yield from (RowTold(_in(fit.coffers), {"at": seam}) for seam in seams)
+
+
+def _side_row(coffer: str, sides: Sequence[Fraction]) -> RowTold:
+    return RowTold(coffer, {f"w{number}": side for number, side in enumerate(sides, start=1)})
+
+
+def _cut_panel_rows(cut: CutFacts) -> Iterator[RowTold]:
+    if cut.cut_from is not None:
+        length, width, corners = cut.cut_from
+        yield RowTold(cut.coffer, {"length": length, "width": width, "corners": str(corners)})
+
+
+def _cut_field_rows(cut: CutFacts) -> Iterator[RowTold]:
+    if cut.laid is not None:
+        laid = cut.laid
+        cells: dict[str, Told] = {"across": laid.across, "edge": laid.edge}
+        yield RowTold(cut.coffer, {"courses": str(laid.courses), **cells})
 
 
 def _cut_rows(cut: CutFacts) -> Iterator[RowTold]:

@@ -72,13 +72,17 @@ def _under(source: SheetSource, plan: RunningPlan) -> Block:
     wording = source.wording
     notes = (wording.unit_note, "RUNNING DIMENSIONS TO THE FACES OF THE BACKING")
     title = view_title(1, "BACKING PLAN", plan.scale, notes, source.typeface)
-    bar = scale_bar(1, plan.scale.ratio, wording.units, 60.0)
+    bar = scale_bar(1, plan.scale.ratio, wording.units, 40.0)
     joists = source.layout.ceiling.room.joists
     if joists is None:
         return stacked((title, bar), 2.0)
     arrow = joist_arrow(joists, wording, source.typeface, drawn=True)
-    beside = side_by_side(title, arrow, max(plan.width, title.width))
-    return stacked((beside or stacked((title, arrow), TITLE_GAP), bar), 2.0)
+    width = max(plan.width, title.width)
+    row = side_by_side(title, arrow, width)
+    if row is not None:
+        return stacked((row, bar), 2.0)
+    lower = side_by_side(arrow, bar, width) or stacked((arrow, bar), 2.0)
+    return stacked((title, lower), TITLE_GAP)
 
 
 def _blocks(source: SheetSource, *, planned: bool) -> Iterator[Block]:

@@ -1,12 +1,18 @@
 """Tables beside the backing plan: what backing is of, its pieces and forms, and what holds it."""
 
 from collections import Counter
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
 
 from lacunar.drawing.annotation import Block
 from lacunar.drawing.run_ends import RunEnd
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.sheets.word_tables import (
+    TableSpace,
+    WordColumn,
+    counts_column,
+    in_blocks,
+    lengths_column,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.backing.lines import Side, backing_stretches
 from lacunar.layout.backing_records import BackingLine, JoistRelation, Weights
@@ -77,21 +83,24 @@ def _lines(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator
     if not lines:
         return
     known = layout.backing.joists is not None
-    columns = [WordColumn("LINE", tuple(map(_name, lines)))]
+    walls = {beam.id: beam.wall for beam in layout.wall_beams}
+    columns = [WordColumn("LINE", tuple(_name(line, walls) for line in lines))]
     if layout.followed is None:
         places = [RunEnd.of(layout, ln.on, "start").from_wall("", ln.position) for ln in lines]
-        exact = tuple(wording.exact(wording.rounded(place)) for place in places)
-        columns.append(WordColumn("MIDDLE", tuple(map(wording.length, places)), "middle", exact))
+        columns.append(lengths_column("MIDDLE", "middle", places, wording))
     columns.append(WordColumn("FIXED TO", tuple(_fixed_to(line, wording) for line in lines)))
     if any(line.blocks for line in lines):
-        columns.append(_counts("BLOCKS", "blocks", [_blocks(line) for line in lines]))
+        columns.append(counts_column("BLOCKS", "blocks", [_blocks(line) for line in lines]))
     if known:
-        columns.append(_counts("DRIVEN", "fasteners", [_fasteners(line) for line in lines]))
+        columns.append(counts_column("DRIVEN", "fasteners", [_fasteners(line) for line in lines]))
     yield from in_blocks("backing-line", "backing-lines", "WHERE IT IS FIXED", columns, space)
 
 
-def _name(line: BackingLine) -> str:
-    return line.beam if line.side == "middle" else f"{line.beam} {line.side.upper()}"
+def _name(line: BackingLine, walls: Mapping[str, str]) -> str:
+    """The beam, with the wall it stands at, or which side of a casing it is."""
+    if line.side != "middle":
+        return f"{line.beam} {line.side.upper()}"
+    return f"{line.beam}, {walls[line.beam]}" if line.beam in walls else line.beam
 
 
 def _fixed_to(line: BackingLine, wording: SheetWording) -> str:
@@ -114,11 +123,6 @@ def _fasteners(line: BackingLine) -> int:
     return sum(piece.fasteners.value for piece in line.pieces if piece.fasteners)
 
 
-def _counts(head: str, name: str, numbers: list[int]) -> WordColumn:
-    texts = tuple(str(number) for number in numbers)
-    return WordColumn(head, tuple(text if text != "0" else "-" for text in texts), name, texts)
-
-
 def _pieces(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator[Block]:
     """The clear lengths of backing, those alike counted."""
     counted = Counter(_lengths(layout))
@@ -131,13 +135,8 @@ def _pieces(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterato
         title = f"PIECES OF BACKING, {MOST_SIZES} OF {len(ordered)} SIZES"
     columns = (
         WordColumn("PROFILE", tuple(name for (name, _), _ in shown)),
-        WordColumn(
-            "LENGTH",
-            tuple(wording.length(length) for (_, length), _ in shown),
-            "length",
-            tuple(wording.exact(wording.rounded(length)) for (_, length), _ in shown),
-        ),
-        _counts("PIECES", "pieces", [count for _, count in shown]),
+        lengths_column("LENGTH", "length", [length for (_, length), _ in shown], wording),
+        counts_column("PIECES", "pieces", [count for _, count in shown]),
     )
     yield from in_blocks("backing-piece", "backing-pieces", title, columns, space)
 
@@ -152,7 +151,7 @@ def _lengths(layout: Layout) -> Iterator[tuple[str, Length]]:
         for side, _, clears in backing_stretches(beam, profile):
             name = _of(profile, side)
             for clear in clears if name else ():
-                yield name, clear.end.value - clear.start.value
+                yield name, clear.length.value
 
 
 def _of(profile: BeamProfile, side: Side) -> str:
@@ -170,7 +169,7 @@ def _forms(layout: Layout, space: TableSpace) -> Iterator[Block]:
     if shown:
         columns = (
             WordColumn("FORM", tuple(words for words, _ in shown)),
-            _counts("HOW MANY", "forms", [count for _, count in shown]),
+            counts_column("HOW MANY", "forms", [count for _, count in shown]),
         )
         yield from in_blocks("backing-form", "backing-forms", "FORMS", columns, space)
 

@@ -6,7 +6,7 @@ from lacunar.drawing.wording import SheetWording
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.records import Layout
 from lacunar.layout.tapering import tapered_boards_of, tapered_panels_of
-from lacunar.model.boards import BoardRun
+from lacunar.model.boards import BoardRun, Boards
 from lacunar.model.panel import Seat
 from lacunar.model.room import START_WALL
 
@@ -22,14 +22,14 @@ _SEATS = {
 def panel_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
     """The sentences of the sheet, in the order of the work."""
     panel = layout.ceiling.panel
-    what = "Boards" if layout.boards else "Panels"
+    what = "Boards" if panel.boards else "Panels"
     gap = f" A gap of {wording.detail(panel.gap)} is left at every edge." if panel.gap else ""
     yield f"{what} lie {_SEATS[panel.seat]}.{gap}"
     stages = [step.stage.replace("_", " ") for step in layout.fitting.steps]
     if stages:
         yield f"Order of fitting: {', '.join(stages)}."
-    if layout.boards is not None:
-        yield from _boards(layout, layout.boards, wording)
+    if panel.boards is not None:
+        yield from _boards(layout, panel.boards, wording)
     else:
         yield from _sheets(layout)
     yield from _alike(layout)
@@ -41,11 +41,11 @@ def panel_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
     yield "Measure each opening before cutting: what stands governs over what is drawn."
 
 
-def _boards(layout: Layout, boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
+def _boards(layout: Layout, boards: Boards, wording: SheetWording) -> Iterator[str]:
     wall = START_WALL[boards.parallel_to.other]
     yield (
         f"Boards of {wording.size(boards.cover)} cover lie along the {boards.parallel_to} run, as"
-        f" the double arrows show: {boards.boards.value} in whole coffers."
+        " the double arrows show."
     )
     if boards.run is BoardRun.THROUGH:
         yield "They run through above the beams, and are parted at soffits and members alone."
@@ -54,19 +54,23 @@ def _boards(layout: Layout, boards: BoardLayout, wording: SheetWording) -> Itera
         " ripped with its tongue kept, all others follow at whole covers, the last is ripped to"
         " its face."
     )
-    laid = [field.courses for field in boards.fields if field.courses.courses.value > 1]
-    if all(each.edge.value * 2 > boards.cover for each in laid):
-        yield "Both edge boards of a field are alike, and wider than half a cover."
-    else:
-        yield (
-            "Both edge boards of a field are alike. Some are half a cover or less, because of what"
-            " is to lie on the middle line."
-        )
+    if layout.boards is not None:
+        yield _edges(layout.boards)
     if any(True for _ in tapered_boards_of(layout)):
         yield (
             "In coffers that taper, boards lie along the middle between two sides, and both edge"
             " boards take half of the taper; start and end are as the run goes."
         )
+
+
+def _edges(boards: BoardLayout) -> str:
+    laid = [field.courses for field in boards.fields if field.courses.courses.value > 1]
+    if all(each.edge.value * 2 > boards.cover for each in laid):
+        return "Both edge boards of a field are alike, and wider than half a cover."
+    return (
+        "Both edge boards of a field are alike. Some are half a cover or less, because of what is"
+        " to lie on the middle line."
+    )
 
 
 def _sheets(layout: Layout) -> Iterator[str]:

@@ -60,7 +60,7 @@ def panel_pages(source: SheetSource) -> tuple[Page, ...]:
 
 def _under(source: SheetSource, plan: RunningPlan) -> Block:
     notes = (source.wording.unit_note, "LOOKING UP, DRAWN AS IN A MIRROR ON THE FLOOR")
-    name = "BOARD PLAN" if source.layout.boards else "PANEL PLAN"
+    name = "BOARD PLAN" if source.layout.ceiling.panel.boards else "PANEL PLAN"
     title = view_title(1, name, plan.scale, notes, source.typeface)
     return stacked((title, scale_bar(1, plan.scale.ratio, source.wording.units, 60.0)), 2.0)
 
@@ -84,13 +84,13 @@ def _key(layout: Layout) -> Iterator[KeyEntry]:
     """The signs the plan has."""
     run = direction_of(layout)
     if run is not None:
-        what = "Boards lie" if layout.boards else "The grain lies"
+        what = "Boards lie" if layout.ceiling.panel.boards else "The grain lies"
 
         def along(middle: Pt) -> tuple[Element, ...]:
             return double_arrow(middle, ARROW if run is RunName.LENGTH else 5.6, run)
 
         yield KeyEntry("direction", f"{what} this way", along)
-    if layout.boards is not None:
+    if layout.ceiling.panel.boards is not None:
         yield KeyEntry("laying-start", "Boards start at the bar, and go on this way", _start_sign)
         yield KeyEntry("joint", "Joint between two boards", _joint_sign)
     elif any(fit.seams.value for fit in layout.panels):

@@ -3,7 +3,13 @@
 from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block
-from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
+from lacunar.drawing.sheets.word_tables import (
+    TableSpace,
+    WordColumn,
+    counts_column,
+    in_blocks,
+    lengths_column,
+)
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.board_records import BoardLayout
 from lacunar.layout.opening_records import TaperedField
@@ -27,23 +33,8 @@ def panel_tables(layout: Layout, space: TableSpace, wording: SheetWording) -> It
     yield from _cut_panels(cut, space, wording)
     if layout.boards is not None:
         yield from _boards(layout.boards, space, wording)
-        yield from _tapered_boards(tuple(tapered_boards_of(layout)), space, wording)
-        yield from _cut_boards(cut, space, wording)
-
-
-def _lengths(head: str, name: str, lengths: Sequence[Length], wording: SheetWording) -> WordColumn:
-    """A column of lengths, each as it is printed."""
-    return WordColumn(
-        head,
-        tuple(map(wording.length, lengths)),
-        name,
-        tuple(wording.exact(wording.rounded(length)) for length in lengths),
-    )
-
-
-def _counts(head: str, name: str, numbers: Sequence[int]) -> WordColumn:
-    texts = tuple(map(str, numbers))
-    return WordColumn(head, texts, name, texts)
+    yield from _tapered_boards(tuple(tapered_boards_of(layout)), space, wording)
+    yield from _cut_boards(cut, space, wording)
 
 
 def _in(coffers: Sequence[str]) -> str:
@@ -59,10 +50,10 @@ def _panels(fits: Sequence[PanelFit], space: TableSpace, wording: SheetWording) 
         seams = [fit.seams.value for fit in shown]
         columns = (
             WordColumn("IN", tuple(_in(fit.coffers) for fit in shown)),
-            _lengths("LENGTH", "length", [fit.length.value for fit in shown], wording),
-            _lengths("WIDTH", "width", [fit.width.value for fit in shown], wording),
-            _counts("PANELS", "panels", [len(fit.coffers) for fit in shown]),
-            *((_counts("SEAMS", "seams", seams),) if any(seams) else ()),
+            lengths_column("LENGTH", "length", [fit.length.value for fit in shown], wording),
+            lengths_column("WIDTH", "width", [fit.width.value for fit in shown], wording),
+            counts_column("PANELS", "panels", [len(fit.coffers) for fit in shown]),
+            *((counts_column("SEAMS", "seams", seams),) if any(seams) else ()),
         )
         yield from in_blocks("panel-size", "panel-sizes", "PANELS", columns, space)
 
@@ -84,7 +75,7 @@ def _seams(fits: Sequence[PanelFit], space: TableSpace, wording: SheetWording) -
         columns = (
             WordColumn("IN", tuple(row[0] for row in shown)),
             WordColumn("ALONG", tuple(row[1].upper() for row in shown)),
-            _lengths("AT", "at", [row[2] for row in shown], wording),
+            lengths_column("AT", "at", [row[2] for row in shown], wording),
             WordColumn("RESTS ON", tuple(row[3] for row in shown)),
         )
         yield from in_blocks("panel-seam", "panel-seams", "SEAMS", columns, space)
@@ -105,7 +96,7 @@ def _tapered_panels(layout: Layout, space: TableSpace, wording: SheetWording) ->
         columns = (
             WordColumn("COFFER", tuple(panel.coffer for panel in shown)),
             *(
-                _lengths(wall, wall.lower(), [each.sides[n].value for each in shown], wording)
+                lengths_column(wall, wall.lower(), [each.sides[n].value for each in shown], wording)
                 for n, wall in enumerate(WALLS)
             ),
         )
@@ -125,9 +116,9 @@ def _cut_panels(
     if found:
         columns = (
             WordColumn("COFFER", tuple(row[0] for row in found)),
-            _lengths("LENGTH", "length", [row[1] for row in found], wording),
-            _lengths("WIDTH", "width", [row[2] for row in found], wording),
-            _counts("CORNERS", "corners", [row[3] for row in found]),
+            lengths_column("LENGTH", "length", [row[1] for row in found], wording),
+            lengths_column("WIDTH", "width", [row[2] for row in found], wording),
+            counts_column("CORNERS", "corners", [row[3] for row in found]),
         )
         title = "CUT PANELS, CUT FROM"
         yield from in_blocks("cut-panel", "cut-panels", title, columns, space)
@@ -140,14 +131,16 @@ def _boards(boards: BoardLayout, space: TableSpace, wording: SheetWording) -> It
         laid = [field.courses for field in shown]
         columns = (
             WordColumn("IN", tuple(_in(field.coffers) for field in shown)),
-            _counts("FIELDS", "fields", [field.fields.value for field in shown]),
-            _counts("COURSES", "courses", [each.courses.value for each in laid]),
-            _counts("BOARDS", "boards", [field.boards.value for field in shown]),
-            _lengths("LENGTH", "length", [field.length.value for field in shown], wording),
-            _lengths("ACROSS", "across", [each.across.value for each in laid], wording),
-            _lengths("EDGES", "edge", [each.edge.value for each in laid], wording),
-            _lengths("FIRST RIP", "first-rip", [each.first_rip.value for each in laid], wording),
-            _lengths("LAST RIP", "last-rip", [each.last_rip.value for each in laid], wording),
+            counts_column("FIELDS", "fields", [field.fields.value for field in shown]),
+            counts_column("COURSES", "courses", [each.courses.value for each in laid]),
+            counts_column("BOARDS", "boards", [field.boards.value for field in shown]),
+            lengths_column("LENGTH", "length", [field.length.value for field in shown], wording),
+            lengths_column("ACROSS", "across", [each.across.value for each in laid], wording),
+            lengths_column("EDGES", "edge", [each.edge.value for each in laid], wording),
+            lengths_column(
+                "FIRST RIP", "first-rip", [each.first_rip.value for each in laid], wording
+            ),
+            lengths_column("LAST RIP", "last-rip", [each.last_rip.value for each in laid], wording),
         )
         yield from in_blocks("board-field", "board-fields", "BOARDS", columns, space)
 
@@ -161,8 +154,8 @@ def _tapered_boards(
         columns = (
             WordColumn("COFFER", tuple(coffer for coffer, _ in edges)),
             WordColumn("TOWARD", tuple(edge.toward for _, edge in edges)),
-            _lengths("START", "start", [edge.start.value for _, edge in edges], wording),
-            _lengths("END", "end", [edge.end.value for _, edge in edges], wording),
+            lengths_column("START", "start", [edge.start.value for _, edge in edges], wording),
+            lengths_column("END", "end", [edge.end.value for _, edge in edges], wording),
         )
         title = "EDGE BOARDS THAT TAPER"
         yield from in_blocks("board-taper", "board-tapers", title, columns, space)
@@ -176,9 +169,9 @@ def _cut_boards(
     if laid:
         columns = (
             WordColumn("COFFER", tuple(coffer for coffer, _ in laid)),
-            _counts("COURSES", "courses", [each.courses.value for _, each in laid]),
-            _lengths("ACROSS", "across", [each.across.value for _, each in laid], wording),
-            _lengths("EDGES", "edge", [each.edge.value for _, each in laid], wording),
+            counts_column("COURSES", "courses", [each.courses.value for _, each in laid]),
+            lengths_column("ACROSS", "across", [each.across.value for _, each in laid], wording),
+            lengths_column("EDGES", "edge", [each.edge.value for _, each in laid], wording),
         )
         title = "BOARDS OF CUT COFFERS"
         yield from in_blocks("cut-board-field", "cut-board-fields", title, columns, space)
@@ -192,8 +185,10 @@ def _cut_lengths(
     if rows:
         columns = (
             WordColumn("COFFER", tuple(coffer for coffer, _ in rows)),
-            _lengths("LENGTH", "length", [course.length.value for _, course in rows], wording),
-            _counts("BOARDS", "boards", [course.boards for _, course in rows]),
+            lengths_column(
+                "LENGTH", "length", [course.length.value for _, course in rows], wording
+            ),
+            counts_column("BOARDS", "boards", [course.boards for _, course in rows]),
         )
         title = "THEIR LENGTHS"
         yield from in_blocks("cut-board", "cut-boards", title, columns, space)

@@ -8,6 +8,8 @@ from lacunar.drawing.annotation import GOING_ON, HEADING_HEIGHT, Block, fitted, 
 from lacunar.drawing.elements import Element, Face, Group, Pt, Text
 from lacunar.drawing.sheets.tables import ROW_PITCH, Column, column_heads
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.wording import SheetWording
+from lacunar.measure.length import Length
 
 COLUMN_GAP = 3.0
 LONGEST_NAME = 22.0
@@ -43,6 +45,20 @@ class TableSpace:
 def to_be_measured(rows: int) -> WordColumn:
     """A column in which what the tape says is written by hand."""
     return WordColumn("MEASURED", ("_________",) * rows)
+
+
+def counts_column(head: str, name: str, numbers: Sequence[int]) -> WordColumn:
+    """A column of counts, of which none is a dash."""
+    texts = tuple(map(str, numbers))
+    return WordColumn(head, tuple(text if text != "0" else "-" for text in texts), name, texts)
+
+
+def lengths_column(
+    head: str, name: str, lengths: Sequence[Length], wording: SheetWording
+) -> WordColumn:
+    """A column of lengths, each rounded as it is printed."""
+    exact = tuple(wording.exact(wording.rounded(length)) for length in lengths)
+    return WordColumn(head, tuple(map(wording.length, lengths)), name, exact)
 
 
 def in_blocks(

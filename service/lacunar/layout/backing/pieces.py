@@ -31,6 +31,12 @@ class Clear:
     start: LengthFigure
     end: LengthFigure
 
+    @property
+    def length(self) -> LengthFigure:
+        """From one end to the other [length]."""
+        start, end = self.start.value, self.end.value
+        return PIECE.gives(end - start, end=end, start=start)
+
 
 def crossing_piece(clear: Clear, joists: Sequence[LengthFigure], fixing: Fixing) -> BackingPiece:
     """Turn a clear length across the joists into a piece fixed to each joist it crosses.
@@ -77,7 +83,6 @@ def even_piece(clear: Clear, fixing: Fixing, *, framed: bool) -> BackingPiece:
 def _piece(
     clear: Clear, fixed: tuple[CountFigure, tuple[LengthFigure, ...]], at_each: int | None
 ) -> BackingPiece:
-    start, end = clear.start.value, clear.end.value
     count, places = fixed
     fasteners = None
     if at_each is not None:
@@ -85,7 +90,7 @@ def _piece(
     return BackingPiece(
         start=clear.start,
         end=clear.end,
-        length=PIECE.gives(end - start, end=end, start=start),
+        length=clear.length,
         count=count,
         places=places,
         fasteners=fasteners,

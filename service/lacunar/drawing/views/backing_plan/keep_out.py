@@ -65,10 +65,11 @@ def zone_sign(box: Box) -> tuple[Element, ...]:
 
 
 def zone_names(frame: PlanFrame, busy: Occupied, typeface: Typeface) -> Iterator[Group]:
-    """The id of each item by its zone, where there is room."""
+    """The id of each item close by its zone, where there is room."""
     room = room_on_paper(frame)
     for item in frame.layout.items.items:
-        words = place_label(Label(item.id, zone_box(frame, item), False, room), busy, typeface)
+        label = Label(item.id, zone_box(frame, item), False, room, led_out=False)
+        words = place_label(label, busy, typeface)
         if words:
             busy.add(words)
             yield Group("keep-out-name", words, data={"of": item.id})

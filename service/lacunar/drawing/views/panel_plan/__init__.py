@@ -124,7 +124,7 @@ def _starts(
     layout: Layout, fields: Sequence[FieldOnPaper], boxes: Mapping[str, Box], busy: Occupied
 ) -> Iterator[Group]:
     """An arrow from the first board on, in each field that has room for it."""
-    boards = layout.boards
+    boards = layout.ceiling.panel.boards
     for field in fields if boards else ():
         assert boards is not None
         box = boxes[field.coffer]

@@ -60,9 +60,8 @@ def fields_on_paper(frame: PlanFrame) -> Iterator[FieldOnPaper]:
                 yield _tapered_panel(frame, coffers[place.coffer], fit, tapered[place.coffer])
             else:
                 yield _panel(frame, fit, place)
-    if layout.boards is not None:
-        yield from _boards(frame, coffers)
-        yield from _cut_boards(frame)
+    yield from _boards(frame, coffers)
+    yield from _cut_boards(frame)
 
 
 def _panel(frame: PlanFrame, fit: PanelFit, place: PanelPlace) -> FieldOnPaper:
@@ -192,7 +191,7 @@ def _tapered_boards(frame: PlanFrame, coffer: Coffer, field: TaperedField) -> Fi
 
 def _cut_boards(frame: PlanFrame) -> Iterator[FieldOnPaper]:
     """Joints of boards in coffers that walls cut, in what they leave."""
-    boards, room = frame.layout.boards, frame.layout.outlined
+    boards, room = frame.layout.ceiling.panel.boards, frame.layout.outlined
     rings = coffer_rings(frame)
     for coffer in room.partial_coffers if room and boards else ():
         if coffer.laid is not None and boards is not None:
