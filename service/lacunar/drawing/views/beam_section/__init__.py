@@ -74,7 +74,7 @@ def beam_section(
     )
     out = max(overhang, moulding_reach(bare))
     ceiling_out = max(CEILING_REACH, out + 1.0 if moulding_reach(bare) else 0.0)
-    left = drop.outer_edge + 1.0 + max(overhang, ceiling_out)
+    left = max(drop.outer_edge + max(overhang, ceiling_out), run.overrun_before) + 1.0
     cut = Cut(of, scale.ratio, left, run.outer_edge + 1.0 + CEILING_BAND)
     notes = _notes(cut, wording)
     right = cut.left + cut.on_paper(profile.finished_width.value) + out
