@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 from math import gcd
 
-from lacunar.drawing.checker.records import Finding
+from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
 from lacunar.drawing.checker.strings import THIN_SPACE
 from lacunar.drawing.checker.subject import Subject
 
@@ -24,19 +24,25 @@ _METRIC = re.compile(rf"\d{{1,3}}(?:{THIN_SPACE}\d{{3}})*(?:\.5)?")
 def figures_well_formed(subject: Subject) -> Iterator[Finding]:
     """Point 46: every figure of a length is written as its units are."""
     sheet = subject.sheet
-    units = sheet.data.get("units", "")
     for kind in KINDS:
         for group in sheet.of_kind(kind):
             for lettering in sheet.letterings_in(group):
-                # Some figures have the name before them of what they are of.
-                figure = lettering.text.rpartition(": ")[2]
-                first, bracket, second = figure.partition(" [")
-                faults = [_fault(first, units)]
-                if bracket:
-                    faults.append(_fault(second.removesuffix("]"), sheet.data["second-units"]))
-                for message in filter(None, faults):
+                for message in _faults(lettering.text, group, sheet):
                     where = group.id or sheet.place(lettering.group)
                     yield sheet.finding(46, where, f"“{lettering.text}” {message}")
+
+
+def _faults(text: str, group: GroupRead, sheet: SheetRead) -> Iterator[str]:
+    """What is wrong with a figure, and with the one in brackets behind it, if there is one."""
+    if text == group.data.get("of"):
+        return  # A place whose figure is told elsewhere has its name alone.
+    # Some figures have the name before them of what they are of.
+    figure = text.rpartition(": ")[2]
+    first, bracket, second = figure.partition(" [")
+    yield from filter(None, (_fault(first, sheet.data.get("units", "")),))
+    if bracket:
+        units = sheet.data.get("second-units", "")
+        yield from filter(None, (_fault(second.removesuffix("]"), units),))
 
 
 def _fault(text: str, units: str) -> str:

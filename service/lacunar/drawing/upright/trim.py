@@ -28,7 +28,11 @@ def section_of(layout: Layout, profile: BeamProfile) -> SectionOf:
 
 
 def cut_mouldings(cut: UprightCut, bay: Bay) -> Iterator[CutMoulding]:
-    """What is cut of mouldings at both ends of a space; nothing at columns or at no wall."""
+    """What is cut of mouldings at both ends of a space; nothing at columns or at no wall.
+
+    Where a plane crosses no more than the tip of a coffer, mouldings are wider than the space: there
+    they lie along the plane, and are seen and not cut.
+    """
     for thing, face, way in ((bay.left, bay.near, 1), (bay.right, bay.far, -1)):
         if isinstance(thing, CutBeam):
             found = _on_side(section_of(cut.layout, thing.profile))
@@ -37,6 +41,8 @@ def cut_mouldings(cut: UprightCut, bay: Bay) -> Iterator[CutMoulding]:
         else:
             continue
         for name, corners in found:
+            if max(out.inches for out, _ in corners) > (bay.far - bay.near).inches:
+                continue
             yield CutMoulding(name, tuple((face + out * way, down) for out, down in corners))
 
 
