@@ -30,8 +30,8 @@ def section_of(layout: Layout, profile: BeamProfile) -> SectionOf:
 def cut_mouldings(cut: UprightCut, bay: Bay) -> Iterator[CutMoulding]:
     """What is cut of mouldings at both ends of a space; nothing at columns or at no wall.
 
-    Where a plane crosses no more than the tip of a coffer, mouldings are wider than the space: there
-    they lie along the plane, and are seen and not cut.
+    Where a plane crosses no more than the tip of a coffer, mouldings are wider than the space:
+    there they lie along the plane, and are seen and not cut.
     """
     for thing, face, way in ((bay.left, bay.near, 1), (bay.right, bay.far, -1)):
         if isinstance(thing, CutBeam):
