@@ -111,6 +111,7 @@ class Occupied:
         self._typeface = typeface
         self._lines: dict[tuple[int, int], list[Line]] = {}
         self._texts: dict[tuple[int, int], list[Box]] = {}
+        self._leaders: dict[tuple[int, int], list[Line]] = {}
         self.add(elements)
 
     def add(self, elements: Iterable[Element]) -> None:
@@ -120,9 +121,12 @@ class Occupied:
                 area = text_box(element, self._typeface)
                 for cell in _cells(area):
                     self._texts.setdefault(cell, []).append(area)
+            leader = isinstance(element, Polyline) and element.pen == style.LEADER
             for line in _lines_of(element):
                 for cell in _cells(_around(line)):
                     self._lines.setdefault(cell, []).append(line)
+                    if leader:
+                        self._leaders.setdefault(cell, []).append(line)
 
     def is_free(self, area: Box) -> bool:
         """Whether neither a line nor a text comes into a rectangle."""
@@ -134,6 +138,14 @@ class Occupied:
         """Whether no text comes into a rectangle."""
         return not any(
             area.meets(text) for cell in _cells(area) for text in self._texts.get(cell, ())
+        )
+
+    def crosses_leader(self, line: Line) -> bool:
+        """Whether a straight line would pass through a leader."""
+        return any(
+            lines_cross(line, leader)
+            for cell in _cells(_around(line))
+            for leader in self._leaders.get(cell, ())
         )
 
     def crosses_text(self, line: Line) -> bool:
@@ -218,7 +230,7 @@ def place_label(label: Label, busy: Occupied, typeface: Typeface) -> tuple[Eleme
         box = text_box(word, typeface).grown(style.TEXT_CLEARANCE)
         if not box.within(label.within) or not busy.is_free(box):
             continue
-        if leader is not None and busy.crosses_text(leader):
+        if leader and (busy.crosses_text(leader) or busy.crosses_leader(leader)):
             continue
         if leader is None:
             return (word,)
