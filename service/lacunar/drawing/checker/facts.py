@@ -4,7 +4,7 @@ Only the JSON is read, as any other program would get it: its `exact` figures, n
 """
 
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from fractions import Fraction
 
 from lacunar.drawing.checker.backing_facts import BackingFacts, read_backing
@@ -214,16 +214,33 @@ def wall_along(run: str, end: str) -> str:
 def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
     """Turn the layout's JSON into what sheets are held against. Errors: `UnexpectedJson`."""
     root = Node(layout, "")
+    digest = layout.get("digest", "")
+    return replace(
+        _of_plan(root),
+        digest=digest if isinstance(digest, str) else "",
+        title=dict(_title(root["ceiling"])),
+        issued=_issued(root["ceiling"]),
+        member_profiles=_member_profiles(root),
+        backing=read_backing(root),
+        panels=read_panels(root),
+        pictorial=read_pictorial(root),
+        heights=read_heights(root),
+        sections=read_sections(root),
+        details=read_details(root),
+    )
+
+
+def _of_plan(root: Node) -> LayoutFacts:
+    """What plans are held against."""
     ceiling = root["ceiling"]
     beams = list(root["beams"])
     odd = read_outline(root)
     cut = odd.coffers if odd else ()
     unit = ceiling["units"].text
     step = ceiling["mark_to"].text
-    digest = layout.get("digest", "")
     return LayoutFacts(
         step_text=step,
-        digest=digest if isinstance(digest, str) else "",
+        digest="",
         step=ceiling["mark_to"].exact_of(step if " " in step else f"{step} {unit}"),
         spans={run: _line(root["runs"][run]["span"]) for run in WALLS_OF_RUN},
         beams=tuple(_beam(beam) for beam in beams),
@@ -243,25 +260,21 @@ def read_facts(layout: Mapping[str, object]) -> LayoutFacts:
         openings=(*read_openings(root), *read_cut_openings(root)),
         items=tuple(read_items(root)),
         features=tuple(read_features(root)),
-        title=dict(_title(ceiling)),
         joists=_joists(ceiling),
         crooked=read_crooked(root),
         followed=read_followed(root),
         outline_facts=odd,
         crown_reach=_crown_reach(root, ceiling),
-        backing=read_backing(root),
-        panels=read_panels(root),
-        pictorial=read_pictorial(root),
-        issued=_issued(ceiling),
-        member_profiles={
-            beam["id"].text: beam["profile"].text
-            for beam in beams
-            if beam["member"].given and beam.has("profile")
-        },
-        heights=read_heights(root),
-        sections=read_sections(root),
-        details=read_details(root),
     )
+
+
+def _member_profiles(root: Node) -> dict[str, str]:
+    """The profile of each beam with a member in it; none where a layout comes without profiles."""
+    return {
+        beam["id"].text: beam["profile"].text
+        for beam in root["beams"]
+        if beam["member"].given and beam.has("profile")
+    }
 
 
 def _crown_reach(root: Node, ceiling: Node) -> Fraction:
