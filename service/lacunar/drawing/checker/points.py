@@ -78,7 +78,7 @@ class SetPoint:
 
 
 UNREADABLE = 61
-EVERY_SET = ""
+EVERY_SET, PLAN = "", "Z-101"
 
 POINTS = (
     Point(9, "Each string is a chain and sums to its overall as printed", figures.strings_sum_up),
@@ -162,7 +162,7 @@ SET_POINTS: Mapping[str, tuple[SetPoint, ...]] = {
         SetPoint(111, "The cover tells the ceiling as laid out", covers.data_as_laid_out),
         SetPoint(112, "The key plan is whole and named", covers.key_plan_whole),
     ),
-    "Z-101": (
+    PLAN: (
         SetPoint(6, "References hit their views, details are called", references.references_hit),
         SetPoint(5, "The legend explains what the plan has, and no more", legends.legend_as_used),
         SetPoint(78, "The joist arrow lies as joists do", joists.joists_shown),
@@ -257,8 +257,8 @@ def check_set(
             findings.append(Finding(UNREADABLE, "", "", str(error)))
     for subject in subjects:
         findings.extend(check_sheet(subject))
-    # A layout without its spec does not tell which sheets it is drawn on: then on all.
-    held = (EVERY_SET, *facts.issued) if facts.issued else tuple(SET_POINTS)
+    # A layout without its spec does not tell which sheets it is drawn on: then on a plan.
+    held = (EVERY_SET, *(facts.issued or (PLAN,)))
     for point in (point for sheet in held if subjects for point in SET_POINTS.get(sheet, ())):
         findings.extend(point.check(subjects))
     return tuple(findings)
