@@ -14,11 +14,11 @@ from lacunar.drawing.painters.unavailable import CairoMissing
 from lacunar.model.limits import DOCUMENT_BYTES
 from lacunar.workflow import download
 from lacunar.workflow.prepare import prepare
-from tests.api.calling import CEILINGS, THREE_NUMBERS, app, client, post
+from tests.api.calling import CEILINGS, THREE_NUMBERS, app, client, on_few_sheets, post
 
 JSON = "application/json"
 DIVISION = "/v1/division?span=240&beam_width=5.5&coffers=4"
-MUSIC_ROOM = next(path for path in CEILINGS if path.stem == "music_room").read_bytes()
+MUSIC_ROOM = on_few_sheets(next(path for path in CEILINGS if path.stem == "music_room"))
 
 
 def room(**more):

@@ -8,10 +8,10 @@ from lacunar.api import problems
 from lacunar.api.problem_catalogue import PROBLEM_KINDS
 from lacunar.api.resources.problems import codes
 from lacunar.model.fault_catalogue import FAULT_CODES
-from tests.api.calling import CEILINGS, client, post
+from tests.api.calling import CEILINGS, client, on_few_sheets, post
 
 DIVISION = "/v1/division?span=240&beam_width=5.5&coffers=4"
-MUSIC_ROOM = next(path for path in CEILINGS if path.stem == "music_room").read_bytes()
+MUSIC_ROOM = on_few_sheets(next(path for path in CEILINGS if path.stem == "music_room"))
 
 
 def room(**more):

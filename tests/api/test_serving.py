@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.api.calling import CEILINGS, THREE_NUMBERS
+from tests.api.calling import CEILINGS, THREE_NUMBERS, on_few_sheets
 from tests.cli.command import lacunar_process
 
 CHECKOUT = Path(__file__).parents[2]
@@ -90,7 +90,7 @@ def test_a_call_of_the_readme_answers(line, port, tmp_path):
 
 
 def test_sheets_drawn_at_once_by_threads_and_processes_are_the_same_bytes(port):
-    documents = [path.read_bytes() for path in CEILINGS[:2]]
+    documents = [on_few_sheets(path) for path in CEILINGS[:2]]
     headers = {"Content-Type": "application/json"}
 
     def draw(number):

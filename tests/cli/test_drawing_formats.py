@@ -13,12 +13,22 @@ import pytest
 
 from tests.cli.command import lacunar
 
-MUSIC_ROOM = Path(__file__).parents[2] / "examples" / "ceilings" / "music_room.json"
+EXAMPLE = Path(__file__).parents[2] / "examples" / "ceilings" / "music_room.json"
 
 
-def test_each_sheet_is_a_picture_and_a_drawing_where_asked(tmp_path):
+@pytest.fixture(scope="module")
+def music_room(tmp_path_factory):
+    """The example with its plans alone: no test here needs a whole set."""
+    spec = json.loads(EXAMPLE.read_text())
+    spec["drawing"]["sheets"] = ["Z-101", "Z-102"]
+    path = tmp_path_factory.mktemp("spec") / "music_room.json"
+    path.write_text(json.dumps(spec))
+    return path
+
+
+def test_each_sheet_is_a_picture_and_a_drawing_where_asked(music_room, tmp_path):
     asked = ("--format", "png", "--format", "dxf", "--dpi", "30")
-    outcome = lacunar("draw", MUSIC_ROOM, "--out", tmp_path, "--quiet", *asked)
+    outcome = lacunar("draw", music_room, "--out", tmp_path, "--quiet", *asked)
     assert outcome.code == 0, outcome.err
     names = {path.name for path in tmp_path.iterdir()}
     stems = {name.rpartition(".")[0] for name in names}
@@ -30,27 +40,27 @@ def test_each_sheet_is_a_picture_and_a_drawing_where_asked(tmp_path):
     assert document.layout_names_in_taborder() == ["Model", "Z-101"]
 
 
-def test_unless_asked_there_are_neither(tmp_path):
-    assert lacunar("draw", MUSIC_ROOM, "--out", tmp_path, "--quiet").code == 0
+def test_unless_asked_there_are_neither(music_room, tmp_path):
+    assert lacunar("draw", music_room, "--out", tmp_path, "--quiet").code == 0
     assert {path.suffix for path in tmp_path.iterdir()} == {".svg", ".pdf"}
 
 
 @pytest.mark.parametrize("dpi", ["19", "601", "fine"])
-def test_a_resolution_that_is_none_is_wrong_usage(tmp_path, dpi):
+def test_a_resolution_that_is_none_is_wrong_usage(music_room, tmp_path, dpi):
     asked = ("--format", "png", "--dpi", dpi)
-    assert lacunar("draw", MUSIC_ROOM, "--out", tmp_path, *asked).code == 2
+    assert lacunar("draw", music_room, "--out", tmp_path, *asked).code == 2
 
 
-def test_too_large_a_picture_is_a_fault_that_names_what_would_do(tmp_path):
+def test_too_large_a_picture_is_a_fault_that_names_what_would_do(music_room, tmp_path):
     asked = ("--format", "png", "--dpi", "500")
-    outcome = lacunar("draw", MUSIC_ROOM, "--out", tmp_path, "--quiet", *asked)
+    outcome = lacunar("draw", music_room, "--out", tmp_path, "--quiet", *asked)
     assert outcome.code == 1
     # 17 in x 11 in x 462 x 462 is 39.9 million, 463 x 463 is 40.1 million.
     assert "at most 462 dpi" in outcome.err
     assert not list(tmp_path.iterdir())
 
 
-def test_what_is_not_painted_is_not_loaded(tmp_path):
+def test_what_is_not_painted_is_not_loaded(music_room, tmp_path):
     script = (
         "import sys; from lacunar.cli.main import main; code = main(sys.argv[1:]);"
         "loaded = {name.split('.')[0] for name in sys.modules};"
@@ -63,17 +73,17 @@ def test_what_is_not_painted_is_not_loaded(tmp_path):
         (["png"], "['pypdfium2']"),
     ):
         asked = [word for one in formats for word in ("--format", one)]
-        command = [sys.executable, "-c", script, "draw", str(MUSIC_ROOM), "--out", str(tmp_path)]
+        command = [sys.executable, "-c", script, "draw", str(music_room), "--out", str(tmp_path)]
         done = subprocess.run(
             [*command, "--quiet", "--dpi", "20", *asked], capture_output=True, text=True, check=True
         )
         assert done.stderr.splitlines()[-1] == loaded
 
 
-def test_a_pdf_names_the_set_and_labels_its_pages_by_their_sheets(tmp_path):
-    assert lacunar("draw", MUSIC_ROOM, "--out", tmp_path, "--quiet").code == 0
+def test_a_pdf_names_the_set_and_labels_its_pages_by_their_sheets(music_room, tmp_path):
+    assert lacunar("draw", music_room, "--out", tmp_path, "--quiet").code == 0
     document = pypdfium2.PdfDocument(tmp_path / "music_room.pdf")
-    name = json.loads(MUSIC_ROOM.read_text())["name"]
+    name = json.loads(music_room.read_text())["name"]
     title = document.get_metadata_value("Title")
     assert title.startswith(name)
     # A set of plans, tables and poles is none of them alone.
