@@ -2,10 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.solids.space import Seen, Sight, Solid, inner
+from lacunar.drawing.solids.space import Seen, Sight, Solid
 
-STEPS = 400
-"""In how many parts the way down is tried, each a share of what would clear all."""
+STEPS = 20
+"""In how many parts the way down is tried, each a share of what would clear all; and in how many
+again the first of them at whose end all is clear."""
 
 Hull = list[tuple[float, float]]
 
@@ -36,12 +37,18 @@ def _clear_of(
     lowest = min(y for hull in placed for _, y in hull)
     highest = max(y for hull in hulls for _, y in hull)
     whole = max(least, (highest - lowest + gap) / up)
-    for step in range(STEPS):
-        down = least + (whole - least) * step / STEPS
+
+    def clear(down: float) -> bool:
         lowered = [[(x, y - down * up) for x, y in hull] for hull in hulls]
-        if not any(_meet(one, other, gap) for one in placed for other in lowered):
-            return down
-    return whole
+        return not any(_meet(one, other, gap) for one in placed for other in lowered)
+
+    step = (whole - least) / STEPS
+    coarse = next((n for n in range(STEPS) if clear(least + step * n)), STEPS)
+    if coarse == 0:
+        return least
+    before = least + step * (coarse - 1)
+    parts = (before + step * n / STEPS for n in range(1, STEPS))
+    return next(filter(clear, parts), before + step)
 
 
 def _meet(one: Hull, other: Hull, gap: float) -> bool:
@@ -60,8 +67,9 @@ def _ways_out(hull: Hull) -> Iterator[tuple[float, float]]:
 
 def _apart(one: Hull, other: Hull, way: tuple[float, float]) -> float:
     """How far the second outline lies beyond the first along a way."""
-    end = max(inner((*at, 0.0), (*way, 0.0)) for at in one)
-    return min(inner((*at, 0.0), (*way, 0.0)) for at in other) - end
+    across, up = way
+    end = max(x * across + y * up for x, y in one)
+    return min(x * across + y * up for x, y in other) - end
 
 
 def _hull(places: Sequence[Seen]) -> Hull:
