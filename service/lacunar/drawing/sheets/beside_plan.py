@@ -4,7 +4,9 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.elements import Pt
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.frame import PlanFrame
 from lacunar.drawing.sheets.pages import (
     NamedView,
     Page,
@@ -13,8 +15,9 @@ from lacunar.drawing.sheets.pages import (
     stacked,
     table_pages,
 )
-from lacunar.drawing.sheets.placing import Arrangement, beside, column_width, frame_box
+from lacunar.drawing.sheets.placing import Arrangement, Box, beside, column_width, frame_box
 from lacunar.drawing.sheets.title_block import title_block
+from lacunar.model.room import RunName
 
 PAD = 4.0
 TITLE_GAP = 5.0
@@ -47,6 +50,8 @@ def fitted_plan(source: SheetSource, at_scale: Callable[[Scale], PlanAtScale]) -
     """The plan at the largest standard scale that fits beside a column; None where none does."""
     area = _arranged(source, ()).plan_area
     for scale in source.scales(smallest=SMALLEST, largest=LARGEST):
+        if not _room_fits(source, scale, area):
+            continue
         plan = at_scale(scale)
         tall = plan.height + TITLE_GAP + plan.under.height + 2 * PAD
         if max(plan.width, plan.under.width) + 2 * PAD > area.width or tall > area.height:
@@ -55,6 +60,13 @@ def fitted_plan(source: SheetSource, at_scale: Callable[[Scale], PlanAtScale]) -
         if drawn is not None:
             return FittedPlan(scale, stacked((drawn, plan.under), TITLE_GAP))
     return None
+
+
+def _room_fits(source: SheetSource, scale: Scale, area: Box) -> bool:
+    """Whether the room by itself has room; sooner told than what stands about it."""
+    bare = PlanFrame(source.layout, scale.ratio, Pt(0.0, 0.0))
+    wide, tall = (high - low for low, high in (bare.reach(run) for run in RunName))
+    return wide <= area.width and tall <= area.height
 
 
 def pages_beside(
