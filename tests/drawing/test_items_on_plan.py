@@ -7,13 +7,15 @@ from lacunar.drawing.elements import Circle, Element, Group, Polyline, Text, wal
 from lacunar.workflow.check import check_drawings
 from lacunar.workflow.draw import compose_sheets
 from lacunar.workflow.prepare import Prepared, prepare
+from tests.drawing.checker.drawn_sets import PLANS_AND_POLES
 
 LIGHTS = {"kind": "light", "diameter": 6}
 
 
 def prepared(room: dict[str, Any], **more: Any) -> Prepared:
     whole = {"length": 240, "width": 180, "height": 108, **room}
-    return prepare(json.dumps({"room": whole, **more}).encode())
+    drawing = {"sheets": PLANS_AND_POLES, **more.pop("drawing", {})}
+    return prepare(json.dumps({"room": whole, "drawing": drawing, **more}).encode())
 
 
 def groups(ready: Prepared, kind: str) -> list[Group]:

@@ -57,7 +57,7 @@ def findings(found: PreparedOptions) -> list[Finding]:
         for sheet in sheets(found)
     ]
     points = [point for point in POINTS if point.number in BY_ITSELF]
-    assert len(points) == len(BY_ITSELF)
+    assert {point.number for point in points} == BY_ITSELF
     return [each for subject in subjects for point in points for each in point.check(subject)]
 
 
