@@ -112,6 +112,8 @@ ARCHITECTURAL_SCALES = (
 METRIC_SCALES = tuple(Scale(Fraction(n), f"1:{n}") for n in (1, 2, 5, 10, 20, 25, 50, 100, 200))
 
 
+NOT_TO_SCALE = Scale(Fraction(1), "NTS")
+"""What is written under a picture."""
 HALF_SIZE = Fraction(7, 5)
 """How much larger all is that is printed at half size: capitals of 2.5 mm become 3.5, as the next
 member of the ISO 3098 series asks, lines of 0.18 mm become 0.25. From memory of the standard."""

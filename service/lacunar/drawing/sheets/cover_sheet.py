@@ -2,10 +2,9 @@
 
 from collections.abc import Iterator
 from dataclasses import replace
-from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace
-from lacunar.drawing.paper import Scale
+from lacunar.drawing.paper import NOT_TO_SCALE
 from lacunar.drawing.plan.clear_places import Box as ClearBox
 from lacunar.drawing.plan.clear_places import Occupied
 from lacunar.drawing.sheets.blocks import cautions
@@ -41,7 +40,6 @@ from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.views.key_plan import key_plan
 from lacunar.drawing.views.pictorial import ceiling_from_below, has_crown
 
-NOT_TO_SCALE = Scale(Fraction(1), "NTS")
 PAD = 5.0
 TITLE_GAP = 3.0
 PICTURE_SHARE = 0.58

@@ -1,10 +1,9 @@
 """Sheet Z-503: crown, its section, how it lies on the saw, and every frame with its pieces."""
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
-from lacunar.drawing.paper import Scale
+from lacunar.drawing.paper import NOT_TO_SCALE, Scale
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.crossing_sheet import not_drawn
 from lacunar.drawing.sheets.crown_tables import (
@@ -47,7 +46,6 @@ SMALLEST_SECTION, SMALLEST_FRAME = 16, 200
 TITLE_GAP, BAR_GAP = 4.0, 2.0
 BAR = 40.0
 TITLE_WIDTH = 125.0
-NOT_TO_SCALE = Scale(Fraction(1), "NTS")
 _STRAIGHT = Angle.of_degrees(180)
 
 

@@ -1,10 +1,9 @@
 """Sheet Z-901: a corner in the order of fitting, with what each step is beside it."""
 
 from collections.abc import Iterator, Sequence
-from fractions import Fraction
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
-from lacunar.drawing.paper import Scale
+from lacunar.drawing.paper import NOT_TO_SCALE
 from lacunar.drawing.sheets.cover_tables import Told, told_table
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
 from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
@@ -18,7 +17,6 @@ from lacunar.layout.records import Layout
 TITLE_GAP = 4.0
 SPARE = 0.5
 """What is left about the picture [mm]: it is as large as just fits, to the last digit."""
-NOT_TO_SCALE = Scale(Fraction(1), "NTS")
 STEPS = {
     Stage.SKIN: "SKIN OVER THE CEILING, TO FASTEN TO",
     Stage.SNAP_LINES: "LINES SNAPPED",
