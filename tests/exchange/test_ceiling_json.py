@@ -271,6 +271,26 @@ def test_law_a_resolved_spec_read_again_assumes_nothing_and_is_the_same_ceiling(
     assert digest(again.ceiling) == digest(first.ceiling)
 
 
+@pytest.mark.parametrize(
+    "sections",
+    [
+        # A cover below the board's by more than any tongue is wide.
+        {"panel": {"kind": "boards", "board": "1x8", "cover": "3 7/8"}},
+        # One flat board beside two: only the two have edges between them.
+        {
+            "beams": {
+                "crosswise": {"profile": "flat", "bottom": "1x6", "upper_board": "1x8"},
+                "lengthwise": {"profile": "flat", "bottom": "1x6"},
+            }
+        },
+    ],
+)
+def test_so_is_one_of_unlike_boards(sections: dict[str, Any]):
+    first = resolve(read_spec(as_bytes({**LEAST, **sections})))
+    again = resolve(read_spec(canonical_bytes(ceiling_to_json(first.ceiling))))
+    assert (again.assumptions, again.ceiling) == ((), first.ceiling)
+
+
 def test_the_law_is_held_by_ceilings_and_not_by_refusals():
     made = 0
 

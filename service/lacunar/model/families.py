@@ -12,12 +12,9 @@ from lacunar.model.spec import BeamsSpec, BoxSpec
 
 # What is taken over is taken over together: a joint with its reveal and overhang, a size with the
 # stock that makes it. Half of one family's detail beside half of the other's would be neither.
-TAKEN_TOGETHER = (
-    ("profile",),
-    ("bottom_joint", "reveal", "overhang"),
-    ("sides", "bottom", "upper_board", "backing", "width", "drop"),
-    ("allowance",),
-)
+EDGES = ("bottom_joint", "reveal", "overhang")
+BOARDS = ("sides", "bottom", "upper_board", "backing", "width", "drop")
+TAKEN_TOGETHER = (("profile",), EDGES, BOARDS, ("allowance",))
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,16 +46,18 @@ def lengthwise_as_meant(beams: BeamsSpec) -> BoxSpec:
 def taken_over(box: BoxSpec, other: BoxSpec) -> tuple[str, ...]:
     """The fields of a family that it takes from the other one.
 
-    None where it is told to be built in another way: boards of a box make no flat beam.
+    None where it is told to be built in another way: boards of a box make no flat beam. A flat beam
+    told as one board alone has no edges to take over.
     """
     if box.profile is not None and box.flat is not other.flat:
         return ()
-    return tuple(
-        name
-        for group in TAKEN_TOGETHER
-        if all(getattr(box, name) is None for name in group)
-        for name in group
-    )
+    groups = [
+        group for group in TAKEN_TOGETHER if all(getattr(box, name) is None for name in group)
+    ]
+    flat = box.flat or (box.profile is None and other.flat)
+    if flat and BOARDS not in groups and box.upper_board is None:
+        groups = [group for group in groups if group is not EDGES]
+    return tuple(name for group in groups for name in group)
 
 
 def drop_as_stated(said: BoxSpec, outline: BoxOutline) -> Length:

@@ -8,6 +8,7 @@ from lacunar.model.assuming import Assuming
 from lacunar.model.board_tables import PUBLISHED_BOARDS
 from lacunar.model.boards import BoardName, BoardRun, Boards, Cut, Fastening, Moisture, Movement
 from lacunar.model.defaults import Defaults
+from lacunar.model.limits import BOARD_TONGUE
 from lacunar.model.panel import Panel, PanelKind, SeamPlaces, Seat, SheetSize
 from lacunar.model.room import RunName
 from lacunar.model.spec import MovementSpec, PanelSpec
@@ -123,11 +124,12 @@ def _tongue(
     assuming: Assuming,
 ) -> Length:
     """What a board is wider than it covers: published for a named one."""
-    if nominal is None:
-        tongue, reason = usual.board_tongue, "a usual tongue"
-    else:
-        tongue = max(PUBLISHED_BOARDS[nominal].overall - cover, ZERO)
-        reason = "what is left of the published width beside the cover"
+    tongue, reason = usual.board_tongue, "a usual tongue"
+    if nominal is not None:
+        left_over = max(PUBLISHED_BOARDS[nominal].overall - cover, ZERO)
+        # A cover far below the published one is that of a board ripped narrower, tongue and all.
+        if left_over <= BOARD_TONGUE.most:
+            tongue, reason = left_over, "what is left of the published width beside the cover"
     return assuming.settle(said.tongue, "/panel/tongue", tongue, reason)
 
 
