@@ -62,7 +62,7 @@ class SheetOfSet:
 SHEETS = (
     SheetOfSet(SheetNumber.COVER, "Cover", cover_pages, Projection.PICTORIAL),
     SheetOfSet(SheetNumber.PLAN, "Reflected ceiling plan", plan_pages, Projection.REFLECTED),
-    SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.REFLECTED),
+    SheetOfSet(SheetNumber.SETTING_OUT, "Setting out", setting_out_pages, Projection.ON_FLOOR),
     SheetOfSet(SheetNumber.BACKING, "Backing and joists", backing_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.PANELS, "Panels and boards", panel_pages, Projection.REFLECTED),
     SheetOfSet(SheetNumber.ELEVATIONS, "Wall elevations", elevation_pages, Projection.THIRD_ANGLE),

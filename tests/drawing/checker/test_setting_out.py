@@ -1,4 +1,4 @@
-"""Points 11, 17 and 93 on setting-out plans, which are then spoiled: each defect is found."""
+"""Points 11, 17, 93 and 94 on setting-out plans, which are then spoiled: each defect is found."""
 
 from collections.abc import Callable
 from typing import Any
@@ -52,6 +52,19 @@ def test_a_figure_that_is_no_mark_is_found(drawn: Drawn):
         sheet.part("running-length-end-3", "text").text = "4'-4 1/4\""
 
     assert (11, "running-length-end-3") in found(drawn, spoil)
+
+
+def test_a_laser_off_its_place_or_left_out_is_found():
+    """12 in off W4 is 304.8 mm (1 in = 25.4 mm)."""
+    square = drawn_set({"room": SQUARE, "grid": GRID, "drawing": {"paper": "ansi_d"}})
+
+    def shift(sheet: Spoiled) -> None:
+        line = sheet.group("laser-line-width")
+        assert line.get("data-offset-mm") == "304.8"
+        line.set("data-offset-mm", "300")
+
+    assert found(square, shift) == {(94, "laser-line-width")}
+    assert found(square, lambda sheet: sheet.remove("laser-line-length")) == {(94, "view-1")}
 
 
 def test_a_figure_left_out_is_found(drawn: Drawn):

@@ -18,15 +18,13 @@ from lacunar.drawing.views.setting_out import (
     setting_out,
     setting_out_plan,
 )
+from lacunar.drawing.views.setting_out.laser_lines import laser_lines
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.records import Layout, MarkKind
 from lacunar.measure.angle import hypotenuse
 from lacunar.measure.length import Length
 from lacunar.measure.units import Units
 from lacunar.model.room import RunName
-
-OFFSET = {Units.INCH: Length.of_inches(12), Units.MILLIMETER: Length.of_millimeters(300)}
-"""How far the line that all is squared to is snapped off its wall, clear of what lies along it."""
 
 
 def setting_out_pages(source: SheetSource) -> tuple[Page, ...]:
@@ -144,15 +142,15 @@ def right_angle(layout: Layout, units: Units) -> tuple[Length, Length, Length]:
 def _steps(layout: Layout, wording: SheetWording) -> Iterator[str]:
     if layout.outlined is None:
         yield "Tape the room's diagonals, rising from the datum and falling, before anything else."
-    crooked = layout.crooked if layout.crooked and not layout.crooked.square else None
-    control = (crooked.control if crooked else None) or "W4"
-    offset = wording.length(OFFSET[wording.units])
-    if layout.followed is not None:
+    lasers = laser_lines(layout, wording.units)
+    if not lasers:
         yield "Mark each wall by itself, from its start corner, and join the marks of two walls."
     else:
+        control, square = lasers
         yield (
-            f"Snap a control line {offset} off {control}, parallel to it. Everything is square to"
-            " that line; set a laser on it, or the right angle of the table at its start."
+            f"Snap the control line {wording.length(control.offset)} off {control.wall}, parallel to"
+            f" it, and square to it a line {wording.length(square.offset)} off {square.wall}: set a"
+            " laser where they cross, or the right angle of the table. All else is square to them."
         )
     yield (
         "Hold the tape at the finished face of the start wall and mark both faces of every beam at"

@@ -23,6 +23,7 @@ class Projection(StrEnum):
     REFLECTED = "REFLECTED"
     THIRD_ANGLE = "3RD ANGLE"
     PICTORIAL = "PICTORIAL"
+    ON_FLOOR = "ON FLOOR"
     NONE = "NO VIEWS"
 
 
@@ -153,8 +154,8 @@ def _sheet_row(fields: TitleFields, top: float, width: float, typeface: Typeface
 
 
 def _projection_symbol(label: str, center: Pt) -> Iterator[Group]:
-    if label == Projection.REFLECTED:
-        yield _reflected_symbol(center)
+    if label in (Projection.REFLECTED, Projection.ON_FLOOR):
+        yield _plan_symbol(center, reflected=label == Projection.REFLECTED)
     if label == Projection.THIRD_ANGLE:
         yield _third_angle_symbol(center.moved(0, 1.2))
 
@@ -184,12 +185,13 @@ def _third_angle_symbol(center: Pt) -> Group:
     )
 
 
-def _reflected_symbol(center: Pt) -> Group:
-    """Mirrored projection: a chain line, the ceiling, with a double arrow at each end.
+def _plan_symbol(center: Pt, *, reflected: bool) -> Group:
+    """A chain line, the plane, with an arrow at each end, a double one for mirrored projection.
 
     After ISO 2594, which tells a reflected plan from a plain one by doubled arrowheads; from memory
     of its description.
     """
+    words = "Reflected plan: as in a mirror on the floor" if reflected else "Plan, as on the floor"
     strokes = [(-7.0, -2.0), (-0.6, 0.6), (2.0, 7.0)]
     chain = [(center.moved(a, 0), center.moved(b, 0)) for a, b in strokes]
     shafts: list[tuple[Pt, Pt]] = []
@@ -197,10 +199,11 @@ def _reflected_symbol(center: Pt) -> Group:
     for x in (-6.0, 6.0):
         top, tip = center.moved(x, 0), center.moved(x, 3.2)
         shafts.append((top, tip))
-        heads.extend(arrow(at, top, 1.3) for at in (tip, tip.moved(0, -1.3)))
+        tips = (tip, tip.moved(0, -1.3)) if reflected else (tip,)
+        heads.extend(arrow(at, top, 1.3) for at in tips)
     return Group(
         "projection-symbol",
         (Segments((*chain, *shafts), style.FINE), *heads),
         id="projection-symbol",
-        title="Reflected plan: as in a mirror on the floor",
+        title=words,
     )

@@ -11,6 +11,7 @@ from lacunar.drawing.annotation import Block, Tag
 from lacunar.drawing.elements import Element, Group, Polyline, Pt
 from lacunar.drawing.hatching import outside_box
 from lacunar.drawing.paper import Scale
+from lacunar.drawing.plan.clear_places import Occupied
 from lacunar.drawing.plan.columns import column_groups
 from lacunar.drawing.plan.control_line import control_line
 from lacunar.drawing.plan.datum_mark import datum_mark
@@ -28,6 +29,7 @@ from lacunar.drawing.plan.ordinates import (
 from lacunar.drawing.plan.walls import wall_groups
 from lacunar.drawing.run_ends import End
 from lacunar.drawing.typeface import Typeface
+from lacunar.drawing.views.setting_out.laser_lines import drawn_lasers, laser_words
 from lacunar.drawing.views.setting_out.snap_lines import SnapLine, snap_lines
 from lacunar.drawing.wording import SheetWording, decimal_mm
 from lacunar.layout.records import Layout, MarkKind, Point
@@ -70,9 +72,13 @@ def setting_out_plan(
         Group("object", tuple(_object(frame, placed, typeface)), id=f"object-view-{number}"),
         *(tag.drawn(center, typeface) for tag, center in placed),
         *control_line(frame),
+        *drawn_lasers(
+            frame, wording.units, [tag_box(tag, center, typeface) for tag, center in placed]
+        ),
         *plan.drawn_sides(wording),
     )
     about = (*about, *wall_tags(frame, about, typeface))
+    about = (*about, *laser_words(frame, wording.units, Occupied(typeface, about), typeface))
     view = Group(
         "view",
         (*about, datum_mark(frame, about, typeface, crowded=True)),
