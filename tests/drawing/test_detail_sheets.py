@@ -184,3 +184,14 @@ def test_leaders_to_a_column_of_words_do_not_cross():
         for other in lines[number + 1 :]:
             apart = side(one, other[0]) * side(one, other[1]) >= 0
             assert apart or side(other, one[0]) * side(other, one[1]) >= 0
+
+
+def test_no_mark_of_a_long_pole_is_cut_short():
+    """Ids of two digits are the widest there are in a hall of twelve coffers in a row."""
+    grid = {**ROOM["grid"], "length": {"coffers": 12, "start": "half", "end": "half"}}
+    room = {**ROOM["room"], "length": 768}
+    for paper in ("letter", "arch_d"):
+        spec = {**ROOM, "room": room, "grid": grid, "drawing": {"paper": paper}}
+        svgs, _ = drawn_set(spec, ["Z-701"])
+        assert "XB-11 MID" in words(svgs)
+        assert [text for text in words(svgs) if text.endswith("…")] == []

@@ -92,7 +92,7 @@ def _columns(pole: Pole, wording: SheetWording) -> tuple[WordColumn, ...]:
 
 
 def _line(mark: Mark) -> str:
-    side = {"near": " NEAR", "far": " FAR", "at": " CENTER"}[mark.side]
+    side = {"near": " NEAR", "far": " FAR", "at": " MID"}[mark.side]
     return mark.of + ("" if mark.kind is MarkKind.WALL else side)
 
 
