@@ -52,11 +52,13 @@ def test_the_index_is_that_of_the_set(paper: str, sheets: list[str]):
 
 def test_pages_of_one_sheet_are_one_row_at_its_drawing_s_scale():
     """A page of tables has no scale, and two scales are noted at the views."""
-    plan = IssuedSheet("Z-101", "Plan", "1:25"), IssuedSheet("Z-101-2", "Plan", "AS NOTED")
+    plan = IssuedSheet("Z-101", "Plan", "1:25"), IssuedSheet("Z-101-2", "Plan", "NONE")
     details = IssuedSheet("Z-501", "Profiles", "1:2"), IssuedSheet("Z-501-2", "Profiles", "1:5")
-    assert index_rows((*plan, *details)) == (
+    lists = IssuedSheet("Z-701", "Poles", "NONE"), IssuedSheet("Z-701-2", "Poles", "NONE")
+    assert index_rows((*plan, *details, *lists)) == (
         IndexRow("Z-101", "Plan", 2, "1:25"),
         IndexRow("Z-501", "Profiles", 2, "AS NOTED"),
+        IndexRow("Z-701", "Poles", 2, "NONE"),
     )
 
 

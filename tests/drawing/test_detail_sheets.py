@@ -101,6 +101,19 @@ def test_frames_alike_are_one_with_all_their_coffers():
     assert sum('class="crown-piece"' in part for svg in svgs for part in svg.split("<g ")) == 2
 
 
+def test_the_lengths_of_a_frame_are_the_same_in_its_table_and_its_picture():
+    """A fit finer than the marking step: (192 - 15) / 3 = 59 and (144 - 10) / 2 = 67, less 1/16.
+
+    To the marking step of 1/8 in these would be 59 and 67 again: frames without their fit.
+    """
+    crown = {**CROWN, "method": "bench_frame", "fit_total": "1/16"}
+    svgs, _ = drawn_set({**ROOM, "mark_to": "1/8", "crown": crown}, ["Z-503"])
+    told = [text.replace("&quot;", '"') for text in words(svgs)]
+    for figure in ("4'-10 15/16\"", "5'-6 15/16\""):
+        assert f"LONG POINT {figure}" in told
+        assert figure in told
+
+
 def test_frames_are_alike_whatever_lies_about_their_coffers():
     """With bare walls on one side mouths differ from coffer to coffer, frames by size alone."""
     grid = {
@@ -171,3 +184,14 @@ def test_leaders_to_a_column_of_words_do_not_cross():
         for other in lines[number + 1 :]:
             apart = side(one, other[0]) * side(one, other[1]) >= 0
             assert apart or side(other, one[0]) * side(other, one[1]) >= 0
+
+
+def test_no_mark_of_a_long_pole_is_cut_short():
+    """Ids of two digits are the widest there are in a hall of twelve coffers in a row."""
+    grid = {**ROOM["grid"], "length": {"coffers": 12, "start": "half", "end": "half"}}
+    room = {**ROOM["room"], "length": 768}
+    for paper in ("letter", "arch_d"):
+        spec = {**ROOM, "room": room, "grid": grid, "drawing": {"paper": paper}}
+        svgs, _ = drawn_set(spec, ["Z-701"])
+        assert "XB-11 MID" in words(svgs)
+        assert [text for text in words(svgs) if text.endswith("…")] == []

@@ -245,7 +245,7 @@ def test_heads_and_the_title_of_a_group_that_goes_on_stand_in_each_part():
     for block in blocks:
         assert block.height <= 60.0
         assert "MARK" in texts(block.children)
-    assert "SD, GOING ON" in texts(blocks[1].children)
+    assert "SD, CONTINUED" in texts(blocks[1].children)
     told = [row.data["of"] for block in blocks for row in groups(block.children, "part-row")]
     assert told == [f"{title}{n}" for title in ("SD", "BT") for n in range(12)]
 

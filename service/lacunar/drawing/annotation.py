@@ -182,7 +182,7 @@ class ColumnSpace:
     height: float
 
 
-GOING_ON = ", GOING ON"
+GOING_ON = ", CONTINUED"
 """What the title of a block's second and later parts ends in."""
 
 

@@ -85,7 +85,7 @@ class SheetEntry:
     """A sheet as an index of the set lists it: number, title, page in the set, paper and scale.
 
     `paper` is None for a page of a roll, which is as long as what is on it; `scale` is that of the
-    drawing as it is written on the sheet, or `AS NOTED` where there is none.
+    drawing as it is written on the sheet, `AS NOTED` where there are several, or `NONE`.
     """
 
     number: str

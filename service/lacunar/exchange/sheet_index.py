@@ -17,7 +17,8 @@ SHEET_WORDS: Words = {
         "title": "What is drawn on it.",
         "page": "Its page and how many there are in the set.",
         "paper": "The paper it is drawn on; null for a page of a roll, as long as what is on it.",
-        "scale": "Its scale, as the sheet says it; AS NOTED for tables, FULL SIZE for strips.",
+        "scale": "Its scale, as the sheet says it: AS NOTED where there are several, NONE for"
+        " tables, FULL SIZE for strips.",
     },
     "SetIndex": {
         "sheets": "The sheets that are sent, in order.",

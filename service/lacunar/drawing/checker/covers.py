@@ -8,6 +8,7 @@ from lacunar.drawing.checker.records import Finding, GroupRead, SheetRead
 from lacunar.drawing.checker.subject import Subject
 
 NOTED = "AS NOTED"
+NO_SCALE = "NONE"
 SAME = ("revision", "date", "digest", "status", "number")
 DIGITS = 12
 
@@ -60,8 +61,8 @@ def _row_faults(
         yield f"is listed as “{data.get('title')}”, and called “{sheets[0].titles[0]}”"
     scales = {scale for sheet in sheets if (scale := _field(sheet, "scale"))}
     known = all(_field(sheet, "scale") for sheet in sheets)
-    scales -= {NOTED}
-    due = scales.pop() if len(scales) == 1 else NOTED
+    drawn = scales - {NOTED, NO_SCALE}
+    due = NO_SCALE if scales == {NO_SCALE} else drawn.pop() if len(drawn) == 1 else NOTED
     if known and data.get("scale") != due:
         yield f"is listed at “{data.get('scale')}”, and is at “{due}”"
     sheet = next(sheet for sheet in covers if row in sheet.groups)

@@ -29,7 +29,7 @@ class Substance(StrEnum):
     FRAMING = "Rough framing"
     SHEET = "Sheet goods"
     FINISH = "Ceiling finish: gypsum board or plaster"
-    EXISTING = "What is there already"
+    EXISTING = "Existing"
 
 
 class Way(StrEnum):

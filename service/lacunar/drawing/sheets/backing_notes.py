@@ -26,13 +26,13 @@ def backing_notes(layout: Layout, wording: SheetWording) -> Iterator[str]:
     yield "Find and mark wires and pipes before anything is driven."
     if layout.backing.joists is None:
         yield (
-            "Joists are not known yet. Find and mark every joist, and tell which way they run, how"
-            " far apart and where the first one is: then this sheet says what each line is fixed"
-            " to, and what needs blocking."
+            "Joists are not known yet. Find and mark every joist, and report which way they run,"
+            " how far apart and where the first one is: then this sheet says what each line is"
+            " fixed to, and what needs blocking."
         )
     else:
         yield (
-            "Joists are drawn where they were told, evenly spaced. Find each one before fixing:"
+            "Joists are drawn where they were given, evenly spaced. Find each one before fixing:"
             " real ones wander and are doubled at openings."
         )
     yield from _setting_off(layout)
@@ -66,7 +66,7 @@ def _setting_off(layout: Layout) -> Iterator[str]:
         yield "Cleats beside a member are dimensioned to their middles."
     both = any(unlike(layout, run, TOLD) for run in RunName)
     if both:
-        yield "What is told differs at the two ends of a run, so both ends are dimensioned."
+        yield "Figures differ at the two ends of a run, so both ends are dimensioned."
     else:
         yield "One end of each run is dimensioned; at the other one the same holds."
     if layout.outlined is not None:

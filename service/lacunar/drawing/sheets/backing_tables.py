@@ -184,9 +184,11 @@ def _weights(weights: Weights, space: TableSpace, wording: SheetWording) -> Iter
     if by_length:
         columns = (
             WordColumn("PROFILE", tuple(each.profile for each in weights.beams)),
-            _decimals("KG A METER" if metric else "LB A FOOT", "weight", by_length),
+            _decimals("KG PER METER" if metric else "LB PER FOOT", "weight", by_length),
         )
-        yield from in_blocks("backing-weight", "backing-weights", "WHAT HANGS", columns, space)
+        yield from in_blocks(
+            "backing-weight", "backing-weights", "WEIGHT THAT HANGS", columns, space
+        )
 
 
 def _holds(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator[Block]:

@@ -236,7 +236,7 @@ def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
         texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
     more = len(layout.panels) - LISTED_SIZES
     if more > 0:
-        texts.append(f"Panels of {more} more sizes: see the layout's figures.")
+        texts.append(f"Panels of {more} more sizes: the cut list has them.")
     return texts
 
 

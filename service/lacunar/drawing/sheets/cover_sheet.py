@@ -10,13 +10,13 @@ from lacunar.drawing.plan.clear_places import Occupied
 from lacunar.drawing.sheets.blocks import cautions
 from lacunar.drawing.sheets.cover_facts import abbreviation_lines, data_lines
 from lacunar.drawing.sheets.cover_tables import (
-    NOTED,
     index_rows,
     index_table,
     revision_table,
     told_table,
 )
 from lacunar.drawing.sheets.pages import (
+    NO_SCALE,
     IssuedSheet,
     Page,
     SheetSource,
@@ -146,7 +146,7 @@ def _blocks(source: SheetSource, heights: tuple[float, float], count: int) -> It
     space, lower = (ColumnSpace(width, height) for height in heights)
     fields = source.fields
     own = IssuedSheet(fields.sheet, fields.drawing, "NOT TO SCALE")
-    more = (IssuedSheet(fields.sheet, fields.drawing, NOTED),) * (count - 1)
+    more = (IssuedSheet(fields.sheet, fields.drawing, NO_SCALE),) * (count - 1)
     yield from index_table(index_rows((own, *more, *source.issued)), space, typeface)
     data = tuple(data_lines(source))
     yield from told_table("ceiling-data", "ROOM AND CEILING", data, space, typeface)

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from lacunar.drawing import style
 from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts, wrapped
 from lacunar.drawing.elements import Face, Group, Pt, Segments, Text
-from lacunar.drawing.sheets.pages import IssuedSheet, SheetSource
+from lacunar.drawing.sheets.pages import NO_SCALE, IssuedSheet, SheetSource
 from lacunar.drawing.sheets.tables import Column, column_heads
 from lacunar.drawing.typeface import Typeface
 
@@ -45,8 +45,11 @@ def index_rows(issued: Sequence[IssuedSheet]) -> tuple[IndexRow, ...]:
 
 def _scale(pages: Sequence[IssuedSheet]) -> str:
     """The scale of a sheet's drawings, if it is one; pages of tables have none."""
-    scales = {page.scale for page in pages} - {NOTED}
-    return scales.pop() if len(scales) == 1 else NOTED
+    scales = {page.scale for page in pages}
+    drawn = scales - {NOTED, NO_SCALE}
+    if scales == {NO_SCALE}:
+        return NO_SCALE
+    return drawn.pop() if len(drawn) == 1 else NOTED
 
 
 def index_table(

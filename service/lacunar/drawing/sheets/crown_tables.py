@@ -125,9 +125,9 @@ def _figures(
 ) -> WordColumn:
     return WordColumn(
         head,
-        tuple(wording.length(each.value) if each else "-" for each in figures),
+        tuple(wording.detail(each.value) if each else "-" for each in figures),
         name,
-        tuple(wording.exact(wording.rounded(each.value)) if each else "" for each in figures),
+        tuple(wording.exact(wording.detailed(each.value)) if each else "" for each in figures),
     )
 
 

@@ -10,7 +10,7 @@ from itertools import groupby
 
 from lacunar.drawing.lists import Lists
 from lacunar.drawing.sheets.list_notes import assumed_texts, caution_texts, notes_beside
-from lacunar.drawing.sheets.pages import Page, SheetSource
+from lacunar.drawing.sheets.pages import NO_SCALE, Page, SheetSource
 from lacunar.drawing.sheets.part_words import (
     KIND_TITLES,
     end_words,
@@ -67,7 +67,7 @@ def cut_list_pages(source: SheetSource) -> tuple[Page, ...]:
     )
     notes = notes_beside(told, space.note, source.typeface)
     parts = table.blocks(space.part, source.typeface)
-    unscaled = replace(source, fields=replace(source.fields, scale="NONE"))
+    unscaled = replace(source, fields=replace(source.fields, scale=NO_SCALE))
     return wide_pages(unscaled, space, parts, notes)
 
 

@@ -120,9 +120,9 @@ def _notes(walls: Sequence[Elevation]) -> Iterator[str]:
         "Beams that end at a wall are cut just before what stands along it. Figures above are"
         " their running marks from the run's start wall, as on the reflected ceiling plan."
     )
-    yield "FFL is the finished floor level, from which heights are told."
+    yield "FFL is the finished floor level, from which heights are measured."
     features = [feature for wall in walls for feature in wall.features]
     if any(each.kind is FeatureKind.WINDOW for each in features):
-        yield "Sills are as built: hidden lines go on where they are not told."
+        yield "Sills are as built: hidden lines go on where they are not given."
     if any(each.head is None for each in features):
-        yield "Heads that are not told are measured on site."
+        yield "Heads that are not given are measured on site."

@@ -14,7 +14,7 @@ from lacunar.drawing.sheets.list_notes import (
     notes_beside,
     refused_pages,
 )
-from lacunar.drawing.sheets.pages import Page, SheetSource
+from lacunar.drawing.sheets.pages import NO_SCALE, Page, SheetSource
 from lacunar.drawing.sheets.part_words import in_rows
 from lacunar.drawing.sheets.wide_pages import fitted_table, wide_pages
 from lacunar.drawing.sheets.wide_tables import WideCell, WideColumn, WideGroup, WideRow, WideTable
@@ -81,7 +81,7 @@ def material_pages(source: SheetSource) -> tuple[Page, ...]:
         ("assumed", "ASSUMED", assumed_texts(_assumed(made), source.wording)),
     )
     notes = notes_beside(told, space.note, source.typeface)
-    unscaled = replace(source, fields=replace(source.fields, scale="NONE"))
+    unscaled = replace(source, fields=replace(source.fields, scale=NO_SCALE))
     parts = table.blocks(space.part, source.typeface)
     return wide_pages(unscaled, space, parts, notes)
 

@@ -28,6 +28,8 @@ from lacunar.model.drawing import Paper
 
 ROLL = "roll"
 """What paper is called that is as long as what is on it."""
+NO_SCALE = "NONE"
+"""What a page of words and tables says of its scale."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,8 +146,7 @@ def _table_page(
     frame = frame_box(source.size)
     width = column_width(source.size)
     sheet = source.fields.sheet if number == 1 else f"{source.fields.sheet}-{number}"
-    fields = replace(source.fields, scale="AS NOTED", sheet=sheet)
-    title = title_block(fields, width, source.typeface)
+    title = title_block(replace(source.fields, sheet=sheet), width, source.typeface)
     count = int((frame.width - FRAME_PAD + COLUMN_GAP) // (width + COLUMN_GAP))
     corner = (frame.right - width, frame.bottom - title.height)
     columns = []
@@ -158,4 +159,13 @@ def _table_page(
     if not placed:
         raise PaperTooSmall("A table or a list is higher than the paper.")
     children = tuple(e for p in placed for e in p.block.at(p.x, p.y))
-    return Page(fields, children, corner), left_over
+    scale = "AS NOTED" if _has_views(children) else NO_SCALE
+    return Page(replace(source.fields, scale=scale, sheet=sheet), children, corner), left_over
+
+
+def _has_views(elements: Sequence[Element]) -> bool:
+    """Whether anything is drawn to a scale among what else is words."""
+    return any(
+        isinstance(each, Group) and (each.kind == "view" or _has_views(each.children))
+        for each in elements
+    )

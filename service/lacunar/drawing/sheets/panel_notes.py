@@ -78,7 +78,7 @@ def _sheets(layout: Layout) -> Iterator[str]:
     if grain is not None:
         yield f"The grain lies along the {grain} run, as the double arrows show."
     if any(fit.seams.value for fit in layout.panels):
-        yield "Seams are told from the panel's edge next the datum."
+        yield "Seams are measured from the panel's edge next the datum."
     if any(each.backing for fit in layout.panels for each in fit.seam_bearings):
         yield "A seam between two joists rests on a strip of backing, let in before the panels."
     if any(True for _ in tapered_panels_of(layout)):

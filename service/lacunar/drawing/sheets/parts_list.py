@@ -41,9 +41,8 @@ def _row(each: ListedPart, width: float, wording: SheetWording, typeface: Typefa
     size = _size(part, wording)
     room = width - INDENT - typeface.width(size, style.TEXT, Face.MEDIUM) - GAP
     words = fitted(part.words, room, style.TEXT, typeface, Face.SEMIBOLD)
-    views = "1 view" if each.views == 1 else f"{each.views} views"
-    told = ", ".join(text for text in (part.substance, part.remark, each.marks, views) if text)
-    lines = wrapped(told[0].upper() + told[1:], width - INDENT, typeface)
+    told = ", ".join(text for text in (part.substance, part.remark, each.marks) if text)
+    lines = wrapped(told[:1].upper() + told[1:], width - INDENT, typeface) if told else ()
     y = 2.0 + style.TEXT
     texts = [
         Text(Pt(INDENT, y), words, style.TEXT, Face.SEMIBOLD),
@@ -79,7 +78,7 @@ def hatches_used(
 ) -> tuple[Block, ...]:
     """What each hatch on the sheet stands for."""
     rows = [_sample(each, column.width, typeface) for each in substances]
-    return headed_parts("hatches", "WHAT IS CUT", rows, column)
+    return headed_parts("hatches", "AS CUT", rows, column)
 
 
 def _sample(substance: Substance, width: float, typeface: Typeface) -> Block:

@@ -25,6 +25,12 @@ from lacunar.model.drawing import StoryPoles
 
 TABLED = (MarkKind.WALL, MarkKind.FACE, MarkKind.CENTER)
 
+TABLE_NOTES = (
+    "Carry the marks on to a straight strip of wood, one to each run, all from one end and none"
+    " added up. Name each mark, and hatch what is beam.",
+    "Set the start of a pole to the finished face of its start wall. On the floor or"
+    " held to the ceiling, never turn the pole end for end: its start stays at the start wall.",
+)
 NOTES = (
     "The figures govern: paper creeps with damp and heat. Hold each strip to a tape before use.",
     "Set the start of a pole to the finished face of its start wall. Faces and walls are numbered;"
@@ -66,7 +72,7 @@ def _blocks(source: SheetSource, form: StoryPoles) -> Iterator[Block]:
     for pole in poles(source.layout):
         columns = _columns(pole, source.wording)
         yield from in_blocks("pole", pole.identity, pole.name, columns, space)
-    notes = NOTES if form is StoryPoles.TABLE else (*NOTES, PRINT_NOTE, PIECES_NOTE)
+    notes = TABLE_NOTES if form is StoryPoles.TABLE else (*NOTES, PRINT_NOTE, PIECES_NOTE)
     yield from paragraph_blocks("notes", "NOTES", notes, column, source.typeface)
 
 
@@ -86,7 +92,7 @@ def _columns(pole: Pole, wording: SheetWording) -> tuple[WordColumn, ...]:
 
 
 def _line(mark: Mark) -> str:
-    side = {"near": " NEAR", "far": " FAR", "at": " CENTER"}[mark.side]
+    side = {"near": " NEAR", "far": " FAR", "at": " MID"}[mark.side]
     return mark.of + ("" if mark.kind is MarkKind.WALL else side)
 
 

@@ -19,6 +19,7 @@ from lacunar.drawing.sheets.placing import (
     column_width,
     frame_box,
 )
+from lacunar.drawing.sheets.references import profile_words
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.title_block import title_block
 from lacunar.drawing.sheets.view_pages import TitledView, view_area, view_pages
@@ -130,7 +131,7 @@ def _titled(
         block = profile_detail(detail, scale, numbers, (wording, typeface), staggered)
     except StringsDoNotFit:
         return None
-    words = f"BEAM PROFILE {detail.of.profile.id}"
+    words = f"BEAM PROFILE {profile_words(_name(detail))}"
     title = view_title(number, words, scale, tuple(_title_notes(source, detail)), typeface)
     bar = scale_bar(number, scale.ratio, wording.units, 40.0)
     return stacked((block, stacked((title, bar), 2.0)), 5.0)

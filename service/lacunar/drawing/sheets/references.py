@@ -41,6 +41,16 @@ def _grouped(references: Iterable[Reference]) -> Iterator[list[Reference]]:
         yield list(group)
 
 
+def profile_words(name: str) -> str:
+    """What a view of a profile is called by its name: `P2`, its second view `P2 (2)`.
+
+    >>> profile_words("profile-P2"), profile_words("profile-P2-2")
+    ('P2', 'P2 (2)')
+    """
+    _, profile, *further = name.split("-")
+    return f"{profile} ({further[0]})" if further else profile
+
+
 def _kind(name: str) -> str:
     return name.partition("-")[0]
 
@@ -48,7 +58,12 @@ def _kind(name: str) -> str:
 def _row(group: Sequence[Reference], width: float, typeface: Typeface) -> Block:
     """What is shown, wrapped on the left; view and sheet at the right edge."""
     kind = _kind(group[0].name)
-    ids = [each.name.partition("-")[2].replace("-", " ") for each in group]
+    ids = [
+        profile_words(each.name)
+        if kind == "profile"
+        else each.name.partition("-")[2].replace("-", " ")
+        for each in group
+    ]
     words = f"{KINDS.get(kind, kind)} {_in_row(ids, ', ')}".upper()
     where = f"{_in_row([str(each.number) for each in group], ', ')} / {group[0].sheet}"
     room = width - typeface.width(where, style.TEXT, Face.MEDIUM) - GAP

@@ -12,8 +12,8 @@ from lacunar.model.moulding import CrownMethod, FlatPlace
 def parts_of(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     """Turn a layout into the ids that each of its stages puts up; stages without any are left out.
 
-    Beams stand in the order in which they go up: those at the walls, which go round the room, then
-    those that run through, then those cut in between.
+    Beams stand in the order in which they go up: each after all those that stop it. Where that
+    leaves it open, those at the walls come first, then those that run through.
     """
     found = {
         **_above(layout),
@@ -38,6 +38,25 @@ def _above(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
 
 
 def _in_turn(layout: Layout) -> Iterator[str]:
+    """All beams, each after those that it is cut against; ones that stop each other as they come.
+
+    A piece is measured against what stands already, so that one cut in between never goes first.
+    """
+    stopping: dict[str, set[str]] = {beam: set() for beam in _as_they_come(layout)}
+    for crossing in layout.crossings:
+        for place in crossing.places if crossing.through is not None else ():
+            if place.through in stopping and place.stopped in stopping:
+                stopping[place.stopped].add(place.through)
+    while stopping:
+        beam = next((each for each, by in stopping.items() if not by), next(iter(stopping)))
+        del stopping[beam]
+        for by in stopping.values():
+            by.discard(beam)
+        yield beam
+
+
+def _as_they_come(layout: Layout) -> Iterator[str]:
+    """Beams at the walls, which go round the room, those that run through, those cut between."""
     yield from (beam.id for beam in layout.wall_beams)
     if layout.outlined is not None:
         yield from (beam.id for beam in layout.outlined.angled_beams)

@@ -140,8 +140,8 @@ def _mouth(layout: Layout, asked: Crown) -> Iterator[Caution]:
     if asked.method is CrownMethod.BENCH_FRAME and stuck:
         yield Caution(
             code="frame_larger_than_mouth",
-            text="Bench frames are larger than the mouths of their coffers. Put them up before the"
-            " bottoms and the mouldings at the lower edges, or cope the crown in place.",
+            text="Bench frames are larger than the mouths of their coffers. Put them up before"
+            " what would shut them out, as the order of fitting does, or cope the crown in place.",
             figures={
                 "coffer": stuck[0].coffers[0],
                 "mouth_length": stuck[0].mouth_length.value,

@@ -115,7 +115,7 @@ def _terms(said: StockSaid, layouts: Sequence[Layout], assuming: Assuming) -> Te
     kerf = max(layout.ceiling.stock.kerf for layout in layouts)
     usable = "shorter ones are seldom kept"
     return Terms(
-        kerf=assuming.settle(said.kerf, f"{STOCK}/kerf", kerf, "the ceilings' own"),
+        kerf=assuming.settle(said.kerf, f"{STOCK}/kerf", kerf, "as the ceiling has it"),
         end_trim=assuming.settle(
             said.end_trim, f"{STOCK}/end_trim", ZERO, "stock is cut to its ends"
         ),

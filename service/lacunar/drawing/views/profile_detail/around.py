@@ -83,7 +83,7 @@ def _joists(detail: DetailOf, cut: Cut, reach: Reach) -> Iterator[ShownPart]:
         return
     low = cut.top - ceiling_band(detail, cut.ratio)
     part = NamedPart(
-        "joist", "JOIST", lines.width, None, Substance.EXISTING.value, "its depth is not told"
+        "joist", "JOIST", lines.width, None, Substance.EXISTING.value, "depth not given"
     )
     if lines.on is not detail.at.on:
         corners = box_corners(
@@ -117,7 +117,7 @@ def _ceiling(detail: DetailOf, cut: Cut, reach: Reach) -> Iterator[ShownPart]:
     finish = None if joists is None else joists.existing_finish
     known = finish is not None
     hatch = Hatch(Substance.FINISH) if known else EXISTING_FALLING
-    remark = "" if known else "its thickness is not told"
+    remark = "" if known else "thickness not given"
     part = NamedPart("ceiling", "CEILING", finish, None, hatch.substance.value, remark)
     corners = box_corners(reach.left, cut.top - band, reach.right - reach.left, band)
     yield ShownPart(part, Pt(reach.right - 3.0, cut.top - band / 2), (corners,), hatch)
