@@ -87,6 +87,19 @@ def test_places_are_counted_and_the_first_are_named():
     assert any(text.startswith("4 PLACES: ") and text.endswith("AND 1 MORE") for text in told)
 
 
+def test_at_a_corner_that_juts_in_boards_are_told_past_its_walls():
+    """A half beam of 2 1/2 in with sides of 3/4 in: the other's side is met 1 3/4 in past the wall.
+
+    By hand: 2 1/2 - 3/4 = 1 3/4; the side that runs on goes as far as the beam is wide.
+    """
+    outline = [[0, 0], [0, 144], [120, 144], [120, 90], [192, 90], [192, 0]]
+    room = {"height": 108, "outline": {"points": [{"x": x, "y": y} for x, y in outline]}}
+    svgs, _ = drawn_set({**ROOM, "room": room}, ["Z-502"])
+    told = " ".join(words(svgs)).replace("&quot;", '"')
+    assert 'SQUARE, 1 3/4" PAST W6,' in told
+    assert 'SQUARE, 2 1/2" PAST W5,' in told
+
+
 def test_mitred_corners_say_their_angle():
     """Sides of equal thickness, and bottoms of equal width, meet at 45 degrees."""
     look = {"sides": "per_coffer", "corners": "mitred"}

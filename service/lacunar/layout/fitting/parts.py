@@ -2,6 +2,7 @@
 
 from collections.abc import Iterator, Mapping
 
+from lacunar.layout.crossing_records import EndsAt
 from lacunar.layout.fitting_records import Stage
 from lacunar.layout.records import BeamProfile, ElementKind, Layout
 from lacunar.model.beams import BottomJoint
@@ -13,7 +14,7 @@ def parts_of(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
     """Turn a layout into the ids that each of its stages puts up; stages without any are left out.
 
     Beams stand in the order in which they go up: those at the walls, which go round the room, then
-    those that run through, then those cut in between.
+    those that run through, then those cut in between; but none before what its sides end against.
     """
     found = {
         **_above(layout),
@@ -31,18 +32,41 @@ def _above(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
         if line.carried_by is not None:
             carried.setdefault(line.carried_by, {})[line.beam] = None
     return {
-        Stage.SNAP_LINES: tuple(_in_turn(layout)),
+        Stage.SNAP_LINES: tuple(_by_kind(layout)),
         Stage.SKIN: tuple(carried.get(BetweenJoists.SKIN, ())),
         Stage.BLOCKING: tuple(carried.get(BetweenJoists.BLOCKING, ())),
     }
 
 
 def _in_turn(layout: Layout) -> Iterator[str]:
+    """All beams as they go up; where each ends against another, the first in turn starts."""
+    against = _ended_against(layout)
+    waiting = list(_by_kind(layout))
+    while waiting:
+        free = (one for one in waiting if not against.get(one, set()).intersection(waiting))
+        nearest = next(free, waiting[0])
+        waiting.remove(nearest)
+        yield nearest
+
+
+def _by_kind(layout: Layout) -> Iterator[str]:
     yield from (beam.id for beam in layout.wall_beams)
     if layout.outlined is not None:
         yield from (beam.id for beam in layout.outlined.angled_beams)
     for through in (True, False):
         yield from (beam.id for beam in layout.beams if beam.through is through)
+
+
+def _ended_against(layout: Layout) -> Mapping[str, set[str]]:
+    """By the id of a beam, those whose sides its own sides butt against."""
+    found: dict[str, set[str]] = {}
+    for crossing in layout.crossings:
+        butts = {each.beam for each in crossing.ends if each.end.ends_at is EndsAt.SIDE}
+        if butts != {"stopped"}:
+            continue
+        for place in crossing.places:
+            found.setdefault(place.stopped, set()).add(place.through)
+    return found
 
 
 def _beams(layout: Layout) -> Mapping[Stage, tuple[str, ...]]:
