@@ -76,7 +76,7 @@ def _crown_parts(
     if crown.nailer is not None:
         size = crown.nailer.depth.value, crown.nailer.height.value
         nailer = NamedPart(
-            "nailer", "NAILER", *size, Substance.FRAMING.value, "depth by height of its triangle"
+            "nailer", "NAILER", *size, Substance.FRAMING.value, "depth by height of a triangle"
         )
         yield _shown(detail, cut, nailer, nailer_outline(detail.of, crown.nailer), FRAMING)
     if asked.method is CrownMethod.BENCH_FRAME and asked.fit_total:
