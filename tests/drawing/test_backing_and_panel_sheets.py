@@ -52,6 +52,32 @@ def test_blocks_are_as_long_as_the_bay_is_wide():
     assert "J2: 2'-0" in told
 
 
+def test_fasteners_of_a_metric_ceiling_carry_kilograms():
+    """A box of 18 mm boards about a block of 136 mm, of which a lag screw passes through 38 mm.
+
+    What one holds, 257.8 lb by the published formula, is 116.9 kg: times 0.45359237, by hand.
+    """
+    joists = {"parallel_to": "length", "spacing": 600, "first": 310, "width": 60, "ceiling": "open"}
+    box = {
+        "sides": {"thickness": 18, "width": 160},
+        "bottom": {"thickness": 18, "width": 144},
+        "bottom_joint": "between",
+        "reveal": 6,
+    }
+    spec = {
+        "units": "mm",
+        "room": {"length": 6200, "width": 4800, "height": 2900, "joists": joists},
+        "beams": {"crosswise": box},
+        "grid": GRID,
+        "fixing": {"between_joists": "blocking", "fastener": "lag_screw", "size": "1/4"},
+    }
+    told = texts(spec, BACKING)
+    assert "HOLDS, KG" in told
+    assert " 116.9 " in told
+    assert ", LB" not in told
+    assert "pass through 38 of" in told
+
+
 def test_flat_beams_without_joists_have_nothing_to_be_backed():
     flat = {"crosswise": {"profile": "flat", "bottom": "1x6"}, "lengthwise": "same"}
     spec = {**FEET, "grid": GRID, "beams": flat, "drawing": {"paper": "ansi_c"}}

@@ -12,7 +12,7 @@ from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.sheet_set import compose
 from lacunar.workflow.check import check_drawings
 from lacunar.workflow.prepare import prepare
-from tests.drawing.checker.drawn_sets import drawn_set
+from tests.drawing.checker.drawn_sets import drawn_set, found, points
 
 BOX = {"sides": "1x6", "bottom": "1x4", "bottom_joint": "between", "reveal": "1/4"}
 ROOM: dict[str, Any] = {
@@ -85,6 +85,32 @@ def test_places_are_counted_and_the_first_are_named():
     assert any(text.startswith("2 PLACES: ") and "MORE" not in text for text in told)
     assert any(text.startswith("6 PLACES: ") and text.endswith("AND 3 MORE") for text in told)
     assert any(text.startswith("4 PLACES: ") and text.endswith("AND 1 MORE") for text in told)
+
+
+def test_at_a_corner_that_juts_in_boards_are_told_past_its_walls():
+    """A half beam of 2 1/2 in with sides of 3/4 in: the other's side is met 1 3/4 in past the wall.
+
+    By hand: 2 1/2 - 3/4 = 1 3/4; the side that runs on goes as far as the beam is wide.
+    """
+    outline = [[0, 0], [0, 144], [120, 144], [120, 90], [192, 90], [192, 0]]
+    room = {"height": 108, "outline": {"points": [{"x": x, "y": y} for x, y in outline]}}
+    svgs, _ = drawn_set({**ROOM, "room": room}, ["Z-502"])
+    told = " ".join(words(svgs)).replace("&quot;", '"')
+    assert 'SQUARE, 1 3/4" PAST W6,' in told
+    assert 'SQUARE, 2 1/2" PAST W5,' in told
+
+
+def test_crown_round_a_column_is_told_by_its_edges():
+    """Round a column the edge at the ceiling is the longer one: no long point lies at the beam."""
+    column = {"name": "Post", "x": 96, "y": 36, "length": 12, "width": 12}
+    outline = [{"x": x, "y": y} for x, y in ((0, 0), (0, 144), (192, 144), (192, 0))]
+    room = {"height": 108, "outline": {"points": outline}, "columns": [column]}
+    svgs, answer = drawn_set({**ROOM, "room": room, "crown": CROWN}, ["Z-503"])
+    assert not found(svgs, answer)
+    told = [text for text in words(svgs) if "EDGE 1'-" in text]
+    assert len(told) == 8
+    spoiled = [svg.replace("BEAM EDGE", "LONG POINT") for svg in svgs]
+    assert 153 in points(spoiled, answer)
 
 
 def test_mitred_corners_say_their_angle():

@@ -10,6 +10,7 @@ from fractions import Fraction
 
 import pytest
 
+from lacunar.drawing.elements import Text, walk
 from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.section.room_side import room_side
@@ -120,6 +121,17 @@ def test_tiles_are_on_paper_any_office_has():
     document, number, sheet = page_of(ceiling(ARTICLE, drawing=tiles), "mock-up-P1-beam-1")
     assert document[number].get_size() == pytest.approx((11 * 72, 8.5 * 72), abs=0.01)
     assert sheet == "Z-702-2"
+
+
+def test_notes_tell_of_chain_lines_and_crosses_where_there_are_any():
+    told = []
+    for panel, form in (("existing", "roll"), ("sheet_goods", "tiles")):
+        drawing = {"paper": "tabloid", "sheets": ["Z-702"], "mock_up": form}
+        prepared = ceiling(ARTICLE, panel={"kind": panel}, drawing=drawing)
+        sheets = compose(prepared.layout, prepared.digest, load_typeface()).sheets
+        said = " ".join(each.text for each in walk(sheets[0].children) if isinstance(each, Text))
+        told.append(("Chain lines" in said, "crosses meet" in said))
+    assert told == [(False, False), (True, True)]
 
 
 def test_no_mock_up_is_drawn_unless_it_is_asked_for():

@@ -196,3 +196,17 @@ def test_members_have_cleats_beside_them_and_beams_stand_in_their_turn():
     assert step(layout, Stage.CASING_CLEATS).of == ("XB-1",)
     assert "XB-1" not in step(layout, Stage.BACKING).of
     assert step(layout, Stage.SIDES).of == ("XB-1", "WB-2", "WB-4", "WB-1", "WB-3", "LB-1")
+
+
+def test_no_beam_goes_up_before_the_one_its_sides_butt_against():
+    """Common practice, no source: what runs through is hung first, what butts is fitted to it."""
+    layout = laid_out(spec(room=room(200, 150)))
+    up = step(layout, Stage.SIDES).of
+    butting = [
+        place
+        for crossing in layout.crossings
+        if any(each.beam == "stopped" and each.end.ends_at == "side" for each in crossing.ends)
+        for place in crossing.places
+    ]
+    assert any(place.through.startswith("WB") for place in butting)
+    assert all(up.index(place.through) < up.index(place.stopped) for place in butting)

@@ -5,6 +5,9 @@ from itertools import pairwise
 
 from lacunar.drawing.elements import Pt
 
+ALONG_HATCH = 0.35
+"""From where a wall lies along the hatch: the product of both parts of the way out of it."""
+
 
 def diagonal_lines(corners: tuple[Pt, ...], pitch: float) -> tuple[tuple[Pt, Pt], ...]:
     """45° lines across a convex area, `pitch` [mm] apart along the sheet's edges.
@@ -27,6 +30,16 @@ def falling_lines(corners: tuple[Pt, ...], pitch: float) -> tuple[tuple[Pt, Pt],
     return tuple(
         (Pt(-one.x, one.y), Pt(-other.x, other.y)) for one, other in diagonal_lines(mirrored, pitch)
     )
+
+
+def behind_wall(corners: tuple[Pt, ...], out: Pt, pitch: float) -> tuple[tuple[Pt, Pt], ...]:
+    """The hatch of a band behind a wall, across it whichever way it runs.
+
+    `out` is the way out of the wall, of length 1. The hatch rises to the right; a wall that all but
+    does too would lie along it, and has one that falls.
+    """
+    hatch = falling_lines if out.x * out.y > ALONG_HATCH else diagonal_lines
+    return hatch(corners, pitch)
 
 
 def _crossings(corners: tuple[Pt, ...], offset: float) -> list[Pt]:

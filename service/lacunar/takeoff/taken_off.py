@@ -101,7 +101,7 @@ def _at_walls(number: int, layout: Layout) -> Iterator[Caution]:
         yield Caution(
             code="ends_aslant_not_taken_off",
             text="Boards of beams that follow the walls are taken off as long as their longer edge,"
-            " with square ends; the layout tells how far each end is off square, under followed.",
+            " with square ends: leave them long, and take the angle of each end at its place.",
             figures={"ceiling": number, "beams": len(layout.followed.beams)},
         )
     tapering = [wall for wall in layout.outlined.walls if _tapers(wall)] if layout.outlined else []

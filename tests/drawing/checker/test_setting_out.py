@@ -101,10 +101,20 @@ def test_a_line_beside_its_marks_is_found(drawn: Drawn):
     assert (93, "view-1") in found(drawn, spoil)
 
 
-@pytest.mark.parametrize(("row", "words"), [(0, "24'-11\""), (2, "11'-0\"")])
+@pytest.mark.parametrize(("row", "words"), [(0, "24'-11\""), (-1, "11'-0\"")])
 def test_a_check_that_is_not_true_is_found(drawn: Drawn, row: int, words: str):
     def spoil(sheet: Spoiled) -> None:
         cells = of_class(sheet, "checks-table", "cell")
         next(iter(cells[row])).text = words
+
+    assert (17, "checks-table") in found(drawn, spoil)
+
+
+def test_a_right_angle_in_a_grid_along_walls_is_found():
+    """Its corners are the room's, which are not square: three, four and five would mislead."""
+    drawn = drawn_set({"room": ALONG_WALLS, "grid": GRID, "drawing": {"paper": "ansi_d"}})
+
+    def spoil(sheet: Spoiled) -> None:
+        of_class(sheet, "checks-table", "check-row")[0].set("data-of", "5 OF 3-4-5")
 
     assert (17, "checks-table") in found(drawn, spoil)

@@ -182,7 +182,9 @@ def _piece_faults(
     if ends != piece.ends or ", ".join(sides) != piece.sides:
         yield "is another piece, or ends otherwise"
     words = [each.text for each in sheet.letterings_in(group)]
-    for name, exact in (("LONG POINT", piece.long), ("SHORT POINT", piece.short)):
+    edges = piece.short > piece.long or any("BEAM EDGE" in text for text in words)
+    names = ("BEAM EDGE", "CEILING EDGE") if edges else ("LONG POINT", "SHORT POINT")
+    for name, exact in zip(names, (piece.long, piece.short), strict=True):
         told = [printed(text.removeprefix(name).strip(), sheet) for text in words if name in text]
         if len(told) != 1 or told[0] is None or abs(told[0] - exact) > subject.facts.step / 2:
             yield f"does not tell its {name.lower()}"

@@ -157,7 +157,10 @@ def checks_add_up(subject: Subject) -> Iterator[Finding]:
             if value is None or abs(float(value) - length) > float(subject.facts.step) / 2 + 1e-3:
                 yield sheet.finding(17, table.id, f"{name.lower()} is not {length:.3f} mm")
         legs = [told.get(name) for name in LEGS]
-        if None in legs or [leg * 5 for leg in legs if leg] != [
+        if subject.facts.followed is not None:
+            if legs != [None, None, None]:
+                yield sheet.finding(17, table.id, "a grid along the walls has no right angle")
+        elif None in legs or [leg * 5 for leg in legs if leg] != [
             (legs[2] or Fraction(0)) * part for part in (3, 4, 5)
         ]:
             yield sheet.finding(17, table.id, "its right angle is none")

@@ -12,7 +12,7 @@ from math import dist
 
 from lacunar.drawing import style
 from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments
-from lacunar.drawing.hatching import diagonal_lines, falling_lines
+from lacunar.drawing.hatching import behind_wall
 from lacunar.drawing.plan.frame import WALL_BAND, PlanFrame
 from lacunar.drawing.wording import decimal_mm
 from lacunar.layout.item_records import WallFeatureCheck
@@ -24,8 +24,6 @@ from lacunar.model.room import RunName
 HATCH_PITCH = 1.8
 BLUNTEST = 0.5
 """How sharp a corner may be before its miter is held back: 1 plus the cosine of its turn."""
-ALONG_HATCH = 0.35
-"""From where a wall lies along the hatch: the product of both parts of the way out of it."""
 THIN = 0.01
 """A hatch thinner than this [mm] is none."""
 
@@ -153,12 +151,10 @@ def _wall(frame: PlanFrame, wall: WallOnPaper, side: int) -> Group:
         if check.wall == wall.name and check.side in (None, side)
     ]
     way, odd = wall.outward, frame.layout.outlined is not None
-    # The hatch rises to the right; a wall that all but does too would lie along it.
-    hatch = falling_lines if way.x * way.y > ALONG_HATCH else diagonal_lines
     lines = tuple(
         line
         for first, last in _between(sorted(gaps), wall.span)
-        for line in hatch(wall.band(first, last), HATCH_PITCH)
+        for line in behind_wall(wall.band(first, last), way, HATCH_PITCH)
         if dist((line[0].x, line[0].y), (line[1].x, line[1].y)) > THIN
     )
     return Group(

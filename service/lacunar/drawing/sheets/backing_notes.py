@@ -83,6 +83,13 @@ def _fixing(layout: Layout, fixing: Fixing, wording: SheetWording) -> Iterator[s
         f" {fixing.at_crossing} in each joist or block, each clear of the edges of both, into sound"
         f" wood by {wording.detail(fixing.least_penetration)} at least."
     )
+    through = fixing.block_through
+    backing = [part for each in layout.profiles for part in each.parts if part.name == "backing"]
+    if any(part.stock is None and part.thickness.value > through for part in backing):
+        yield (
+            f"They pass through {wording.detail(through)} of the backing: counterbore it to that,"
+            " or build it up on a cleat of that thickness."
+        )
     yield (
         "Where no joists cross a piece, it is fixed at even distances of"
         f" {wording.detail(fixing.block_spacing)} at most, the outer ones"

@@ -15,6 +15,7 @@ from lacunar.drawing.sheets.word_tables import (
 )
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.backing.lines import Side, backing_stretches
+from lacunar.layout.backing.weights import KILOGRAMS
 from lacunar.layout.backing_records import BackingLine, JoistRelation, Weights
 from lacunar.layout.records import Beam, BeamProfile, Layout, WallBeam
 from lacunar.measure.length import Length
@@ -194,12 +195,20 @@ def _weights(weights: Weights, space: TableSpace, wording: SheetWording) -> Iter
 def _holds(layout: Layout, space: TableSpace, wording: SheetWording) -> Iterator[Block]:
     """What one fastener carries of each profile, and its reference value, for whoever judges."""
     holds = layout.backing.holds
+    metric = wording.units is Units.MILLIMETER
+    in_unit, unit = (KILOGRAMS, "KG") if metric else (Fraction(1), "LB")
     if holds:
         columns = (
             WordColumn("PROFILE", tuple(hold.profile for hold in holds)),
             WordColumn("DEEP", tuple(wording.detail(hold.penetration.value) for hold in holds)),
-            _decimals("CARRIES, LB", "carries", [hold.load_pounds.value for hold in holds]),
-            _decimals("HOLDS, LB", "holds", [hold.withdrawal_pounds.value for hold in holds]),
+            _decimals(
+                f"CARRIES, {unit}", "carries", [each.load_pounds.value * in_unit for each in holds]
+            ),
+            _decimals(
+                f"HOLDS, {unit}",
+                "holds",
+                [each.withdrawal_pounds.value * in_unit for each in holds],
+            ),
         )
         yield from in_blocks("backing-hold", "backing-holds", "EACH FASTENER", columns, space)
 

@@ -233,10 +233,11 @@ def _panel_notes(layout: Layout, wording: SheetWording) -> list[str]:
         size = f"{wording.length(panel.length.value)} x {wording.length(panel.width.value)}"
         seams = panel.seams.value
         joined = "without a seam" if not seams else f"with {seams} seam{'s' if seams > 1 else ''}"
-        texts.append(f"Panel {size}, {joined}, in {len(panel.coffers)} coffers.")
+        count = len(panel.coffers)
+        texts.append(f"Panel {size}, {joined}, in {count} coffer{'s' if count > 1 else ''}.")
     more = len(layout.panels) - LISTED_SIZES
     if more > 0:
-        texts.append(f"Panels of {more} more sizes: the cut list has them.")
+        texts.append(f"Panels of {more} more sizes: see the panel plan.")
     return texts
 
 

@@ -25,7 +25,7 @@ def board_notes(boards: BoardLayout, wording: SheetWording) -> Iterator[str]:
         yield _field_note(field, wording)
     more = len(boards.fields) - LISTED_SIZES
     if more > 0:
-        yield f"Fields of {more} more sizes: the cut list has them."
+        yield f"Fields of {more} more sizes: see the board plan."
 
 
 def _field_note(field: BoardField, wording: SheetWording) -> str:
@@ -57,4 +57,4 @@ def tapered_notes(fields: Sequence[TaperedField], wording: SheetWording) -> Iter
         yield f"Boards of {field.coffer} taper. Faces of its edge boards, start to end: {edges}."
     more = len(fields) - LISTED_SIZES
     if more > 0:
-        yield f"Boards of {more} more coffers taper: the cut list has them."
+        yield f"Boards of {more} more coffers taper: see the board plan."

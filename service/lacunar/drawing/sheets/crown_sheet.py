@@ -4,7 +4,6 @@ from collections.abc import Iterator, Sequence
 
 from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
 from lacunar.drawing.paper import NOT_TO_SCALE, Scale
-from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.crossing_sheet import not_drawn
 from lacunar.drawing.sheets.crown_tables import (
     MOST_ROWS,
@@ -26,6 +25,7 @@ from lacunar.drawing.views.crown_frame.saw_pictures import saw_pictures
 from lacunar.drawing.views.crown_frame.section import crown_section_view
 from lacunar.drawing.wording import SheetWording
 from lacunar.layout.moulding_records import SawSettings
+from lacunar.layout.names import first_few
 from lacunar.layout.records import Layout
 from lacunar.measure.angle import Angle
 from lacunar.model.moulding import Crown, CrownMethod
@@ -205,12 +205,13 @@ def _notes(layout: Layout, corners: Sequence[CornerRow], wording: SheetWording) 
     )
     for way, within in (("nested", 0), ("flat", 1)):
         beyond = [
-            row.of
+            f"{row.of} {row.saw.corner.tenths}"
             for row in corners
             if not (row.saw.nested_within_limits, row.saw.flat_within_limits)[within]
         ]
         if beyond:
-            yield f"Beyond the saw {way}: {listed(list(dict.fromkeys(beyond)))}."
+            told = first_few(list(dict.fromkeys(beyond)))
+            yield f"With the crown {way}, the saw does not reach these corners: {told}."
     yield "Clamp short pieces: hands stay clear of the blade."
 
 

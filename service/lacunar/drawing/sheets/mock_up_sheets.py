@@ -37,11 +37,11 @@ ROLL_HEIGHT = 600.0
 NOTES = (
     "A mock-up shows how deep beams look in the room before any is built. Cut each strip along its"
     " heavy edges, fold it at the dashed lines, and tape it up; print it again to go on longer.",
-    "Chain lines are where the panel's lower face will be.",
     "Cut a card along its heavy line and hold it to wall and ceiling.",
-    "Lay each piece over the one before it so that the crosses meet.",
     "Work overhead in twos, from a platform and not from a ladder.",
 )
+SEAT_NOTE = "Chain lines are where the panel's lower face will be."
+TILE_NOTE = "Lay each piece over the one before it so that the crosses meet."
 CROWN_NOTE = (
     "Tape crown by both its edges so that they stand off as printed. It shows the moulding's face"
     " flat: how it is milled is not known."
@@ -113,7 +113,12 @@ def _blocks(
     )
     yield from in_blocks("mock-up", "mock-up", "STRIPS TO CUT OUT", columns, space)
     crown = source.layout.mouldings.crown
-    notes = [*NOTES, PRINT_NOTE, *([CROWN_NOTE] if crown is not None else [])]
+    notes = [*NOTES]
+    if any("seat" in strip.kinds for strip in strips):
+        notes.append(SEAT_NOTE)
+    if source.layout.ceiling.drawing.mock_up is MockUp.TILES:
+        notes.append(TILE_NOTE)
+    notes += [PRINT_NOTE, *([CROWN_NOTE] if crown is not None else [])]
     notes += [
         f"{each.strip.name} is that of {listed(each.profiles)}, which look the same."
         for each in shown

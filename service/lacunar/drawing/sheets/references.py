@@ -55,15 +55,18 @@ def _kind(name: str) -> str:
     return name.partition("-")[0]
 
 
+def _id(name: str) -> str:
+    """What a view is of; a wall in parts, and a profile's second view, are titled so."""
+    kind, _, of = name.partition("-")
+    if kind == "profile":
+        return profile_words(name)
+    return of.replace("-", " PART " if kind == "elevation" else " ")
+
+
 def _row(group: Sequence[Reference], width: float, typeface: Typeface) -> Block:
     """What is shown, wrapped on the left; view and sheet at the right edge."""
     kind = _kind(group[0].name)
-    ids = [
-        profile_words(each.name)
-        if kind == "profile"
-        else each.name.partition("-")[2].replace("-", " ")
-        for each in group
-    ]
+    ids = [_id(each.name) for each in group]
     words = f"{KINDS.get(kind, kind)} {_in_row(ids, ', ')}".upper()
     where = f"{_in_row([str(each.number) for each in group], ', ')} / {group[0].sheet}"
     room = width - typeface.width(where, style.TEXT, Face.MEDIUM) - GAP

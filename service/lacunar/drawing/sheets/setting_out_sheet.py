@@ -101,10 +101,11 @@ def _in_both_units(source: SheetSource, space: TableSpace) -> Iterator[Block]:
 
 
 def checks(layout: Layout, wording: SheetWording) -> tuple[WordColumn, ...]:
-    """What is taped: both diagonals, and a right angle at the datum."""
-    three, four, five = right_angle(layout, wording.units)
+    """What is taped: both diagonals, and a right angle at the datum where the grid is square."""
     rows = list(diagonals(layout))
-    rows += [("3 OF 3-4-5", three), ("4 OF 3-4-5", four), ("5 OF 3-4-5", five)]
+    if layout.followed is None:
+        three, four, five = right_angle(layout, wording.units)
+        rows += [("3 OF 3-4-5", three), ("4 OF 3-4-5", four), ("5 OF 3-4-5", five)]
     return (
         WordColumn("CHECK", tuple(name for name, _ in rows)),
         WordColumn(

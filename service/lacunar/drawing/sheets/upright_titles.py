@@ -55,9 +55,9 @@ def without_room(title: str, cut: UprightCut, drawn: Block) -> Iterator[str]:
     ids = [beam.id for beam in cut.beams]
     beyond = list(dict.fromkeys(each.id for each in cut.behind if each.profile is not None))
     if not named.issuperset(("cut", each) for each in ids):
-        yield f"{title}: cut are, from the left, {listed(ids)}."
+        yield f"{title}: beams cut, from the left: {listed(ids)}."
     if not named.issuperset(("beyond", each) for each in beyond):
-        yield f"{title}: beyond what is cut stands {listed(beyond)}."
+        yield f"{title}: beyond the cut: {listed(beyond)}."
 
 
 def column_space(source: SheetSource) -> ColumnSpace:

@@ -80,8 +80,8 @@ def _following(crooked: CrookedRoom) -> Iterator[Caution]:
         code="grid_follows_walls",
         text="The grid follows the walls, so that coffers taper and no two are alike. Mark both"
         " ends of each beam from the wall at that end, join the marks, and measure the coffers"
-        " before cutting what goes into them. Boards are told as long as their longer edge; ends"
-        " of beams are off square as told under followed.",
+        " before cutting what goes into them. Boards are given as long as their longer"
+        " edge, and their ends are off square: take each angle at its place.",
         figures={"coffer": worst.id, "out_of_square": worst.out_of_square.value.tenths},
         pointer="/room/crooked/mode",
     )

@@ -12,7 +12,7 @@ from lacunar.drawing.details.break_lines import break_line
 from lacunar.drawing.details.callouts import GAP, Column, place_callouts
 from lacunar.drawing.details.extents import as_block, extent
 from lacunar.drawing.elements import Element, Face, Fill, Group, Polyline, Pt, Segments, Text
-from lacunar.drawing.hatching import diagonal_lines
+from lacunar.drawing.hatching import behind_wall
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.clear_places import Occupied, text_box
 from lacunar.drawing.typeface import Typeface
@@ -85,7 +85,8 @@ def _walls(seen: Scene, paper: OnPaper) -> Iterator[Element]:
         # What is behind lies to the left of the way in the room, and so it does on paper.
         back = Pt((end.y - start.y) / long * WALL_BAND, -(end.x - start.x) / long * WALL_BAND)
         corners = (start, end, end.moved(back.x, back.y), start.moved(back.x, back.y))
-        yield Segments(diagonal_lines(corners, WALL_PITCH), style.HATCH)
+        out = Pt(back.x / WALL_BAND, back.y / WALL_BAND)
+        yield Segments(behind_wall(corners, out, WALL_PITCH), style.HATCH)
         yield Polyline((start, end), style.WALL)
 
 

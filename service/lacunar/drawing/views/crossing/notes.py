@@ -72,7 +72,9 @@ def _alike_ends(told: Told) -> Iterator[tuple[str, tuple[BoardPart, ...], str]]:
 
 def _end_words(told: Told, each: CrossingEnd) -> str:
     other = told.beam("stopped" if each.beam == "through" else "through")
-    return end_in_words(each.end, other.upper(), told.wording)
+    jutting = told.crossing.kind is CrossingKind.OUTSIDE_CORNER
+    wall = told.crossing.places[0].through.upper() if jutting else ""
+    return end_in_words(each.end, other.upper(), told.wording, wall)
 
 
 def _target(told: Told, role: str, parts: Sequence[BoardPart], *, through: bool) -> Pt | None:

@@ -41,8 +41,8 @@ def parts_in_words(parts: tuple[BoardPart, ...], profile: BeamProfile) -> str:
     return " AND ".join(names[part] for part in parts)
 
 
-def end_in_words(end: BoardEnd, other: str, wording: SheetWording) -> str:
-    """How a board ends, and against what."""
+def end_in_words(end: BoardEnd, other: str, wording: SheetWording, wall: str = "") -> str:
+    """How a board ends, and against what; at a corner that juts in, how far past which wall."""
     if end.cut is BoardCut.POINTED:
         return f"TO A POINT, {_angle(end)} FROM SQUARE"
     if end.cut is BoardCut.MITRED:
@@ -53,6 +53,9 @@ def end_in_words(end: BoardEnd, other: str, wording: SheetWording) -> str:
             f"SQUARE, AGAINST THE SIDE OF {other}, NOTCHED {wording.size(along)} x"
             f" {wording.size(up)} ROUND ITS BOTTOM"
         )
+    if wall and end.ends_at in (EndsAt.BOARD_END, EndsAt.BOARD_EDGE) and end.past.value:
+        what = "OVER THE END" if end.ends_at is EndsAt.BOARD_END else "AGAINST A BOARD"
+        return f"SQUARE, {wording.detail(end.past.value)} PAST {wall}, {what} OF {other}"
     return f"SQUARE, {_against(end, other, wording)}"
 
 

@@ -96,8 +96,13 @@ def _piece(
 
 
 def _edge_text(kind: str, piece: FramePiece, at: Pt, wording: SheetWording) -> Group:
+    """How long an edge is; at a corner that juts in its points are not those of the word."""
     figure = piece.long_point if kind == "long-point" else piece.short_point
-    words = "LONG POINT" if kind == "long-point" else "SHORT POINT"
+    points = min(piece.backs) >= 0
+    if kind == "long-point":
+        words = "LONG POINT" if points else "BEAM EDGE"
+    else:
+        words = "SHORT POINT" if points else "CEILING EDGE"
     text = Text(at, f"{words} {wording.detail(figure.value)}", style.TEXT, Face.MEDIUM, "middle")
     value = wording.exact(wording.detailed(figure.value))
     return Group("piece-length", (text,), data={"edge": kind, "value": value})
