@@ -45,6 +45,30 @@ ODD = {
             "status": "Ågjpq (,;/Q)",
         },
     },
+    "long names at full size": {
+        "name": "W" * 80,
+        "drawing": {
+            "revision": "WWWW",
+            "date": "2026-03-02",
+            "mock_up": "tiles",
+            "story_poles": "roll",
+            "sheets": ["Z-701", "Z-702"],
+        },
+    },
+    "a moulding with a long name": {
+        "crown": {"face": "3 1/4"},
+        "flat_mouldings": [{"name": "W" * 24, "thickness": "1/4", "width": "4 1/2"}],
+        "drawing": {"sheets": ["Z-503"]},
+    },
+    "names of nothing but spaces": {
+        "room": {
+            "members": [{**MEMBER, "name": "   "}],
+            "wall_features": [
+                {"kind": "door", "wall": "W1", "center": 60, "width": 32, "name": ""}
+            ],
+        },
+        "flat_mouldings": [{"name": "", "thickness": "1/4", "width": "4 1/2"}],
+    },
     "a foot square": {"room": {"length": "12", "width": "12", "height": "48"}},
     "joists, no beam": {
         "room": {"joists": {"parallel_to": "width", "first": "8"}},
