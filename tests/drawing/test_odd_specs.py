@@ -61,6 +61,7 @@ ODD = {
         "drawing": {"sheets": ["Z-503"]},
     },
     "names of nothing but spaces": {
+        "name": " ",
         "room": {
             "members": [{**MEMBER, "name": "   "}],
             "wall_features": [
