@@ -75,6 +75,23 @@ ODD = {
         "room": {"joists": {"parallel_to": "width", "first": "8"}},
         "grid": {"length": NONE, "width": NONE},
     },
+    "long marks on letter paper": {
+        "room": {"length": "13' 1 1/8\"", "width": "14' 7 3/16\""},
+        "grid": {
+            "length": {"coffers": 5, "start": "full"},
+            "width": {"coffers": 4, "start": "full"},
+        },
+        "beams": {
+            "crosswise": {
+                "sides": "5/4x6",
+                "bottom": {"thickness": 0.75, "width": "4 1/2"},
+                "bottom_joint": "under",
+                "reveal": "3/16",
+                "width": "3 1/4",
+            }
+        },
+        "drawing": {"paper": "letter", "sheets": ["Z-101"]},
+    },
     "trusses on letter paper": {
         "room": {
             "joists": {"parallel_to": "length", "first": "5 5/64", "spacing": "24", "kind": "truss"}
