@@ -70,6 +70,15 @@ ODD = {
         },
         "flat_mouldings": [{"name": "", "thickness": "1/4", "width": "4 1/2"}],
     },
+    "a wall narrower on paper than its neighbors' names": {
+        "units": "mm",
+        "room": {"length": 2938, "width": 725, "height": 2134},
+        "grid": {
+            "length": {"coffers": 2, "end": {"soffit": 203}},
+            "width": {"coffers": 1, "start": "none", "end": {"soffit": 203}},
+        },
+        "drawing": {"paper": "tabloid", "second_units": "in", "sheets": ["Z-201"]},
+    },
     "a foot square": {"room": {"length": "12", "width": "12", "height": "48"}},
     "joists, no beam": {
         "room": {"joists": {"parallel_to": "width", "first": "8"}},
