@@ -45,10 +45,61 @@ ODD = {
             "status": "Ågjpq (,;/Q)",
         },
     },
+    "long names at full size": {
+        "name": "W" * 80,
+        "drawing": {
+            "revision": "WWWW",
+            "date": "2026-03-02",
+            "mock_up": "tiles",
+            "story_poles": "roll",
+            "sheets": ["Z-701", "Z-702"],
+        },
+    },
+    "a moulding with a long name": {
+        "crown": {"face": "3 1/4"},
+        "flat_mouldings": [{"name": "W" * 24, "thickness": "1/4", "width": "4 1/2"}],
+        "drawing": {"sheets": ["Z-503"]},
+    },
+    "names of nothing but spaces": {
+        "name": " ",
+        "room": {
+            "members": [{**MEMBER, "name": "   "}],
+            "wall_features": [
+                {"kind": "door", "wall": "W1", "center": 60, "width": 32, "name": ""}
+            ],
+        },
+        "flat_mouldings": [{"name": "", "thickness": "1/4", "width": "4 1/2"}],
+    },
+    "a wall narrower on paper than its neighbors' names": {
+        "units": "mm",
+        "room": {"length": 2938, "width": 725, "height": 2134},
+        "grid": {
+            "length": {"coffers": 2, "end": {"soffit": 203}},
+            "width": {"coffers": 1, "start": "none", "end": {"soffit": 203}},
+        },
+        "drawing": {"paper": "tabloid", "second_units": "in", "sheets": ["Z-201"]},
+    },
     "a foot square": {"room": {"length": "12", "width": "12", "height": "48"}},
     "joists, no beam": {
         "room": {"joists": {"parallel_to": "width", "first": "8"}},
         "grid": {"length": NONE, "width": NONE},
+    },
+    "long marks on letter paper": {
+        "room": {"length": "13' 1 1/8\"", "width": "14' 7 3/16\""},
+        "grid": {
+            "length": {"coffers": 5, "start": "full"},
+            "width": {"coffers": 4, "start": "full"},
+        },
+        "beams": {
+            "crosswise": {
+                "sides": "5/4x6",
+                "bottom": {"thickness": 0.75, "width": "4 1/2"},
+                "bottom_joint": "under",
+                "reveal": "3/16",
+                "width": "3 1/4",
+            }
+        },
+        "drawing": {"paper": "letter", "sheets": ["Z-101"]},
     },
     "trusses on letter paper": {
         "room": {

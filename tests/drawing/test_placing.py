@@ -1,12 +1,15 @@
 """Blocks on a page."""
 
+import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from lacunar.drawing.annotation import Block
+from lacunar.drawing.painters.fonts import load_typeface
 from lacunar.drawing.paper import PAPER_SIZES
 from lacunar.drawing.sheets.placing import (
     BLOCK_GAP,
+    FRAME_PAD,
     Box,
     band_below,
     below,
@@ -14,6 +17,8 @@ from lacunar.drawing.sheets.placing import (
     flow,
     frame_box,
 )
+from lacunar.drawing.sheets.tables import rows_that_fit
+from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.model.drawing import Paper
 
 FRAME = frame_box(PAPER_SIZES[Paper.ARCH_D])
@@ -76,6 +81,19 @@ def test_a_column_passes_over_what_is_too_tall_and_takes_what_fits():
     assert [p.block for p in placed] == [blocks[0], blocks[2]]
     assert placed[1].y == 60 + BLOCK_GAP
     assert left_over == (blocks[1],)
+
+
+@pytest.mark.parametrize("paper", Paper)
+def test_the_longest_part_of_a_table_has_room_in_a_column(paper: Paper):
+    # On ARCH C, 89 rows of 4.6 mm and the heads fill the column to the last digit.
+    frame = frame_box(PAPER_SIZES[paper])
+    column = Box(0.0, frame.top + FRAME_PAD, 88.0, frame.bottom - FRAME_PAD)
+    space = TableSpace(88.0, rows_that_fit(column.height), load_typeface())
+    cells = ("1",) * (space.rows * 2)
+    columns = (WordColumn("A", cells), WordColumn("B", cells))
+    blocks = tuple(in_blocks("row", "rows", "ROWS", columns, space))
+    placed, left_over = flow(blocks, (column, column))
+    assert (len(placed), left_over) == (2, ())
 
 
 @given(st.lists(st.tuples(st.floats(5, 120), st.sampled_from(["", "a", "b"])), max_size=14))

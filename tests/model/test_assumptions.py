@@ -324,6 +324,12 @@ def test_a_crosswise_family_left_open_reaches_the_lengthwise_one():
     assert resolve(spec).ceiling.beams.crosswise.sides.name == "1x10"
 
 
+def test_an_empty_name_says_none():
+    resolution = resolve(with_members(replace(MEMBER, name="")))
+    assert resolution.ceiling.room.members[0].name == "S1"
+    assert assumed(resolution)["/room/members/0/name"] == "S1"
+
+
 def test_same_as_the_other_assumes_nothing_more():
     spec = with_beams(crosswise=BoxSpec(), lengthwise=BoxSpec())
     assert "/beams/lengthwise" not in assumed(resolve(spec))

@@ -142,11 +142,14 @@ def compose(
     return SheetSet(sheets, index, letters_not_drawn(sheets, typeface))
 
 
-def _pages(source: SheetSource) -> tuple[AnyPage, ...]:
-    """The pages of all sheets that are issued, composed from the last to the first."""
+def _pages(
+    source: SheetSource, among: frozenset[SheetNumber] = frozenset(SheetNumber)
+) -> tuple[AnyPage, ...]:
+    """The pages of all sheets issued `among` these, composed from the last to the first."""
     pages: tuple[AnyPage, ...] = ()
+    issued = among.intersection(source.layout.ceiling.drawing.sheets)
     for sheet in reversed(SHEETS):
-        if sheet.number not in source.layout.ceiling.drawing.sheets:
+        if sheet.number not in issued:
             continue
         titled = replace(
             source.fields,
@@ -202,8 +205,11 @@ def _too_small(source: SheetSource, obstacle: str) -> Fault:
     for larger in larger_papers(paper):
         size = paper_size(source.layout.ceiling, larger)
         fields = replace(source.fields, paper=size.text)
+        tried = replace(source, size=size, fields=fields)
         try:
-            _pages(replace(source, size=size, fields=fields))
+            # A plan by itself is sooner found to have no room than the whole set it is in.
+            _pages(tried, frozenset((SheetNumber.PLAN,)))
+            _pages(tried)
         except PaperTooSmall as error:
             largest, obstacle = larger, str(error)
             continue

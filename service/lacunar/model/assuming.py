@@ -42,8 +42,8 @@ class FreeNames:
         self._free = (name for n in count(1) if (name := f"{prefix}{n}") not in taken)
 
     def settle(self, said: str | None, place: str, assuming: Assuming) -> str:
-        """The name said, or the next free one as an assumption."""
-        if said is not None:
+        """The name said, or the next free one as an assumption; an empty name says none."""
+        if said:
             return said
         return assuming.settle(None, f"{place}/name", next(self._free), "the next free name")
 

@@ -68,7 +68,7 @@ def resolve(spec: CeilingSpec) -> Resolution:
         spec.units, "/units", Units.INCH, "no units are given, and inches are the trade's"
     )
     usual = DEFAULTS[units]
-    name = assuming.settle(spec.name, "/name", NAME, "the ceiling has no name")
+    name = assuming.settle(spec.name or None, "/name", NAME, "the ceiling has no name")
     mark_to = assuming.settle(
         spec.mark_to, "/mark_to", usual.mark_to, "as fine as a common tape is read"
     )

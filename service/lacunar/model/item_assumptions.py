@@ -101,7 +101,7 @@ def decide_wall_features(
         if said.kind is None or said.wall is None or said.center is None or said.width is None:
             raise ValueError(f"{place} is open: the spec has not passed the rules")
         name = assuming.settle(
-            said.name,
+            said.name or None,
             f"{place}/name",
             f"{said.kind.value.capitalize()} {number + 1}",
             "by its place in the list",

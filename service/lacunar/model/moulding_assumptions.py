@@ -135,7 +135,10 @@ def decide_flat_mouldings(
             said.at, f"{place}/at", FlatPlace.CEILING, "a flat behind the crown is the usual one"
         )
         name = assuming.settle(
-            said.name, f"{place}/name", f"Flat moulding {number + 1}", "by its place in the list"
+            said.name or None,
+            f"{place}/name",
+            f"Flat moulding {number + 1}",
+            "by its place in the list",
         )
         decided.append(FlatMoulding(name, at, said.thickness, said.width))
     return tuple(decided)

@@ -40,7 +40,7 @@ def _named(room: RoomSpec, assuming: Assuming) -> Iterator[Station]:
         place = f"/room/stations/{position}"
         if said.length is None or said.width is None:
             raise ValueError(f"{place} is open: the spec has not passed the rules")
-        name = names.settle(said.name or None, place, assuming)
+        name = names.settle(said.name, place, assuming)
         yield Station(name, said.length, said.width, said.height, said.above_line)
 
 

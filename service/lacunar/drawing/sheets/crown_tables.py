@@ -3,7 +3,9 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from lacunar.drawing.annotation import Block
+from lacunar.drawing import style
+from lacunar.drawing.annotation import GOING_ON, Block, fitted
+from lacunar.drawing.elements import Face
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.views.crown_frame.frames import CrownFrame
 from lacunar.drawing.wording import SheetWording
@@ -104,9 +106,16 @@ def lengths_tables(
     for number, (moulding, own) in enumerate(rows.items(), start=1):
         shown = own[:MOST_ROWS]
         if shown:
-            title = f"{moulding.upper()}: LENGTHS"
             columns = tuple(_length_columns(shown, wording))
+            title = _lengths_title(moulding, space)
             yield from in_blocks("length", f"lengths-{number}", title, columns, space)
+
+
+def _lengths_title(moulding: str, space: TableSpace) -> str:
+    """What a moulding's table is called; a long name is cut so that all of its parts have room."""
+    words, face = ": LENGTHS", Face.SEMIBOLD
+    room = space.width - space.typeface.width(words + GOING_ON, style.HEADING, face)
+    return fitted(moulding.upper(), room, style.HEADING, space.typeface, face) + words
 
 
 def _length_columns(rows: Sequence[LengthRow], wording: SheetWording) -> Iterator[WordColumn]:

@@ -4,11 +4,11 @@ They have no frame and no title block, which would be in the way of the scissors
 by which a print is found to be true, and a line at the foot that says what they are of.
 """
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block
+from lacunar.drawing.annotation import Block, fitted
 from lacunar.drawing.elements import Element, Face, Group, Polyline, Pt, Segments, Text
 from lacunar.drawing.paper import ISO_PAPERS, PAPER_SIZES, PaperSize
 from lacunar.drawing.sheets.pages import FullSizePage, SheetSource
@@ -32,6 +32,7 @@ BARS = (
     (Length.of_inches(6), '6"'),
     (Length.of_millimeters(150), "150 mm"),
 )
+BETWEEN_WORDS = " · "
 PRINT_NOTE = (
     "Print at 100 percent, not fitted to the page. Both check bars of every page must measure what"
     " they say; if they do not, throw the page away."
@@ -115,18 +116,24 @@ def _check_bars(left: float, foot: float) -> Iterator[Group]:
 
 
 def page_foot(page: FullSizePage, typeface: Typeface) -> Group:
-    """The line of words that takes the place of a title block."""
+    """The line of words that takes the place of a title block; a long name is cut to its room."""
     fields = page.fields
-    said = (
-        f"{fields.sheet}, PAGE {fields.page}",
-        fields.ceiling,
+    before = (f"{fields.sheet}, PAGE {fields.page}",)
+    after = (
         fields.drawing,
         f"REV {fields.revision}",
         fields.date,
         f"DIGEST {fields.digest}",
         "PRINT AT 100 %",
     )
-    words = " · ".join(each for each in said if each)
+    taken = typeface.width(_in_line((*before, BETWEEN_WORDS, *after)), style.TEXT, Face.MEDIUM)
+    room = page.width - 2 * page.left - taken
+    name = fitted(fields.ceiling, room, style.TEXT, typeface, Face.MEDIUM)
+    words = _in_line((*before, name, *after))
     text = Text(Pt(page.left, page.foot), words, style.TEXT, Face.MEDIUM)
     data = {"sheet": fields.sheet, "digest": fields.digest, "page": fields.page}
     return Group("page-foot", (text,), id="page-foot", data=data)
+
+
+def _in_line(said: Iterable[str]) -> str:
+    return BETWEEN_WORDS.join(each for each in said if each)

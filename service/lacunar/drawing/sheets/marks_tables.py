@@ -21,8 +21,12 @@ TOLD = (
     MarkKind.MEMBER_CENTER,
 )
 """What the tables tell; backing is worked back from faces."""
-LONGEST_MARK = 18.0
-"""Room that a row's name leaves for its first mark [mm]."""
+LEAST_MARK = 18.0
+"""Room that a row's name leaves for its first mark at least [mm]."""
+PITCH = 0.29
+"""How far apart columns of marks end, of the table's width, where figures are no longer."""
+MARK_GAP = 1.2
+"""What is left between two figures at least [mm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -95,12 +99,7 @@ def marks_in_parts(layout: Layout, most: int) -> tuple[MarkRows, ...]:
 def marks_table(part: MarkRows, space: TableSpace, wording: SheetWording) -> Block:
     """Running marks of one run from its start wall, as a block."""
     width = space.width
-    columns = (
-        Column("MARK", 0.0, "start"),
-        Column("NEAR FACE", width * 0.42),
-        Column("CENTER", width * 0.71),
-        Column("FAR FACE", width),
-    )
+    columns, longest = _columns(part.rows, space, wording)
     run = part.run
     title = f"MARKS ALONG {run.value.upper()} FROM {START_WALL[run]}"
     identity = f"marks-{run.value}"
@@ -115,7 +114,8 @@ def marks_table(part: MarkRows, space: TableSpace, wording: SheetWording) -> Blo
     y = HEADING_HEIGHT + 5.4
     drawn: list[Element] = []
     for row in part.rows:
-        drawn.append(_mark_row(row, columns, y, (space, wording)))
+        name = fitted(row.member, longest, style.TEXT, space.typeface, Face.SEMIBOLD) or row.of
+        drawn.append(_mark_row(row, (name, columns), y, wording))
         y += ROW_PITCH
     children = (*heading(title, width), *column_heads(columns, width, HEADING_HEIGHT), *drawn)
     data = {"run": run.value, **({"end": part.end} if part.at else {})}
@@ -123,13 +123,35 @@ def marks_table(part: MarkRows, space: TableSpace, wording: SheetWording) -> Blo
     return Block(width, y, (group,), series)
 
 
+def _columns(
+    rows: Sequence[MarkRow], space: TableSpace, wording: SheetWording
+) -> tuple[tuple[Column, ...], float]:
+    """The table's columns, as far apart as their figures need, and how long names may be [mm]."""
+    near, center, far = (
+        max(_length(mark, space, wording) for mark in marks)
+        for marks in zip(*((row.near, row.center, row.far) for row in rows), strict=True)
+    )
+    center_at = space.width - max(PITCH * space.width, far + MARK_GAP)
+    near_at = center_at - max(PITCH * space.width, center + MARK_GAP)
+    columns = (
+        Column("MARK", 0.0, "start"),
+        Column("NEAR FACE", near_at),
+        Column("CENTER", center_at),
+        Column("FAR FACE", space.width),
+    )
+    return columns, near_at - max(LEAST_MARK, near + MARK_GAP)
+
+
+def _length(mark: Mark | None, space: TableSpace, wording: SheetWording) -> float:
+    """How long a mark's figure is [mm]."""
+    return 0.0 if mark is None else space.typeface.width(wording.length(mark.mark), style.TEXT)
+
+
 def _mark_row(
-    row: MarkRow, columns: Sequence[Column], y: float, way: tuple[TableSpace, SheetWording]
+    row: MarkRow, layout: tuple[str, Sequence[Column]], y: float, wording: SheetWording
 ) -> Group:
-    space, wording = way
+    name, columns = layout
     baseline = y + style.TEXT
-    longest = columns[1].at - LONGEST_MARK
-    name = fitted(row.member, longest, style.TEXT, space.typeface, Face.SEMIBOLD) or row.of
     cells: list[Element] = [Text(Pt(0, baseline), name, style.TEXT, Face.SEMIBOLD)]
     for column, mark in zip(columns[1:], (row.near, row.center, row.far), strict=True):
         if mark is None:

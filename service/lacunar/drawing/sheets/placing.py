@@ -13,6 +13,8 @@ from lacunar.drawing.paper import PaperSize
 BLOCK_GAP = 6.0
 COLUMN_GAP = 6.0
 FRAME_PAD = 5.0
+HAIR = 1e-6
+"""What a block that just fills a column may be over, from sums of many rows [mm]."""
 BAND_STEP = 4.0
 COLUMN_WIDTHS = ((300.0, 77.0), (500.0, 88.0), (float("inf"), 96.0))
 """Up to which paper width [mm] how wide the columns are [mm]."""
@@ -82,7 +84,7 @@ def flow(
         passed_over: list[Block] = []
         for block in waiting:
             held_back = block.series and any(block.series == b.series for b in passed_over)
-            if y + block.height <= column.bottom and not held_back:
+            if y + block.height <= column.bottom + HAIR and not held_back:
                 placed.append(Placed(block, column.left, y))
                 y += block.height + BLOCK_GAP
             else:

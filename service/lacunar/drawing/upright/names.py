@@ -147,6 +147,7 @@ def wall_names(
     cut: UprightCut, paper: UprightPaper, number: int, busy: Occupied, typeface: Typeface
 ) -> Iterator[Group]:
     """The names of the walls that end a view, inside of them half way up, where there is room."""
+    taken: list[Box] = []
     for end, way in zip(cut.ends, (1, -1), strict=True):
         if not end.wall:
             continue
@@ -155,7 +156,9 @@ def wall_names(
         face = paper.at(end.at, cut.height / 2)
         for up in (0.0, 8.0, -8.0, 16.0, -16.0):
             center = face.moved(way * (width / 2 + OFF_WALL), -up)
-            if busy.is_free(Box.about(center, width + 1.0, height + 1.0)):
+            box = Box.about(center, width + 1.0, height + 1.0)
+            if busy.is_free(box) and not any(box.meets(other) for other in taken):
+                taken.append(box)
                 yield tag.drawn(center, typeface)
                 break
 
