@@ -149,9 +149,10 @@ def _steps(layout: Layout, wording: SheetWording) -> Iterator[str]:
     else:
         control, square = lasers
         yield (
-            f"Snap the control line {wording.length(control.offset)} off {control.wall}, parallel to"
-            f" it, and square to it a line {wording.length(square.offset)} off {square.wall}: set a"
-            " laser where they cross, or the right angle of the table. All else is square to them."
+            f"Snap the control line {wording.length(control.offset)} off {control.wall}, parallel"
+            f" to it, and square to it a line {wording.length(square.offset)} off {square.wall}:"
+            " set a laser where they cross, or the right angle of the table. All else is square to"
+            " them."
         )
     yield (
         "Hold the tape at the finished face of the start wall and mark both faces of every beam at"
