@@ -38,8 +38,9 @@ class LaserLine:
 def control_wall(layout: Layout) -> str:
     """The wall that the grid is square to; the lower one where none is told."""
     crooked = layout.crooked
-    told = None if crooked is None or crooked.control_by != "wall" else crooked.control
-    return told or START_WALL[RunName.WIDTH]
+    if crooked is None or crooked.square or crooked.control_by != "wall":
+        return START_WALL[RunName.WIDTH]
+    return crooked.control or START_WALL[RunName.WIDTH]
 
 
 def laser_lines(layout: Layout, units: Units) -> tuple[LaserLine, ...]:
