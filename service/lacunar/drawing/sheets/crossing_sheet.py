@@ -2,10 +2,10 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
+from lacunar.drawing.annotation import Block, paragraph_blocks, wrapped
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
-from lacunar.drawing.sheets.placing import FRAME_PAD, Box, column_width, frame_box
+from lacunar.drawing.sheets.placing import Box, column_space
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.view_pages import TitledView, view_area, view_pages
@@ -95,8 +95,8 @@ def _titled(source: SheetSource, crossing: Crossing, drawn: Block, scale: Scale)
 
 
 def _blocks(source: SheetSource, left_out: Sequence[Crossing]) -> tuple[Block, ...]:
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     table = in_blocks("crossing", "crossings", "CROSSINGS", _columns(source), space)
     notes = tuple(_notes(source, left_out))

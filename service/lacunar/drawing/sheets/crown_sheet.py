@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks, wrapped
+from lacunar.drawing.annotation import Block, paragraph_blocks, wrapped
 from lacunar.drawing.paper import NOT_TO_SCALE, Scale
 from lacunar.drawing.sheets.crossing_sheet import not_drawn
 from lacunar.drawing.sheets.crown_tables import (
@@ -14,7 +14,7 @@ from lacunar.drawing.sheets.crown_tables import (
     saw_table,
 )
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.view_pages import VIEW_GAP, TitledView, view_area, view_pages
@@ -163,8 +163,8 @@ def _blocks(
     corners: Sequence[CornerRow],
     left_out: Sequence[CrownFrame],
 ) -> tuple[Block, ...]:
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     rows = length_rows(source.layout, frames)
     notes = list(_notes(source.layout, corners, source.wording))

@@ -6,8 +6,8 @@ from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.upright_titles import (
-    column_space,
     cut_legend,
     hand_for,
     over_title,
@@ -109,7 +109,7 @@ def _fits(source: SheetSource, view: _Made, scale: Scale, tall: float) -> bool:
 def _blocks(
     source: SheetSource, walls: Sequence[Elevation], notes: Sequence[str]
 ) -> Iterator[Block]:
-    column, typeface = column_space(source), source.typeface
+    column, typeface = column_space(source.size), source.typeface
     yield from paragraph_blocks("notes", "NOTES", notes, column, typeface)
     yield from cut_legend([wall.cut for wall in walls], column, typeface)
 

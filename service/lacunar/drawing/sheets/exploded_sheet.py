@@ -2,11 +2,11 @@
 
 from collections.abc import Iterator, Sequence
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.paper import NOT_TO_SCALE
 from lacunar.drawing.sheets.cover_tables import Told, told_table
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.scale_bar import view_title
 from lacunar.drawing.sheets.view_pages import TitledView, view_area, view_pages
 from lacunar.drawing.solids.corner import Corner, corner_of
@@ -58,9 +58,7 @@ def _which(corner: Corner) -> str:
 
 def _blocks(source: SheetSource, pulled: Sequence[Pulled]) -> Iterator[Block]:
     """The steps with what each waits for, and what the picture leaves out."""
-    space = ColumnSpace(
-        column_width(source.size) - FRAME_PAD, frame_box(source.size).height - 2 * FRAME_PAD
-    )
+    space = column_space(source.size)
     shown = {each.step.number for each in pulled}
     lines = tuple(_steps(source.layout, shown))
     yield from told_table("fitting", "IN THIS ORDER", lines, space, source.typeface)

@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.section.records import SectionOf, SectionTrim
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.full_size import (
@@ -16,7 +16,7 @@ from lacunar.drawing.sheets.full_size import (
     tiled,
 )
 from lacunar.drawing.sheets.pages import FullSizePage, Page, SheetSource, table_pages
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space, frame_box
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks
 from lacunar.drawing.views.mock_up import (
@@ -102,8 +102,8 @@ def _blocks(
 ) -> Iterator[Block]:
     """The strips in a table, and how they are used."""
     shown, more = profiles
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     rows = [(strip.name, strip.length) for strip in strips]
     rows += [(f"CARD {each.of.profile.id}", each.of.profile.drop.value) for each in shown]

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.elements import Element, Polyline, Pt
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.directions import direction_of, double_arrow
@@ -12,7 +12,7 @@ from lacunar.drawing.sheets.beside_plan import PlanAtScale, fitted_plan, pages_b
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked, table_pages
 from lacunar.drawing.sheets.panel_notes import panel_notes
 from lacunar.drawing.sheets.panel_tables import panel_tables
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.plan_key import KeyEntry, key_blocks
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
@@ -66,8 +66,8 @@ def _under(source: SheetSource, plan: RunningPlan) -> Block:
 
 
 def _blocks(source: SheetSource, *, planned: bool) -> Iterator[Block]:
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     layout, wording = source.layout, source.wording
     tables = tuple(panel_tables(layout, space, wording))

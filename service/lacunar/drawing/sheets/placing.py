@@ -7,7 +7,7 @@ handed back so that the caller can try another scale, another arrangement or ano
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from lacunar.drawing.annotation import Block
+from lacunar.drawing.annotation import Block, ColumnSpace
 from lacunar.drawing.paper import PaperSize
 
 BLOCK_GAP = 6.0
@@ -67,6 +67,12 @@ def frame_box(size: PaperSize) -> Box:
 def column_width(size: PaperSize) -> float:
     """The width of the columns beside the plan, wider on wider paper [mm]."""
     return next(column for widest, column in COLUMN_WIDTHS if size.width <= widest)
+
+
+def column_space(size: PaperSize) -> ColumnSpace:
+    """How much room a column has for blocks, where it has the frame's whole height."""
+    width = column_width(size) - FRAME_PAD
+    return ColumnSpace(width, frame_box(size).height - 2 * FRAME_PAD)
 
 
 def flow(

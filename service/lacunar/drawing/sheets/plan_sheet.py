@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from fractions import Fraction
 
-from lacunar.drawing.annotation import Block, ColumnSpace, TagsDoNotFit
+from lacunar.drawing.annotation import Block, TagsDoNotFit
 from lacunar.drawing.dimensions import StringsDoNotFit
 from lacunar.drawing.section.alike import cut_alike
 from lacunar.drawing.section.records import SectionOf, SectionTrim
@@ -30,11 +30,11 @@ from lacunar.drawing.sheets.outline_tables import outline_tables
 from lacunar.drawing.sheets.pages import Page, SheetSource, placed_blocks, stacked, table_pages
 from lacunar.drawing.sheets.placing import (
     COLUMN_GAP,
-    FRAME_PAD,
     Arrangement,
     band_below,
     below,
     beside,
+    column_space,
     column_width,
     frame_box,
 )
@@ -215,8 +215,8 @@ def _arrangements(
 def _blocks(sheets: SheetSource) -> tuple[Block, ...]:
     """Everything that stands beside the plan, in the order a reader needs it."""
     layout, wording, typeface = sheets.layout, sheets.wording, sheets.typeface
-    width = column_width(sheets.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(sheets.size).height - 2 * FRAME_PAD)
+    column = column_space(sheets.size)
+    width = column.width
     most = rows_that_fit(column.height)
     space = TableSpace(width, most, typeface)
     tables = tuple(marks_table(part, space, wording) for part in marks_in_parts(layout, most))

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.full_size.pieces import Piece, pieces_of
 from lacunar.drawing.sheets.full_size import (
     LONGEST_STRIP,
@@ -13,7 +13,7 @@ from lacunar.drawing.sheets.full_size import (
     tiled,
 )
 from lacunar.drawing.sheets.pages import FullSizePage, Page, SheetSource, table_pages
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space, frame_box
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
 from lacunar.drawing.views.story_pole import Pole, poles, strip
@@ -66,8 +66,8 @@ def pole_sheets(source: SheetSource) -> tuple[Page | FullSizePage, ...]:
 
 
 def _blocks(source: SheetSource, form: StoryPoles) -> Iterator[Block]:
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     for pole in poles(source.layout):
         columns = _columns(pole, source.wording)

@@ -8,10 +8,10 @@ from lacunar.drawing.paper import Scale
 from lacunar.drawing.reference_mark import Reference
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import Page, SheetSource
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.references import references_block
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.upright_titles import (
-    column_space,
     cut_legend,
     hand_for,
     over_title,
@@ -121,7 +121,7 @@ def _scale(source: SheetSource, made: Sequence[_Made]) -> tuple[Scale, Sequence[
 def _blocks(
     source: SheetSource, cuts: Sequence[UprightCut], notes: Sequence[str]
 ) -> Iterator[Block]:
-    column, typeface = column_space(source), source.typeface
+    column, typeface = column_space(source.size), source.typeface
     space = TableSpace(column.width, rows_that_fit(column.height), typeface)
     columns = heights_table(source.layout, source.wording)
     yield from in_blocks("height", "heights", "HEIGHTS ABOVE FFL", columns, space)

@@ -3,13 +3,13 @@
 from collections.abc import Iterator
 from math import floor
 
-from lacunar.drawing.annotation import Block, ColumnSpace, paragraph_blocks
+from lacunar.drawing.annotation import Block, paragraph_blocks
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.plan.ordinates import RunningPlan
 from lacunar.drawing.sheets.beside_plan import PlanAtScale, fitted_plan, pages_beside
 from lacunar.drawing.sheets.obstacles import PaperTooSmall
 from lacunar.drawing.sheets.pages import Page, SheetSource, stacked
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.placing import column_space
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.sheets.tables import rows_that_fit
 from lacunar.drawing.sheets.word_tables import TableSpace, WordColumn, in_blocks, to_be_measured
@@ -61,8 +61,8 @@ def _under(source: SheetSource, plan: RunningPlan) -> Block:
 
 
 def _blocks(source: SheetSource) -> Iterator[Block]:
-    width = column_width(source.size) - FRAME_PAD
-    column = ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
+    column = column_space(source.size)
+    width = column.width
     space = TableSpace(width, rows_that_fit(column.height), source.typeface)
     columns = checks(source.layout, source.wording)
     yield from in_blocks("check", "checks", "TO CHECK BY", columns, space)

@@ -1,15 +1,16 @@
 """What sheets of upright views have in common: titles, the common scale, what cuts look like."""
 
 from collections.abc import Iterator, Sequence
+from functools import partial
 
 from lacunar.drawing import style
-from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts, wrapped
-from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, Text, walk
+from lacunar.drawing.annotation import Block, ColumnSpace, headed_parts
+from lacunar.drawing.elements import Element, Group, Polyline, Pt, Segments, walk
 from lacunar.drawing.hatching import box_corners, diagonal_lines, falling_lines
 from lacunar.drawing.paper import Scale
 from lacunar.drawing.sheets.blocks import listed
 from lacunar.drawing.sheets.pages import SheetSource, stacked
-from lacunar.drawing.sheets.placing import FRAME_PAD, column_width, frame_box
+from lacunar.drawing.sheets.plan_key import KeyEntry, key_row
 from lacunar.drawing.sheets.scale_bar import scale_bar, view_title
 from lacunar.drawing.typeface import Typeface
 from lacunar.drawing.upright.cut import UprightCut
@@ -20,7 +21,6 @@ TITLE_GAP = 3.0
 BAR = 40.0
 BAR_GAP = 8.0
 LARGEST, SMALLEST = 8, 200
-SYMBOL_WIDTH = 16.0
 
 
 def under_view(hand: Hand, name: str, notes: Sequence[str]) -> Block:
@@ -60,17 +60,14 @@ def without_room(title: str, cut: UprightCut, drawn: Block) -> Iterator[str]:
         yield f"{title}: beyond the cut: {listed(beyond)}."
 
 
-def column_space(source: SheetSource) -> ColumnSpace:
-    """How much room blocks have beside the views."""
-    width = column_width(source.size) - FRAME_PAD
-    return ColumnSpace(width, frame_box(source.size).height - 2 * FRAME_PAD)
-
-
 def cut_legend(
     cuts: Sequence[UprightCut], column: ColumnSpace, typeface: Typeface
 ) -> tuple[Block, ...]:
     """What cuts look like on the sheet, as used, each with its word."""
-    rows = [_row(name, words, column.width, typeface) for name, words in _used(cuts)]
+    rows = [
+        key_row("cut", KeyEntry(name, words, partial(_sample, name)), column.width, typeface)
+        for name, words in _used(cuts)
+    ]
     return headed_parts("cut-legend", "AS CUT", rows, column)
 
 
@@ -92,22 +89,9 @@ def _used(cuts: Sequence[UprightCut]) -> Iterator[tuple[str, str]]:
     yield "beyond", "Edge of a beam or moulding beyond"
 
 
-def _row(name: str, words: str, width: float, typeface: Typeface) -> Block:
-    lines = wrapped(words, width - SYMBOL_WIDTH - 2.0, typeface)
-    height = max(6.8, style.LINE_PITCH * len(lines) + 1.0)
-    middle = height / 2
-    first = middle - style.LINE_PITCH * (len(lines) - 1) / 2 + style.TEXT / 2
-    texts = tuple(
-        Text(Pt(SYMBOL_WIDTH + 1.0, first + style.LINE_PITCH * n), line, style.TEXT)
-        for n, line in enumerate(lines)
-    )
-    group = Group("cut-row", (*_sample(name, middle), *texts), data={"entry": name})
-    return Block(width, height, (group,))
-
-
-def _sample(name: str, middle: float) -> tuple[Element, ...]:
+def _sample(name: str, middle: Pt) -> tuple[Element, ...]:
     """A patch of what a kind of part looks like."""
-    corners = box_corners(1.2, middle - 1.8, 12.0, 3.6)
+    corners = box_corners(1.2, middle.y - 1.8, 12.0, 3.6)
     if name == "board":
         return tuple(cut_board(corners))
     if name == "backing":
@@ -117,7 +101,7 @@ def _sample(name: str, middle: float) -> tuple[Element, ...]:
         open_top = (corners[0], corners[3], corners[2], corners[1])
         return (Polyline(open_top, style.OBJECT),)
     if name == "beyond":
-        line = (Pt(corners[0].x, middle), Pt(corners[1].x, middle))
+        line = (Pt(corners[0].x, middle.y), Pt(corners[1].x, middle.y))
         return (Polyline(line, style.OBJECT),)
     if name == "existing":
         face = Polyline((corners[3], corners[2]), style.WALL)
